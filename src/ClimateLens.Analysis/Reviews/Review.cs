@@ -1,0 +1,250 @@
+using System.Collections.Immutable;
+using ClimateLens.Nursery.Records;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Reviews;
+
+/// <summary>
+/// The result of one house period, whole and immutable; review.json is its image. All numbers SI, all times with offset.
+/// A part that is null is unknown, and <see cref="NotKnown"/> says why.
+/// </summary>
+public sealed record Review
+{
+    /// <summary>Version of docs/review.schema.json that this follows.</summary>
+    public required string SchemaVersion { get; init; }
+
+    /// <summary>The house.</summary>
+    public required ReviewedHouse House { get; init; }
+
+    /// <summary>The period.</summary>
+    public required ReviewPeriod Period { get; init; }
+
+    /// <summary>How much of the period the data cover.</summary>
+    public required Coverage Coverage { get; init; }
+
+    /// <summary>Every hour of the period in time order, with or without data.</summary>
+    public required ImmutableArray<ReviewHour> Hours { get; init; }
+
+    /// <summary>Risk hours of the hours with data; null without humidity or temperature.</summary>
+    public required Estimate? RiskHours { get; init; }
+
+    /// <summary>Risk hours of the period before, computed alike from the run-in; null where it was not loaded or has no data.</summary>
+    public Estimate? RiskHoursBefore { get; init; }
+
+    /// <summary>Wet periods; null until a film model or a wetness sensor rules.</summary>
+    public ImmutableArray<WetPeriod>? WetPeriods { get; init; }
+
+    /// <summary>Canopy; null until it is modelled or measured.</summary>
+    public CanopyState? Canopy { get; init; }
+
+    /// <summary>Waterings in time order; null when nothing tells of waterings (no log, no valve), empty when a log tells of none.</summary>
+    public required ImmutableArray<Watering>? Waterings { get; init; }
+
+    /// <summary>What-ifs; null until the house balance can answer.</summary>
+    public ImmutableArray<WhatIf>? WhatIfs { get; init; }
+
+    /// <summary>Causes; null until they can be told apart.</summary>
+    public ImmutableArray<Cause>? Causes { get; init; }
+
+    /// <summary>Pot checks; null when there are none.</summary>
+    public RecordCount? Pots { get; init; }
+
+    /// <summary>Roots; null until judged.</summary>
+    public RecordCount? Roots { get; init; }
+
+    /// <summary>Records by kind (camelCase) with the number in the period; null when there are none.</summary>
+    public ImmutableSortedDictionary<string, RecordCount>? Records { get; init; }
+
+    /// <summary>Outlook for the coming night; null until a model has skill.</summary>
+    public RecordCount? Outlook { get; init; }
+
+    /// <summary>Each series with its flags and what is to be said of it.</summary>
+    public required ImmutableArray<SensorReport> Sensors { get; init; }
+
+    /// <summary>Findings, most important first, rank from 1.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>What the data cannot tell, and why.</summary>
+    public required ImmutableArray<Unknown> NotKnown { get; init; }
+
+    /// <summary>How it all came about.</summary>
+    public required Provenance Provenance { get; init; }
+}
+
+/// <summary>A value with its range: 5 % and 95 % of the draws (or as its method says).</summary>
+public sealed record Estimate(double Value, double Low, double High);
+
+/// <summary>The house of a review.</summary>
+/// <param name="Id">House id.</param>
+/// <param name="Name">House name.</param>
+/// <param name="Nursery">Nursery name.</param>
+/// <param name="Crop">Species that stands in the period, or null.</param>
+/// <param name="Invented">True for demonstration data of an invented nursery.</param>
+public sealed record ReviewedHouse(string Id, string Name, string Nursery, string? Crop, bool Invented);
+
+/// <summary>The period of a review.</summary>
+/// <param name="From">Start, local midnight.</param>
+/// <param name="To">End, exclusive, local midnight.</param>
+/// <param name="Week">ISO 8601 week such as <c>2025-W42</c>, or null when it is not one whole week.</param>
+/// <param name="TimeZone">IANA zone.</param>
+public sealed record ReviewPeriod(OffsetDateTime From, OffsetDateTime To, string? Week, string TimeZone);
+
+/// <summary>How much of a period the data cover.</summary>
+/// <param name="ExpectedHours">Hours of the period; 167 or 169 when the clocks change.</param>
+/// <param name="HoursWithData">Hours in which both temperature and humidity cover at least half.</param>
+/// <param name="Gaps">Stretches without them, in time order.</param>
+public sealed record Coverage(int ExpectedHours, int HoursWithData, ImmutableArray<Gap> Gaps);
+
+/// <summary>A stretch without usable air temperature or humidity, at least three steps long.</summary>
+/// <param name="Start">Start.</param>
+/// <param name="End">End, exclusive.</param>
+/// <param name="Hours">Length. [h]</param>
+/// <param name="Why"><c>noReadings</c>, <c>missingValue</c> or <c>failedCheck</c>.</param>
+public sealed record Gap(OffsetDateTime Start, OffsetDateTime End, double Hours, string Why);
+
+/// <summary>One hour; null where the data do not carry it.</summary>
+/// <param name="Start">Start of the hour.</param>
+/// <param name="AirTemperatureC">Mean air temperature. [°C]</param>
+/// <param name="RelativeHumidityPct">Mean relative humidity. [%]</param>
+/// <param name="VpdKPa">Mean vapour-pressure deficit of the air. [kPa]</param>
+/// <param name="DewPointC">Dew point of the mean vapour pressure. [°C]</param>
+/// <param name="LeafTemperatureC">Leaf temperature, measured or assumed. [°C]</param>
+/// <param name="DewPointMarginK">Leaf temperature minus dew point. [K]</param>
+/// <param name="AbsoluteHumidityGm3">Mean absolute humidity. [g/m³]</param>
+/// <param name="Wet">True when the leaf is at or below the dew point; null where wetness is not known.</param>
+/// <param name="Risk">Whether a risk hour is more likely than not.</param>
+/// <param name="RiskProbability">Share of the draws in which it is one. [1]</param>
+/// <param name="Night">Whether the sun is down in the middle of the hour.</param>
+public sealed record ReviewHour(
+    OffsetDateTime Start,
+    double? AirTemperatureC,
+    double? RelativeHumidityPct,
+    double? VpdKPa,
+    double? DewPointC,
+    double? LeafTemperatureC,
+    double? DewPointMarginK,
+    double? AbsoluteHumidityGm3,
+    bool? Wet,
+    bool? Risk,
+    double? RiskProbability,
+    bool Night);
+
+/// <summary>A wet period.</summary>
+public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double MeanTemperatureC, double? Index, string? Grade);
+
+/// <summary>Ground cover and closure date.</summary>
+public sealed record CanopyState(Estimate Cover, CanopyClosure? ClosureDate);
+
+/// <summary>When cover reaches 0.95.</summary>
+public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate High);
+
+/// <summary>A watering.</summary>
+/// <param name="Start">Start.</param>
+/// <param name="End">End, or null when neither end nor duration is known.</param>
+/// <param name="Method">How the water came, or null when the data do not tell.</param>
+/// <param name="WetsLeaves">Whether the method wets leaves, or null with the method.</param>
+/// <param name="Bench">Bench or section; empty for the whole house.</param>
+/// <param name="Litres">Amount, or null. [L]</param>
+/// <param name="Sunset">Sunset of that day, or null in polar day or night.</param>
+/// <param name="CutOff">Latest finish that still lets leaves dry before sunset; null when leaves stay dry.</param>
+/// <param name="AfterCutOff">Whether it ended later; null when that is not known.</param>
+/// <param name="AbsoluteHumidityBeforeGm3">Mean of the hour before the start. [g/m³]</param>
+/// <param name="AbsoluteHumidityAfterGm3">Mean of the hour after the end. [g/m³]</param>
+/// <param name="AbsoluteHumidityRiseGm3">After less before, with sensor error; a difference, not an effect. [g/m³]</param>
+/// <param name="RelativeHumidityBeforePct">Mean of the hour before the start. [%]</param>
+/// <param name="RelativeHumidityAfterPct">Mean of the hour after the end. [%]</param>
+/// <param name="RiskHoursCaused">Risk hours that it caused; null until causes can be told apart.</param>
+/// <param name="Source">Where it comes from: a log's file and line, or a valve column.</param>
+public sealed record Watering(
+    OffsetDateTime Start,
+    OffsetDateTime? End,
+    WateringMethod? Method,
+    bool? WetsLeaves,
+    string Bench,
+    double? Litres,
+    OffsetDateTime? Sunset,
+    OffsetDateTime? CutOff,
+    bool? AfterCutOff,
+    double? AbsoluteHumidityBeforeGm3,
+    double? AbsoluteHumidityAfterGm3,
+    Estimate? AbsoluteHumidityRiseGm3,
+    double? RelativeHumidityBeforePct,
+    double? RelativeHumidityAfterPct,
+    Estimate? RiskHoursCaused,
+    string Source);
+
+/// <summary>The period replayed another way.</summary>
+public sealed record WhatIf(string Name, Estimate RiskHours, Estimate RiskHoursAvoided);
+
+/// <summary>A cause's share of the risk hours.</summary>
+public sealed record Cause(string Name, Estimate RiskHours);
+
+/// <summary>Records of a kind that were read for the period.</summary>
+/// <param name="Count">Rows in the period.</param>
+/// <param name="Note">What is not yet made of them, or empty.</param>
+public sealed record RecordCount(int Count, string Note);
+
+/// <summary>A series of the house and how far it can be trusted.</summary>
+/// <param name="Source">Export name.</param>
+/// <param name="Channel">Channel name.</param>
+/// <param name="Sensor">Sensor name; empty for the only one.</param>
+/// <param name="Flags">Steps of the period by flag.</param>
+/// <param name="Notes">What is to be said, in plain sentences.</param>
+public sealed record SensorReport(string Source, string Channel, string Sensor, FlagCounts Flags, ImmutableArray<string> Notes);
+
+/// <summary>Steps by flag; not-evaluated steps count as pass here only when no test of the channel exists.</summary>
+public sealed record FlagCounts(int Pass, int NotEvaluated, int Suspect, int Fail, int Missing);
+
+/// <summary>A ranked statement with evidence and what to do.</summary>
+/// <param name="Id">Stable id, for example <c>lateOverheadWatering</c>.</param>
+/// <param name="Rank">1 is first.</param>
+/// <param name="Text">The statement, as a finished plain sentence in metric units.</param>
+/// <param name="Action">What to do, or empty.</param>
+/// <param name="Caution">Caution, source or "common practice", or empty.</param>
+/// <param name="Evidence">What it rests on: sentences with numbers and times.</param>
+public sealed record Finding(string Id, int Rank, string Text, string Action, string Caution, ImmutableArray<string> Evidence);
+
+/// <summary>Something that the data cannot tell.</summary>
+/// <param name="What">Key of the review, for example <c>causes</c>.</param>
+/// <param name="Why">Why, and what would make it known.</param>
+public sealed record Unknown(string What, string Why);
+
+/// <summary>How a review came about.</summary>
+/// <param name="Tool">Name and version.</param>
+/// <param name="Seed">Seed of the draws.</param>
+/// <param name="Draws">Number of draws.</param>
+/// <param name="NurseryFile">Name of the nursery file.</param>
+/// <param name="NurseryFileSha256">Its hash.</param>
+/// <param name="InputHash">Hash of all that was looked at; equal hashes give equal reviews.</param>
+/// <param name="TimeZoneData">Version of the time-zone database.</param>
+/// <param name="Thresholds">Thresholds in force, each with value, unit and source.</param>
+/// <param name="Methods">Methods, each with source, range and error.</param>
+/// <param name="Files">Files behind the readings.</param>
+public sealed record Provenance(
+    string Tool,
+    long Seed,
+    int Draws,
+    string NurseryFile,
+    string NurseryFileSha256,
+    string InputHash,
+    string TimeZoneData,
+    ImmutableArray<Threshold> Thresholds,
+    ImmutableArray<MethodNote> Methods,
+    ImmutableArray<SourceFile> Files);
+
+/// <summary>A threshold in force.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Value">Value in <paramref name="Unit"/>.</param>
+/// <param name="Unit">UCUM code.</param>
+/// <param name="Source">Published source, "nursery file", or "common practice, no source".</param>
+public sealed record Threshold(string Name, double Value, string Unit, string Source);
+
+/// <summary>A method used.</summary>
+/// <param name="What">What it gives.</param>
+/// <param name="How">How, in one or two sentences.</param>
+/// <param name="Source">Published source, or "common practice, no source".</param>
+/// <param name="Error">Error and valid range.</param>
+public sealed record MethodNote(string What, string How, string Source, string Error);
+
+/// <summary>A file behind the readings.</summary>
+public sealed record SourceFile(string File, string Sha256, string Source, int RowsRead, int Accepted, int SetAside, int Duplicates, int Blank, int CellsNotRead, int Conflicts);

@@ -1,0 +1,3 @@
+namespace ClimateLens.Logs;
+
+internal static class Stub;

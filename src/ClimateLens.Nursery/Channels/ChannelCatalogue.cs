@@ -1,0 +1,61 @@
+using System.Collections.Frozen;
+using System.Diagnostics.CodeAnalysis;
+
+namespace ClimateLens.Nursery.Channels;
+
+/// <summary>
+/// Every channel that the tool knows. A new channel is one line here (DEVELOPERS.md, "How to add a channel").
+/// Gross limits of weather channels follow the plausible-value practice of WMO-No. 8 (Guide to Instruments, Part IV);
+/// the suspect limits of a working house, the spike and flat-line limits and the default accuracies are
+/// common practice without a source, and can be overruled by a stated accuracy in the nursery file.
+/// </summary>
+public static class ChannelCatalogue
+{
+    private const string Practice = "common practice, no source";
+    private const string Wmo = "fail limits after WMO-No. 8 plausible values (from memory); suspect limits common practice, no source";
+
+    /// <summary>All channels, in the order in which pages list them.</summary>
+    public static IReadOnlyList<Channel> All { get; } =
+    [
+        new("airTemperature", "Air temperature", Quantity.Temperature, -40, 60, 2, 45, Gridding.Smooth, Wmo) { SpikeLimit = 3, FlatHours = 6, FlatTolerance = 0.01, DefaultAccuracy = 0.5 },
+        new("relativeHumidity", "Relative humidity", Quantity.RelativeHumidity, 0, 104, 15, 100.5, Gridding.Smooth, Wmo) { SpikeLimit = 15, FlatHours = 6, FlatTolerance = 0.05, DefaultAccuracy = 3 },
+        new("vapourPressureDeficit", "VPD as logged", Quantity.Pressure, -0.1, 12, 0, 6, Gridding.Smooth, Practice),
+        new("dewPoint", "Dew point as logged", Quantity.Temperature, -80, 40, -20, 32, Gridding.Smooth, Wmo),
+        new("wetBulbTemperature", "Wet-bulb temperature", Quantity.Temperature, -40, 60, 0, 40, Gridding.Smooth, Wmo) { SpikeLimit = 3, FlatHours = 6, FlatTolerance = 0.01, DefaultAccuracy = 0.5 },
+        new("humidityDeficit", "Humidity deficit as logged", Quantity.VapourDensity, -1, 80, 0, 40, Gridding.Smooth, Practice),
+        new("leafTemperature", "Leaf temperature", Quantity.Temperature, -40, 70, 0, 50, Gridding.Smooth, Practice) { SpikeLimit = 5, FlatHours = 6, FlatTolerance = 0.01, DefaultAccuracy = 1 },
+        new("canopyTemperature", "Air temperature in the canopy", Quantity.Temperature, -40, 60, 2, 45, Gridding.Smooth, Wmo) { SpikeLimit = 3, FlatHours = 6, FlatTolerance = 0.01, DefaultAccuracy = 0.5 },
+        new("canopyHumidity", "Relative humidity in the canopy", Quantity.RelativeHumidity, 0, 104, 15, 100.5, Gridding.Smooth, Wmo) { SpikeLimit = 15, FlatHours = 12, FlatTolerance = 0.05, DefaultAccuracy = 3 },
+        new("leafWetness", "Leaf wetness", Quantity.Percent, 0, 100, 0, 100, Gridding.Hold, Practice),
+        new("mediumTemperature", "Medium temperature", Quantity.Temperature, -10, 60, 5, 40, Gridding.Smooth, Practice) { SpikeLimit = 3, DefaultAccuracy = 0.5 },
+        new("mediumMoisture", "Medium moisture", Quantity.Percent, 0, 100, 0, 100, Gridding.Smooth, Practice),
+        new("carbonDioxide", "CO2", Quantity.CarbonDioxide, 0, 20000, 150, 5000, Gridding.Smooth, Practice),
+        new("ppfd", "Light at the crop", Quantity.PhotonFlux, -5, 3500, -5, 2800, Gridding.Smooth, Practice),
+        new("illuminance", "Light intensity", Quantity.Illuminance, 0, 200000, 0, 150000, Gridding.Smooth, Practice),
+        new("insideRadiation", "Radiation inside", Quantity.Irradiance, -20, 1500, -20, 1300, Gridding.Smooth, Wmo),
+        new("ventPosition", "Vent position", Quantity.Percent, 0, 100, 0, 100, Gridding.Hold, Practice),
+        new("screenPosition", "Screen closed", Quantity.Percent, 0, 100, 0, 100, Gridding.Hold, Practice),
+        new("heatingSetPoint", "Heating set point", Quantity.Temperature, -10, 60, 0, 40, Gridding.Hold, Practice),
+        new("ventilationSetPoint", "Ventilation set point", Quantity.Temperature, -10, 60, 0, 45, Gridding.Hold, Practice),
+        new("heatingPipeTemperature", "Heating pipe temperature", Quantity.Temperature, -10, 120, 0, 95, Gridding.Smooth, Practice),
+        new("fan", "Fan running", Quantity.OnOff, 0, 1, 0, 1, Gridding.Hold, Practice),
+        new("valve", "Water valve open", Quantity.OnOff, 0, 1, 0, 1, Gridding.Hold, Practice),
+        new("fogLine", "Fog line on", Quantity.OnOff, 0, 1, 0, 1, Gridding.Hold, Practice),
+        new("waterVolume", "Water given", Quantity.Volume, 0, 1e6, 0, 1e5, Gridding.Amount, Practice),
+        new("outsideTemperature", "Outside temperature", Quantity.Temperature, -80, 60, -45, 48, Gridding.Smooth, Wmo) { SpikeLimit = 4, FlatHours = 12, FlatTolerance = 0.01 },
+        new("outsideHumidity", "Outside relative humidity", Quantity.RelativeHumidity, 0, 104, 3, 100.5, Gridding.Smooth, Wmo) { SpikeLimit = 25 },
+        new("globalRadiation", "Sun outside", Quantity.Irradiance, -20, 1500, -20, 1300, Gridding.Smooth, Wmo),
+        new("windSpeed", "Wind speed", Quantity.Speed, 0, 75, 0, 40, Gridding.Smooth, Wmo),
+        new("windDirection", "Wind direction", Quantity.Angle, 0, 360, 0, 360, Gridding.Hold, Wmo),
+        new("rain", "Rain", Quantity.WaterDepth, 0, 200, 0, 40, Gridding.Amount, Wmo),
+        new("airPressure", "Air pressure", Quantity.Pressure, 50, 110, 85, 108, Gridding.Smooth, Wmo),
+    ];
+
+    private static readonly FrozenDictionary<string, Channel> ByName = All.ToFrozenDictionary(c => c.Name, StringComparer.Ordinal);
+
+    /// <summary>Finds a channel by its exact name.</summary>
+    public static bool TryGet(string name, [NotNullWhen(true)] out Channel? channel) => ByName.TryGetValue(name, out channel);
+
+    /// <summary>The channel of that name; throws <see cref="KeyNotFoundException"/> for an unknown one.</summary>
+    public static Channel Get(string name) => ByName[name];
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Nursery;
+
+/// <summary>All that a review of one house period looks at. Holds no files and no clock.</summary>
+/// <param name="Nursery">The nursery.</param>
+/// <param name="House">The house.</param>
+/// <param name="Period">The period under review, without its run-in.</param>
+/// <param name="RunIn">Days before the period that are loaded for the models, as an interval that ends where the period starts.</param>
+/// <param name="Batches">Readings of the house and of the whole nursery within run-in and period, by source.</param>
+/// <param name="Records">Records of the house within run-in and period, in time order.</param>
+/// <param name="Files">What the import knows of the files behind them.</param>
+public sealed record HouseInput(
+    NurserySettings Nursery,
+    HouseSettings House,
+    Interval Period,
+    Interval RunIn,
+    ImmutableArray<ReadingBatch> Batches,
+    ImmutableArray<RecordRow> Records,
+    ImmutableArray<ImportSheet> Files);
+
+/// <summary>What became of one file. Always: rows read = accepted + set aside + duplicates + blank.</summary>
+/// <param name="File">File as in <see cref="Problems.Problem"/>.</param>
+/// <param name="Sha256">SHA-256 of its bytes, lower-case hex.</param>
+/// <param name="House">House id or <see cref="ReadingBatch.WholeNursery"/>.</param>
+/// <param name="Source">Export name.</param>
+/// <param name="RowsRead">Data rows seen, header and comments not counted.</param>
+/// <param name="Accepted">Rows that are in the store.</param>
+/// <param name="SetAside">Rows that could not be read, kept with line and reason.</param>
+/// <param name="Duplicates">Rows that said what the store already held.</param>
+/// <param name="Blank">Empty rows.</param>
+/// <param name="First">First accepted stamp, or null.</param>
+/// <param name="Last">Last accepted stamp, or null.</param>
+/// <param name="CellsNotRead">Cells of accepted rows that were neither a number nor a missing code, by column; kept with line and reason.</param>
+/// <param name="Conflicts">Rows whose stamp the store held with other values: the newer file won, the older values are kept aside.</param>
+public sealed record ImportSheet(
+    string File,
+    string Sha256,
+    string House,
+    string Source,
+    int RowsRead,
+    int Accepted,
+    int SetAside,
+    int Duplicates,
+    int Blank,
+    Instant? First,
+    Instant? Last,
+    int CellsNotRead,
+    int Conflicts);

@@ -1,0 +1,194 @@
+using System.Collections.Immutable;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Nursery.Settings;
+
+/// <summary>Units that people read. The store and review.json are always SI.</summary>
+public enum UnitSystem
+{
+    /// <summary>°C, kPa, L.</summary>
+    Metric,
+
+    /// <summary>°F, psi is not used for VPD: kPa stays; US gallons.</summary>
+    Us,
+}
+
+/// <summary>A nursery file, read and checked.</summary>
+/// <param name="FileName">The nursery file's name as the user gave it.</param>
+/// <param name="Name">The nursery's name.</param>
+/// <param name="Zone">IANA zone of the place.</param>
+/// <param name="LatitudeDeg">North positive, -90 to 90. [°]</param>
+/// <param name="LongitudeDeg">East positive, -180 to 180. [°]</param>
+/// <param name="ElevationM">Above sea level, -430 to 5000. [m]</param>
+/// <param name="Units">Units that people read.</param>
+/// <param name="Store">Store folder, relative to the nursery file's folder or absolute.</param>
+/// <param name="Site">Site folder, relative to the nursery file's folder or absolute.</param>
+/// <param name="Houses">Houses in file order; at least one, ids distinct.</param>
+/// <param name="Exports">Exports in file order.</param>
+/// <param name="ContentHash">SHA-256 of the file's bytes, lower-case hex.</param>
+public sealed record NurserySettings(
+    string FileName,
+    string Name,
+    DateTimeZone Zone,
+    double LatitudeDeg,
+    double LongitudeDeg,
+    double ElevationM,
+    UnitSystem Units,
+    string Store,
+    string Site,
+    ImmutableArray<HouseSettings> Houses,
+    ImmutableArray<ExportSettings> Exports,
+    string ContentHash)
+{
+    /// <summary>The sample sets this: the nursery is invented, and every page must say so.</summary>
+    public bool Invented { get; init; }
+}
+
+/// <summary>One house, its crops and its sensors.</summary>
+/// <param name="Id">Short id of letters, digits, '-' and '_'; part of folder names.</param>
+/// <param name="Name">What people read.</param>
+/// <param name="AreaM2">Growing area, or null. [m²]</param>
+/// <param name="Crops">Crops in file order; may be empty.</param>
+/// <param name="Sensors">Stated accuracies; may be empty.</param>
+/// <param name="Rules">Thresholds in force.</param>
+public sealed record HouseSettings(
+    string Id,
+    string Name,
+    double? AreaM2,
+    ImmutableArray<CropSettings> Crops,
+    ImmutableArray<SensorSettings> Sensors,
+    RiskRules Rules);
+
+/// <summary>A crop of a house.</summary>
+/// <param name="Species">Trade name, lower case, for example <c>cyclamen</c>.</param>
+/// <param name="Potted">Date of potting, or null.</param>
+/// <param name="Pinched">Date of pinch, or null.</param>
+/// <param name="Sale">First date of sale, or null while it stands.</param>
+/// <param name="PotDiameterCm">Pot size, or null. [cm]</param>
+/// <param name="Spacing">Spacing steps in time order.</param>
+public sealed record CropSettings(
+    string Species,
+    LocalDate? Potted,
+    LocalDate? Pinched,
+    LocalDate? Sale,
+    double? PotDiameterCm,
+    ImmutableArray<SpacingStep> Spacing);
+
+/// <summary>Pots set at a distance from a date on.</summary>
+/// <param name="From">First day at this spacing.</param>
+/// <param name="Pattern"><c>square</c>, <c>triangular</c> or <c>rectangular</c>.</param>
+/// <param name="DistanceCm">Centre to centre. [cm]</param>
+/// <param name="RowDistanceCm">Second distance of a rectangular pattern, else null. [cm]</param>
+public sealed record SpacingStep(LocalDate From, string Pattern, double DistanceCm, double? RowDistanceCm);
+
+/// <summary>A sensor's stated accuracy.</summary>
+/// <param name="Channel">Channel name.</param>
+/// <param name="Sensor">Sensor name as in the export's column; empty for the only one.</param>
+/// <param name="Accuracy">Half-width of the stated ± range. [SI unit of the channel]</param>
+/// <param name="Source">Where the figure comes from, as the user wrote it; may be empty.</param>
+public sealed record SensorSettings(string Channel, string Sensor, double Accuracy, string Source);
+
+/// <summary>Thresholds of a risk hour and of watering, with defaults and their sources in docs/science/risk-hours.md.</summary>
+/// <param name="MarginK">Risk when leaf temperature minus the air's dew point is below this. [K]</param>
+/// <param name="TemperatureLowC">Lowest temperature of the pathogen's range. [°C]</param>
+/// <param name="TemperatureHighC">Highest temperature of the pathogen's range. [°C]</param>
+/// <param name="LeafNightOffsetK">Assumed air minus leaf temperature between sunset and sunrise. [K]</param>
+/// <param name="LeafNightOffsetErrorK">Half-width of the assumption. [K]</param>
+/// <param name="DryingHours">Hours of drying assumed to be needed before sunset: the first watering cut-off. [h]</param>
+public sealed record RiskRules(
+    double MarginK = 1.0,
+    double TemperatureLowC = 5,
+    double TemperatureHighC = 30,
+    double LeafNightOffsetK = 1.0,
+    double LeafNightOffsetErrorK = 0.5,
+    double DryingHours = 4)
+{
+    /// <summary>Names of the rules that the nursery file sets; the others are defaults and are shown as assumed.</summary>
+    public ImmutableSortedSet<string> SetByUser { get; init; } = ImmutableSortedSet<string>.Empty;
+}
+
+/// <summary>A kind of file and how it reads. Keys follow the open Table Dialect and Table Schema words where they have one.</summary>
+/// <param name="Name">Source name: letters, digits, '-' and '_'; part of folder names; distinct within house and kind.</param>
+/// <param name="House">House id, or <see cref="ReadingBatch.WholeNursery"/>.</param>
+/// <param name="Kind">Record kind, or null for readings.</param>
+/// <param name="Files">Paths or globs relative to the nursery file's folder.</param>
+/// <param name="Dialect">How the text is cut into fields.</param>
+/// <param name="Time">How a row's time reads.</param>
+/// <param name="Columns">The columns to take; others are named in the import sheet as not used.</param>
+/// <param name="StepSeconds">Nominal step of readings, or null: the most frequent difference. [s]</param>
+/// <param name="StampSide">What a stamp labels.</param>
+/// <param name="Line">Line of the table in the nursery file, for messages.</param>
+public sealed record ExportSettings(
+    string Name,
+    string House,
+    RecordKind? Kind,
+    ImmutableArray<string> Files,
+    DialectSettings Dialect,
+    TimeSettings Time,
+    ImmutableArray<ColumnSettings> Columns,
+    int? StepSeconds,
+    StampSide StampSide,
+    int Line);
+
+/// <summary>How delimited text is cut into fields.</summary>
+/// <param name="Encoding"><c>utf-8</c>, <c>utf-16le</c>, <c>utf-16be</c>, <c>windows-1252</c> or <c>iso-8859-1</c>; a byte order mark wins.</param>
+/// <param name="Delimiter">One character.</param>
+/// <param name="QuoteChar">One character; doubled inside a quoted field.</param>
+/// <param name="DecimalChar">Decimal mark.</param>
+/// <param name="GroupChar">Mark between groups of three digits, or null.</param>
+/// <param name="CommentChar">Rows that start with it are skipped, or null.</param>
+/// <param name="HeaderRow">1-based row of the names, counted over all lines; 0 when the file has none.</param>
+/// <param name="DataRow">1-based row at which data start.</param>
+/// <param name="MissingValues">Texts that mean "no value", beside the empty text.</param>
+public sealed record DialectSettings(
+    string Encoding,
+    char Delimiter,
+    char QuoteChar,
+    char DecimalChar,
+    char? GroupChar,
+    char? CommentChar,
+    int HeaderRow,
+    int DataRow,
+    ImmutableArray<string> MissingValues);
+
+/// <summary>How a row's time reads.</summary>
+/// <param name="Field">Column that holds date and time, or the date alone.</param>
+/// <param name="TimeOfDayField">Column that holds the time of day where it stands apart, else null.</param>
+/// <param name="Format">
+/// Unicode (UTS 35) date pattern of the field, or of both joined by one space: yyyy MM dd HH mm ss and literal marks;
+/// <c>iso</c> accepts ISO 8601 with or without seconds and offset.
+/// </param>
+/// <param name="Zone">Zone of the stamps: IANA, or a fixed offset for a clock that is never changed.</param>
+public sealed record TimeSettings(FieldRef Field, FieldRef? TimeOfDayField, string Format, DateTimeZone Zone);
+
+/// <summary>A column of a file, by header text or by 1-based position.</summary>
+/// <param name="Name">Header text after trimming, or null when given by position.</param>
+/// <param name="Position">1-based position, or null when given by name.</param>
+public sealed record FieldRef(string? Name, int? Position)
+{
+    /// <summary>The name in quotes, or "column N".</summary>
+    public override string ToString() => Name is null ? $"column {Position}" : $"\"{Name}\"";
+}
+
+/// <summary>One column to take.</summary>
+/// <param name="Field">Where it stands.</param>
+/// <param name="Channel">Channel name (readings) or field name (records).</param>
+/// <param name="Sensor">Sensor or line name; empty for the only one.</param>
+/// <param name="Unit">Unit code as written by the user; empty for text fields.</param>
+/// <param name="Line">Line in the nursery file, for messages.</param>
+public sealed record ColumnSettings(FieldRef Field, string Channel, string Sensor, string Unit, int Line)
+{
+    /// <summary>For a valve column: how the water reaches the crop.</summary>
+    public WateringMethod? Method { get; init; }
+
+    /// <summary>For a valve column: flow while open, or null. [L/min]</summary>
+    public double? LitresPerMinute { get; init; }
+
+    /// <summary>For a valve column: bench or section that it serves; empty for the whole house.</summary>
+    public string Bench { get; init; } = "";
+
+    /// <summary>Texts that mean "no value" in this column beside the dialect's.</summary>
+    public ImmutableArray<string> MissingValues { get; init; } = [];
+}

@@ -1,0 +1,23 @@
+namespace ClimateLens.Nursery.Time;
+
+/// <summary>
+/// Quality of one value, with the codes of the QARTOD manuals (U.S. IOOS, Manual for Real-Time Oceanographic Data
+/// Quality Control Flags, version 1.2, 2020).
+/// </summary>
+public enum QualityFlag : byte
+{
+    /// <summary>Passed every test that ran.</summary>
+    Pass = 1,
+
+    /// <summary>No test could run.</summary>
+    NotEvaluated = 2,
+
+    /// <summary>Used, and counted as doubtful.</summary>
+    Suspect = 3,
+
+    /// <summary>Not used.</summary>
+    Fail = 4,
+
+    /// <summary>No value.</summary>
+    Missing = 9,
+}

@@ -1,0 +1,3 @@
+namespace ClimateLens.Reports;
+
+internal static class Stub;

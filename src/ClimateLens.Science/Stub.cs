@@ -1,0 +1,3 @@
+namespace ClimateLens.Science;
+
+internal static class Stub;
