@@ -1,0 +1,35 @@
+namespace ClimateLens.Science.Psychrometrics;
+
+/// <summary>What the moist-air functions take for possible; beyond it a scalar throws and a column holds NaN.</summary>
+/// <remarks>
+/// These limits are wider than the range for which a formula's error is published: inside them a formula still gives a
+/// number, outside them the input is a fault of a sensor, not weather. Choice of this project.
+/// </remarks>
+public static class Limits
+{
+    /// <summary>Lowest temperature taken. [°C]</summary>
+    public const double LowestTemperatureC = -100;
+
+    /// <summary>Highest temperature taken. [°C]</summary>
+    public const double HighestTemperatureC = 100;
+
+    /// <summary>Highest relative humidity taken. [%]</summary>
+    public const double HighestHumidityPct = 100;
+
+    /// <summary>Lowest air pressure taken: about 15 km above sea level. [kPa]</summary>
+    public const double LowestPressureKPa = 10;
+
+    /// <summary>Highest air pressure taken. [kPa]</summary>
+    public const double HighestPressureKPa = 120;
+
+    /// <summary>Highest vapour pressure taken: just over that of boiling water at sea level. [kPa]</summary>
+    public const double HighestVapourPressureKPa = 102;
+
+    /// <summary>0 °C on the Kelvin scale. [K]</summary>
+    public const double ZeroCelsiusK = 273.15;
+
+    internal static bool IsTemperature(double temperatureC) =>
+        temperatureC is >= LowestTemperatureC and <= HighestTemperatureC;
+
+    internal static bool IsHumidity(double relativeHumidityPct) => relativeHumidityPct is >= 0 and <= HighestHumidityPct;
+}
