@@ -1,3 +1,5 @@
+using ClimateLens.Science.Quantities;
+
 namespace ClimateLens.Science.Psychrometrics;
 
 /// <summary>What the moist-air functions take for possible; beyond it a scalar throws and a column holds NaN.</summary>
@@ -32,4 +34,22 @@ public static class Limits
         temperatureC is >= LowestTemperatureC and <= HighestTemperatureC;
 
     internal static bool IsHumidity(double relativeHumidityPct) => relativeHumidityPct is >= 0 and <= HighestHumidityPct;
+
+    internal static double Temperature(Celsius temperature) =>
+        Guard.Within(temperature.Value, LowestTemperatureC, HighestTemperatureC, "°C", nameof(temperature));
+
+    internal static double Humidity(RelativeHumidity humidity) =>
+        Guard.Within(humidity.Percent, 0, HighestHumidityPct, "%", nameof(humidity));
+
+    internal static double HumidityAboveZero(RelativeHumidity humidity) =>
+        Guard.AboveUpTo(humidity.Percent, 0, HighestHumidityPct, "%", nameof(humidity));
+
+    internal static double AirPressure(KiloPascal pressure) =>
+        Guard.Within(pressure.Value, LowestPressureKPa, HighestPressureKPa, "kPa", nameof(pressure));
+
+    internal static double VapourPressure(KiloPascal vapourPressure) =>
+        Guard.Within(vapourPressure.Value, 0, HighestVapourPressureKPa, "kPa", nameof(vapourPressure));
+
+    internal static double VapourPressureAboveZero(KiloPascal vapourPressure) =>
+        Guard.AboveUpTo(vapourPressure.Value, 0, HighestVapourPressureKPa, "kPa", nameof(vapourPressure));
 }
