@@ -6,7 +6,7 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <remarks>
 /// <para><b>Formula:</b> <c>g = ln(e/A)</c>, <c>Td = C·g/(B - g)</c>: the saturation curve, inverted. Air pressure cancels.</para>
 /// <para><b>Source:</b> [BUCK81] inverted, as [WMO8] annex 4.B does its own form.</para>
-/// <para><b>Error:</b> at most 0.013 K against Hyland-Wexler, 0 to 40 °C and 30 to 100 % (DewPointTests). A sensor does worse:
+/// <para><b>Error:</b> at most 0.014 K against Hyland-Wexler, 0 to 40 °C and 30 to 100 % (CurveErrorTests). A sensor does worse:
 /// ±2 % RH moves it by 0.35 K at 90 % RH and 18 °C; see <see cref="SensorError"/>.</para>
 /// <para><b>Check value:</b> 25 °C and 53.80 % give 15.0 °C ([METPY], within 0.01 K).</para>
 /// </remarks>

@@ -6,8 +6,8 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <remarks>
 /// <para><b>Formula:</b> vapour pressure from the curve over water (relative humidity is over water at all temperatures), inverted on
 /// the curve over ice. It lies above the dew point, and in air near saturation over water above the air temperature too.</para>
-/// <para><b>Source:</b> [WMO8] annex 4.B; default curves [BUCK81]. <b>Error:</b> at most 0.02 K against Hyland-Wexler for air from -20 to 0 °C
-/// and 30 to 100 % (FrostPointTests).</para>
+/// <para><b>Source:</b> [WMO8] annex 4.B; default curves [BUCK81]. <b>Error:</b> at most 0.025 K against Hyland-Wexler for air from -20 to 0 °C
+/// and 30 to 100 % (CurveErrorTests).</para>
 /// </remarks>
 public static class FrostPoint
 {

@@ -6,7 +6,7 @@ namespace ClimateLens.Science.Psychrometrics;
 /// inverse by Newton steps on ln e from the Magnus value.</para>
 /// <para><b>Source:</b> [HW83] as printed in [ASHRAE17] chapter 1, equations 5 and 6. Water 0 to 200 °C, ice -100 to 0 °C; below
 /// 0 °C the water equation is extrapolated, as all psychrometry over supercooled water does.</para>
-/// <para><b>Error:</b> 0.03 % against [WP93] and [IF97] from 0 to 50 °C; inverse to 1e-9 K (HylandWexlerTests).</para>
+/// <para><b>Error:</b> 0.03 % against [WP93] and [IF97] from 0 to 50 °C; inverse to 1e-9 K (CurveErrorTests, RoundTripTests).</para>
 /// <para><b>Check value:</b> es(25 °C) is 3.1697 kPa, es(50 °C) 12.3513 kPa within 0.03 % ([ASHRAE17] table 3).</para>
 /// </remarks>
 public sealed record HylandWexler : SaturationCurve

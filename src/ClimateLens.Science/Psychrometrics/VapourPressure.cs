@@ -54,7 +54,7 @@ public static class VapourPressure
     /// <param name="absoluteHumidity">Mass of vapour in a volume of air, 0 to 600. [g/m³]</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is impossible.</exception>
     /// <remarks>
-    /// <b>Formula:</b> <c>e = AH·T/2166.8</c>, T in K: the ideal gas law, inverse of <see cref="VapourDensity.FromVapourPressure"/>.
+    /// <b>Formula:</b> <c>e = AH·T/2166.79</c>, T in K: the ideal gas law, inverse of <see cref="VapourDensity.FromVapourPressure"/>.
     /// </remarks>
     public static KiloPascal FromAbsoluteHumidity(Celsius temperature, GramPerCubicMetre absoluteHumidity) =>
         new(Guard.Within(absoluteHumidity.Value, 0, 600, "g/m³", nameof(absoluteHumidity))
