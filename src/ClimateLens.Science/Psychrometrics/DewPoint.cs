@@ -28,7 +28,7 @@ public static class DewPoint
     }
 
     /// <summary>Dew point from vapour pressure. [°C]</summary>
-    /// <param name="vapourPressure">Vapour pressure, above 0 up to 102. [kPa]</param>
+    /// <param name="vapourPressure">Vapour pressure, above 0 up to 105. [kPa]</param>
     /// <param name="curve">Saturation curve over water; Buck 1981 e_w1 when left out.</param>
     /// <exception cref="ArgumentOutOfRangeException">The vapour pressure is impossible.</exception>
     public static Celsius FromVapourPressure(KiloPascal vapourPressure, SaturationCurve? curve = null) =>

@@ -24,8 +24,8 @@ public static class Limits
     /// <summary>Highest air pressure taken. [kPa]</summary>
     public const double HighestPressureKPa = 120;
 
-    /// <summary>Highest vapour pressure taken: just over that of boiling water at sea level. [kPa]</summary>
-    public const double HighestVapourPressureKPa = 102;
+    /// <summary>Highest vapour pressure taken: a little over that of boiling water at sea level. [kPa]</summary>
+    public const double HighestVapourPressureKPa = 105;
 
     /// <summary>0 °C on the Kelvin scale. [K]</summary>
     public const double ZeroCelsiusK = 273.15;

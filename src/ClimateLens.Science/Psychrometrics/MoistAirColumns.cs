@@ -86,7 +86,7 @@ public static class MoistAirColumns
     }
 
     /// <summary>Dew point of air with a given vapour pressure. [°C]</summary>
-    /// <param name="vapourPressureKPa">Vapour pressure, above 0 up to 102. [kPa]</param>
+    /// <param name="vapourPressureKPa">Vapour pressure, above 0 up to 105. [kPa]</param>
     /// <param name="resultC">Receives the dew point. [°C]</param>
     public static void DewPointFromVapourPressureC(ReadOnlySpan<double> vapourPressureKPa, Span<double> resultC)
     {

@@ -32,7 +32,7 @@ public abstract record SaturationCurve(string Name, bool OverIce, double LowestC
     public KiloPascalPerKelvin Slope(Celsius temperature) => new(SlopeKPaPerK(Limits.Temperature(temperature)));
 
     /// <summary>Temperature at which a vapour pressure saturates: dew point over water, frost point over ice. [°C]</summary>
-    /// <param name="vapourPressure">Vapour pressure, above 0 up to 102. [kPa]</param>
+    /// <param name="vapourPressure">Vapour pressure, above 0 up to 105. [kPa]</param>
     /// <exception cref="ArgumentOutOfRangeException">The vapour pressure is impossible.</exception>
     public Celsius Temperature(KiloPascal vapourPressure) =>
         new(TemperatureC(Limits.VapourPressureAboveZero(vapourPressure)));

@@ -16,7 +16,7 @@ public static class VapourDensity
 
     /// <summary>Absolute humidity from vapour pressure. [g/m³]</summary>
     /// <param name="temperature">Air temperature, -100 to 100. [°C]</param>
-    /// <param name="vapourPressure">Vapour pressure, 0 to 102. [kPa]</param>
+    /// <param name="vapourPressure">Vapour pressure, 0 to 105. [kPa]</param>
     /// <exception cref="ArgumentOutOfRangeException">An input is impossible.</exception>
     public static GramPerCubicMetre FromVapourPressure(Celsius temperature, KiloPascal vapourPressure) =>
         new(GramKelvinPerCubicMetreKPa * Limits.VapourPressure(vapourPressure)

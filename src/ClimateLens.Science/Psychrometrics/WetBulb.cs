@@ -7,8 +7,8 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <para><b>Formula:</b> energy balance of adiabatic saturation. Wet bulb t* from 0 °C up:
 /// <c>W = [(2501 - 2.326 t*)Ws* - 1.006(t - t*)]/(2501 + 1.86 t - 4.186 t*)</c>; below, over ice:
 /// <c>W = [(2830 - 0.24 t*)Ws* - 1.006(t - t*)]/(2830 + 1.86 t - 2.1 t*)</c>; Ws* saturated at t*. Solved by bisection to 1e-7 K.</para>
-/// <para><b>Source:</b> [ASHRAE17] chapter 1, equations 33 and 35. <b>Error:</b> below 0.03 K against published calculator values from 5 to 35 °C
-/// (CheckRowTests). A real wick reads higher where air moves little: see <see cref="BulbVentilation"/>.</para>
+/// <para><b>Source:</b> [ASHRAE17] chapter 1, equations 33 and 35. <b>Error:</b> 0.03 K against published calculator values
+/// (CheckRowTests) and against the same balance with Hyland-Wexler (MoistAirPropertyTests). A real wick reads higher where air moves little: see <see cref="BulbVentilation"/>.</para>
 /// <para><b>Check value:</b> 7 °C, 61 %, 100 kPa give 3.927 °C [PSYLIB].</para>
 /// </remarks>
 public static class WetBulb

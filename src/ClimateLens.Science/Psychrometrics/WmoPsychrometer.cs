@@ -5,7 +5,8 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <summary>The aspirated psychrometer of the World Meteorological Organization, with its enhancement factor of moist air.</summary>
 /// <remarks>
 /// <para>The one place where the enhancement factor f is not 1: it raises saturation over pure water to that in moist air. Its vapour
-/// pressures are therefore 0.4 to 0.5 % above those of <see cref="Psychrometer"/>; relative humidity is the same to 0.1 %.</para>
+/// pressures are therefore 0.4 to 0.5 % above those of <see cref="Psychrometer"/>; relative humidity is within a point of theirs, the coefficients
+/// being 1 % apart (WmoPsychrometerTests).</para>
 /// <para><b>Formula:</b> <c>f = 1.0016 + 3.15e-6 p - 0.074/p</c>; water bulb <c>e' = f·ew(tw) - 6.53e-4(1 + 0.000944 tw)p(t - tw)</c>;
 /// ice bulb <c>e' = f·ei(ti) - 5.75e-4 p(t - ti)</c>; <c>RH = 100 e'/(f·ew(t))</c>; p in hPa in the source, converted here.</para>
 /// <para><b>Source:</b> [WMO8] annex 4.B; f seen in public code, the four psychrometer constants from memory. Curves:

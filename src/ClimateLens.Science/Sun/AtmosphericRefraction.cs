@@ -22,12 +22,7 @@ public static class AtmosphericRefraction
         double h = Guard.Within(trueElevationDeg, -90, 90, "°");
         double p = Psychrometrics.Limits.AirPressure(airPressure);
         double t = Psychrometrics.Limits.Temperature(temperature);
-        if (h < -1)
-        {
-            return 0;
-        }
-
-        double minutes = 1.02 / Math.Tan((h + (10.3 / (h + 5.11))) * DegToRad);
+        double minutes = h < -1 ? 0 : 1.02 / Math.Tan((h + (10.3 / (h + 5.11))) * DegToRad);
         return Math.Max(0, minutes / 60) * (p / 101.0) * 283 / (273 + t); // Max: a hair below 0 at the zenith
     }
 }
