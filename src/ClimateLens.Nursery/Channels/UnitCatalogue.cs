@@ -64,6 +64,12 @@ public static class UnitCatalogue
         .. Of(Quantity.Length, 10, 0, "cm"),
         .. Of(Quantity.Length, 1000, 0, "m"),
         .. Of(Quantity.Length, 25.4, 0, "[in_i]", "in"),
+        .. Of(Quantity.Duration, 1, 0, "min"),
+        .. Of(Quantity.Duration, 1.0 / 60, 0, "s"),
+        .. Of(Quantity.Duration, 60, 0, "h"),
+        .. Of(Quantity.Mass, 1, 0, "g"),
+        .. Of(Quantity.Mass, 1000, 0, "kg"),
+        .. Of(Quantity.Mass, 28.349523125, 0, "[oz_av]", "oz"),
     ];
 
     private static readonly FrozenDictionary<(Quantity, string), Unit> ByCode = All.ToFrozenDictionary(u => (u.Quantity, u.Code));
