@@ -8,6 +8,8 @@ public sealed partial class SourceShapeTests
 {
     private const int MostLines = 400;
 
+    private static readonly string[] CodeFolders = ["src", "tests"];
+
     [Fact]
     public void SourceFiles_HoldOneIdea()
         => Assert.Empty(Sources().Where(f => File.ReadLines(f).Count() > MostLines).Select(Relative));
@@ -36,7 +38,7 @@ public sealed partial class SourceShapeTests
             .Select(Relative));
     }
 
-    private static IEnumerable<string> Sources() => new[] { "src", "tests" }
+    private static IEnumerable<string> Sources() => CodeFolders
         .SelectMany(folder => Directory.EnumerateFiles(Repository.PathOf(folder), "*.cs", SearchOption.AllDirectories))
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
 
