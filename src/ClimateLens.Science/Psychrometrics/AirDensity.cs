@@ -6,7 +6,7 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <remarks>
 /// <para><b>Formula:</b> volume to a mass of dry air <c>v = 0.287042 T(1 + 1.607858 W)/p</c> m³/kg, T in K and p in kPa; density
 /// <c>(1 + W)/v</c>. <b>Source:</b> [ASHRAE17] chapter 1, equations 9 and 26.</para>
-/// <para><b>Error:</b> ideal gas, below 0.1 % from 0 to 50 °C. <b>Check value:</b> 30 °C, 0.02 kg/kg, 95.461 kPa: 1.08412 kg/m³.</para>
+/// <para><b>Error:</b> ideal gas; 0.1 % at 25 °C in dry air ([ASHRAE17] table 2, CheckRowTests). <b>Check value:</b> 30 °C, 0.02 kg/kg, 95.461 kPa: 1.08412 kg/m³.</para>
 /// </remarks>
 public static class AirDensity
 {

@@ -67,7 +67,7 @@ public static class Psychrometer
     /// <param name="airPressure">Air pressure, 10 to 120. [kPa]</param>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is impossible.</exception>
     /// <remarks>
-    /// <b>Formula:</b> <c>0.000665 p</c>. <b>Source:</b> [FAO56] eq. 8 (latent heat 2.45 MJ/kg, that is 20 °C; 2 % off from 0 to 40 °C).
+    /// <b>Formula:</b> <c>0.000665 p</c>. <b>Source:</b> [FAO56] eq. 8 (latent heat 2.45 MJ/kg, that of 20 °C; 2 % off at 0 and 40 °C, from memory).
     /// <b>Check value:</b> 81.8 kPa gives 0.054 kPa/K ([FAO56] example 2).
     /// </remarks>
     public static KiloPascalPerKelvin ConstantFao56(KiloPascal airPressure) => new(0.000665 * Limits.AirPressure(airPressure));

@@ -5,8 +5,8 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <summary>A published equation for the saturation vapour pressure, its slope and its inverse.</summary>
 /// <param name="Name">Name of the equation, with the key of its source in docs/references.md.</param>
 /// <param name="OverIce">True for saturation over ice, false over liquid water.</param>
-/// <param name="LowestC">Lower end of the published range. [°C]</param>
-/// <param name="HighestC">Upper end of the published range. [°C]</param>
+/// <param name="LowestC">Lower end of the published range; NaN where the source states none. [°C]</param>
+/// <param name="HighestC">Upper end of the published range; NaN where the source states none. [°C]</param>
 /// <remarks>
 /// <para>Every moist-air function takes a curve, and <see cref="Water"/> or <see cref="Ice"/> when none is named. Pure vapour
 /// throughout: the enhancement factor of moist air is 1 (it would add 0.4 to 0.5 %; see <see cref="WmoPsychrometer"/>).</para>

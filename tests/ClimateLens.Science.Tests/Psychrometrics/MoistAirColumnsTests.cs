@@ -48,6 +48,24 @@ public class MoistAirColumnsTests
         MoistAirColumns.AbsoluteHumidityGm3, (t, rh) => VapourDensity.Absolute(new(t), new(rh)).Value);
 
     [Fact]
+    public void HumidityDeficitGm3_AnyColumns_EqualsScalar() => Agree(
+        MoistAirColumns.HumidityDeficitGm3, (t, rh) => VapourDensity.Deficit(new(t), new(rh)).Value);
+
+    [Fact]
+    public void RelativeHumidityPct_AnyColumns_EqualsScalar() => Agree(
+        MoistAirColumns.RelativeHumidityPct, (t, td) => RelativeHumidityFrom.DewPoint(new(t), new(td)).Percent);
+
+    [Fact]
+    public void LeafToAirDeficitKPa_AnyColumns_EqualsScalar() => Rows.Sample(rows =>
+    {
+        double[] leaf = [.. rows.Select(r => r.T - 1)], e = new double[rows.Length], result = new double[rows.Length];
+        MoistAirColumns.VapourPressureKPa([.. rows.Select(r => r.T)], [.. rows.Select(r => r.Rh)], e);
+        MoistAirColumns.LeafToAirDeficitKPa(leaf, e, result);
+        return rows.Select((r, i) => Same(
+            result[i], () => VapourPressureDeficit.LeafToAir(new(leaf[i]), new(r.T), new(r.Rh)).Value)).All(same => same);
+    });
+
+    [Fact]
     public void Columns_OfDifferentLengths_AreRefused()
     {
         Assert.Throws<ArgumentException>(() => MoistAirColumns.DewPointC([18, 19], [85], new double[2]));
