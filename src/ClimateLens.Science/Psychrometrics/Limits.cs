@@ -1,3 +1,5 @@
+using ClimateLens.Science.Quantities;
+
 namespace ClimateLens.Science.Psychrometrics;
 
 /// <summary>What the moist-air functions take for possible; beyond it a scalar throws and a column holds NaN.</summary>
@@ -22,8 +24,8 @@ public static class Limits
     /// <summary>Highest air pressure taken. [kPa]</summary>
     public const double HighestPressureKPa = 120;
 
-    /// <summary>Highest vapour pressure taken: just over that of boiling water at sea level. [kPa]</summary>
-    public const double HighestVapourPressureKPa = 102;
+    /// <summary>Highest vapour pressure taken: a little over that of boiling water at sea level. [kPa]</summary>
+    public const double HighestVapourPressureKPa = 105;
 
     /// <summary>0 °C on the Kelvin scale. [K]</summary>
     public const double ZeroCelsiusK = 273.15;
@@ -32,4 +34,22 @@ public static class Limits
         temperatureC is >= LowestTemperatureC and <= HighestTemperatureC;
 
     internal static bool IsHumidity(double relativeHumidityPct) => relativeHumidityPct is >= 0 and <= HighestHumidityPct;
+
+    internal static double Temperature(Celsius temperature) =>
+        Guard.Within(temperature.Value, LowestTemperatureC, HighestTemperatureC, "°C", nameof(temperature));
+
+    internal static double Humidity(RelativeHumidity humidity) =>
+        Guard.Within(humidity.Percent, 0, HighestHumidityPct, "%", nameof(humidity));
+
+    internal static double HumidityAboveZero(RelativeHumidity humidity) =>
+        Guard.AboveUpTo(humidity.Percent, 0, HighestHumidityPct, "%", nameof(humidity));
+
+    internal static double AirPressure(KiloPascal pressure) =>
+        Guard.Within(pressure.Value, LowestPressureKPa, HighestPressureKPa, "kPa", nameof(pressure));
+
+    internal static double VapourPressure(KiloPascal vapourPressure) =>
+        Guard.Within(vapourPressure.Value, 0, HighestVapourPressureKPa, "kPa", nameof(vapourPressure));
+
+    internal static double VapourPressureAboveZero(KiloPascal vapourPressure) =>
+        Guard.AboveUpTo(vapourPressure.Value, 0, HighestVapourPressureKPa, "kPa", nameof(vapourPressure));
 }

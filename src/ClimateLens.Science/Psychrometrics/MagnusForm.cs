@@ -6,14 +6,17 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <param name="AKPa">Value at 0 °C. [kPa]</param>
 /// <param name="B">Coefficient in the exponent. [1]</param>
 /// <param name="CDegC">Temperature constant. [°C]</param>
-/// <param name="LowestC">Lower end of the published range. [°C]</param>
-/// <param name="HighestC">Upper end of the published range. [°C]</param>
+/// <param name="LowestC">Lower end of the published range; NaN where the source states none. [°C]</param>
+/// <param name="HighestC">Upper end of the published range; NaN where the source states none. [°C]</param>
 /// <remarks>
-/// The errors named on each set are against the Hyland-Wexler form [ASHRAE17] in steps of 0.05 K; tests hold them. All sets
-/// are for pure vapour (enhancement factor 1).
+/// <para><b>Formula:</b> inverse <c>g = ln(e/A)</c>, <c>t = C·g/(B - g)</c>; slope <c>es·B·C/(C + t)²</c>. Both are exact for the
+/// form, so value, slope and inverse never part by more than rounding.</para>
+/// <para>The errors named on each set are against the Hyland-Wexler form [ASHRAE17] in steps of 0.05 K; tests hold them. All sets
+/// are for pure vapour (enhancement factor 1). Published ranges are partly from memory.</para>
 /// </remarks>
 public sealed record MagnusForm(
     string Name, bool OverIce, double AKPa, double B, double CDegC, double LowestC, double HighestC)
+    : SaturationCurve(Name, OverIce, LowestC, HighestC)
 {
     /// <summary>Buck 1981 e_w1, water: the default. Error at most 0.07 % from 10 to 35 °C, 0.20 % from -20 to 50 °C. [BUCK81]</summary>
     public static MagnusForm Buck1981Water { get; } = new("Buck 1981 e_w1 [BUCK81]", false, 0.61121, 17.502, 240.97, -20, 50);
@@ -34,20 +37,21 @@ public sealed record MagnusForm(
     public static MagnusForm AerkIce { get; } = new("AERKi [AE96]", true, 0.61121, 22.587, 273.86, -80, 0);
 
     /// <summary>FAO-56 eq. 11 (Tetens), water. Error at most 0.10 % from 10 to 35 °C, 0.81 % at -20 °C. [FAO56]</summary>
-    public static MagnusForm Fao56Water { get; } = new("FAO-56 eq. 11 [FAO56]", false, 0.6108, 17.27, 237.3, 0, 50);
+    public static MagnusForm Fao56Water { get; } = new("FAO-56 eq. 11 [FAO56]", false, 0.6108, 17.27, 237.3, double.NaN, double.NaN);
 
     /// <summary>Bolton 1980 eq. 10, water. Error at most 0.09 % from 10 to 35 °C, 0.43 % at 50 °C. [BOLTON80]</summary>
     public static MagnusForm Bolton1980Water { get; } = new("Bolton 1980 [BOLTON80]", false, 0.6112, 17.67, 243.5, -30, 35);
 
-    internal double VapourPressureKPa(double temperatureC) => AKPa * Math.Exp(B * temperatureC / (CDegC + temperatureC));
+    internal override double VapourPressureKPa(double temperatureC) =>
+        AKPa * Math.Exp(B * (temperatureC / (CDegC + temperatureC)));
 
-    internal double SlopeKPaPerK(double temperatureC)
+    internal override double SlopeKPaPerK(double temperatureC)
     {
         double denominator = CDegC + temperatureC;
         return VapourPressureKPa(temperatureC) * B * CDegC / (denominator * denominator);
     }
 
-    internal double TemperatureC(double vapourPressureKPa)
+    internal override double TemperatureC(double vapourPressureKPa)
     {
         double g = Math.Log(vapourPressureKPa / AKPa);
         return CDegC * g / (B - g);

@@ -9,7 +9,7 @@ namespace ClimateLens.Science.Psychrometrics;
 /// <para><b>Error:</b> agrees with the scalar functions to 1e-12, relative to the larger of 1 and the value (MoistAirColumnsTests);
 /// formulas, sources and errors are theirs.</para>
 /// </remarks>
-public static class MoistAirColumns
+public static partial class MoistAirColumns
 {
     private static readonly MagnusForm Form = MagnusForm.Buck1981Water;
 
@@ -86,7 +86,7 @@ public static class MoistAirColumns
     }
 
     /// <summary>Dew point of air with a given vapour pressure. [°C]</summary>
-    /// <param name="vapourPressureKPa">Vapour pressure, above 0 up to 102. [kPa]</param>
+    /// <param name="vapourPressureKPa">Vapour pressure, above 0 up to 105. [kPa]</param>
     /// <param name="resultC">Receives the dew point. [°C]</param>
     public static void DewPointFromVapourPressureC(ReadOnlySpan<double> vapourPressureKPa, Span<double> resultC)
     {
@@ -110,10 +110,15 @@ public static class MoistAirColumns
         ReadOnlySpan<double> temperatureC, ReadOnlySpan<double> relativeHumidityPct, Span<double> resultGm3)
     {
         VapourPressureKPa(temperatureC, relativeHumidityPct, resultGm3);
-        TensorPrimitives.Multiply(resultGm3, VapourDensity.GramKelvinPerCubicMetreKPa, resultGm3);
-        for (int i = 0; i < resultGm3.Length; i++)
+        ToDensity(temperatureC, resultGm3);
+    }
+
+    private static void ToDensity(ReadOnlySpan<double> temperatureC, Span<double> pressureToDensity)
+    {
+        TensorPrimitives.Multiply(pressureToDensity, VapourDensity.GramKelvinPerCubicMetreKPa, pressureToDensity);
+        for (int i = 0; i < pressureToDensity.Length; i++)
         {
-            resultGm3[i] /= temperatureC[i] + Limits.ZeroCelsiusK;
+            pressureToDensity[i] /= temperatureC[i] + Limits.ZeroCelsiusK;
         }
     }
 

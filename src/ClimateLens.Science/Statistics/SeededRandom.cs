@@ -43,7 +43,8 @@ public sealed class SeededRandom(ulong seed)
         Guard.Finite(low);
         Guard.Finite(high);
         Guard.Within(high, low, double.MaxValue, "(not below low)");
-        return low + ((high - low) * NextDouble());
+        double value = low + ((high - low) * NextDouble());
+        return value < high || low == high ? value : Math.BitDecrement(high); // rounding can reach the end
     }
 
     /// <summary>A number of the normal distribution with mean 0 and standard deviation 1. [1]</summary>

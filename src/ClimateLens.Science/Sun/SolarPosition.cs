@@ -4,7 +4,7 @@ namespace ClimateLens.Science.Sun;
 /// <remarks>
 /// <para><b>Formula:</b> hour angle <c>H = (UTC minutes + equation of time)/4 + longitude - 180°</c>;
 /// <c>sin(elevation) = sin φ sin δ + cos φ cos δ cos H</c>.</para>
-/// <para><b>Source:</b> [MEEUS98] chapter 13 and [NOAASUN]. <b>Error:</b> below 0.02° (SolarPositionTests), years 1900 to 2100.</para>
+/// <para><b>Source:</b> [MEEUS98] chapter 13 and [NOAASUN]. <b>Error:</b> below 0.02° (SunRowTests), years 1900 to 2100.</para>
 /// </remarks>
 public static class SolarPosition
 {

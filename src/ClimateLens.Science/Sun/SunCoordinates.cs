@@ -5,7 +5,7 @@ namespace ClimateLens.Science.Sun;
 /// <param name="EquationOfTimeMin">Apparent minus mean solar time. [min]</param>
 /// <remarks>
 /// <para><b>Source:</b> [MEEUS98] chapters 22, 25 and 28, in the arrangement of [NOAASUN]; coefficients from memory, held to published
-/// sunrise and position values by SunTimesTests and SolarPositionTests. UTC stands in for dynamical time (about 70 s, 0.001°).</para>
+/// sunrise and position values by SunRowTests. UTC stands in for dynamical time (about 70 s, 0.001°).</para>
 /// <para><b>Error:</b> about 0.01° in longitude for years 1900 to 2100.</para>
 /// </remarks>
 internal readonly record struct SunCoordinates(double DeclinationRad, double EquationOfTimeMin)
