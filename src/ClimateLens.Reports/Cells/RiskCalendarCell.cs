@@ -47,7 +47,7 @@ public sealed class RiskCalendarCell : IReportCell
         string unknown = facts.UnknownHours == 0 ? "" : $" {Words.Capital(Words.Count(facts.UnknownHours, "hour is", "hours are"))} not known.";
         if (facts.UnknownHours == review.Hours.Length)
         {
-            return "The risk of no hour is known.";
+            return "Of no hour is the risk known.";
         }
 
         int all = review.Hours.Count(h => h.Risk == true);

@@ -76,7 +76,7 @@ public sealed class WeekInBriefCell : IReportCell
 
     private static void Hours(HtmlBuilder body, Coverage coverage)
     {
-        string gaps = coverage.Gaps.Length == 0 ? "no gap" : Words.Count(coverage.Gaps.Length, "gap", "gaps");
+        string gaps = coverage.HoursWithData == 0 ? "" : coverage.Gaps.Length == 0 ? "no gap" : Words.Count(coverage.Gaps.Length, "gap", "gaps");
         Number(body, "Hours with data", $"{coverage.HoursWithData}", $"of {coverage.ExpectedHours}", gaps);
     }
 

@@ -22,7 +22,9 @@ public sealed class WhatToChangeCell : IReportCell
         List<Finding> findings = [.. context.Review.Findings.OrderBy(f => f.Rank)];
         if (findings.Count == 0)
         {
-            return CellContent.Unanswered("Nothing was found that the data of this period ask to change.");
+            return CellContent.Unanswered(context.Review.Coverage.HoursWithData == 0
+                ? "Without readings no advice can be given."
+                : "Nothing was found that the data of this period ask to change.");
         }
 
         HtmlBuilder body = new();

@@ -15,7 +15,7 @@ internal sealed class TimeConverter : JsonConverter<OffsetDateTime>
         => Pattern.Parse(reader.GetString() ?? "").GetValueOrThrow();
 
     public override void Write(Utf8JsonWriter writer, OffsetDateTime value, JsonSerializerOptions options)
-        => writer.WriteStringValue(Pattern.Format(value));
+        => writer.WriteRawValue($"\"{Pattern.Format(value)}\""); // raw: the encoder would write the plus sign as \u002B
 }
 
 /// <summary>Dates as ISO 8601: <c>2025-10-13</c>.</summary>

@@ -7,6 +7,7 @@ namespace ClimateLens.Reports.Publishing;
 internal sealed class SiteFolder
 {
     private const string StagingName = ".staging";
+    private readonly Lock _stagingLock = new();
     private readonly string _root;
 
     /// <summary>Makes the folder where it lacks, shows that it can be written, and clears what a killed run left.</summary>
@@ -60,7 +61,11 @@ internal sealed class SiteFolder
     public void WriteAll(IReadOnlyList<(string Place, ReadOnlyMemory<byte> Content)> files) => Guarded(files[0].Place, () =>
     {
         string stage = Path.Combine(Staging, files[0].Place.Replace('/', '~'));
-        Directory.CreateDirectory(stage);
+        lock (_stagingLock)
+        {
+            Directory.CreateDirectory(stage);
+        }
+
         for (int i = 0; i < files.Count; i++)
         {
             using FileStream file = File.Create(Path.Combine(stage, Path.GetFileName(PathOf(files[i].Place))));
@@ -74,8 +79,7 @@ internal sealed class SiteFolder
             File.Move(Path.Combine(stage, Path.GetFileName(target)), target, overwrite: true);
         }
 
-        Directory.Delete(stage);
-        RemoveStagingWhenEmpty();
+        RemoveStage(stage);
     });
 
     /// <summary>Deletes a file if it is there.</summary>
@@ -87,11 +91,15 @@ internal sealed class SiteFolder
         }
     });
 
-    private void RemoveStagingWhenEmpty()
+    private void RemoveStage(string stage)
     {
-        if (Directory.Exists(Staging) && !Directory.EnumerateFileSystemEntries(Staging).Any())
+        lock (_stagingLock)
         {
-            Directory.Delete(Staging);
+            Directory.Delete(stage);
+            if (!Directory.EnumerateFileSystemEntries(Staging).Any())
+            {
+                Directory.Delete(Staging);
+            }
         }
     }
 
