@@ -1,0 +1,45 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Charts;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>How far leaves stayed above the dew point.</summary>
+public sealed class DewMarginCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "margin";
+
+    /// <inheritdoc/>
+    public string Heading => "How close did leaves come to dew?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        Review review = context.Review;
+        DisplayUnits units = context.Units;
+        if (Extremes.Of(review.Hours, h => h.DewPointMarginK) is not { } margin)
+        {
+            return CellContent.Unanswered("Not known: " + context.WhyNotKnown("dewPointMargin", "it takes both air temperature and humidity."));
+        }
+
+        int below = review.Hours.Count(h => h.DewPointMarginK <= 0);
+        string dew = below == 0 ? "no hourly mean reached it" : $"in {Words.Count(below, "hour", "hours")} they were at or below it";
+        string sentence = $"Leaves came nearest to the dew point at {LocalTimes.Moment(margin.LowAt)}, {units.Difference(margin.Low)} above it; {dew}."
+            .Replace("−", "minus ", StringComparison.Ordinal);
+        HtmlBuilder body = new();
+        body.Line($"<figure>");
+        body.Line(ChartMarkup.Of("chart-margin", $"Chart of leaf temperature less dew point. {sentence}", WeekCharts.Of(review, [Panel(context)])));
+        body.Line($"<figcaption>Leaf temperature less the dew point of the air. At the black line dew forms.</figcaption></figure>");
+        body.Line(context.DataLink(DataFiles.Hours));
+        return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured or assumed is said under “How was it worked out?”.");
+    }
+
+    private static ChartPanel Panel(CellContext context) => new(
+        "",
+        [WeekCharts.Line(context.Review, $"Margin {context.Units.DifferenceSymbol}", Palette.Margin, "solid", 2, h => context.Units.DifferenceNumber(h.DewPointMarginK))],
+        Threshold: 0);
+}

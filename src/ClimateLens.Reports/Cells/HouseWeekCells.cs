@@ -1,0 +1,23 @@
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>The parts of a house-week page, in the reader's order. A new part is a new cell in this list.</summary>
+public static class HouseWeekCells
+{
+    /// <summary>The cells.</summary>
+    public static IReadOnlyList<IReportCell> All { get; } =
+    [
+        new WeekInBriefCell(),
+        new WhatToChangeCell(),
+        new RiskCalendarCell(),
+        new WeekAirCell(),
+        new DewMarginCell(),
+        new HourlyTableCell(),
+        new WateringsCell(),
+        new OtherFindingsCell(),
+        new RecordsCell(),
+        new SensorsCell(),
+        new NotKnownCell(),
+        new MethodsCell(),
+        new ProvenanceCell(),
+    ];
+}

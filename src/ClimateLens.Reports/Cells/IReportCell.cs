@@ -1,0 +1,17 @@
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>
+/// One part of a page: it answers one question from a review. A cell knows nothing of its neighbours; where it throws,
+/// the page says so in its place and the rest stands.
+/// </summary>
+public interface IReportCell
+{
+    /// <summary>Stable name in camelCase; also the id of the part in the page.</summary>
+    string Name { get; }
+
+    /// <summary>The question that it answers, in plain words.</summary>
+    string Heading { get; }
+
+    /// <summary>Answers. Equal reviews and units give equal content.</summary>
+    CellContent Render(CellContext context);
+}

@@ -1,0 +1,33 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Markup;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>What the data cannot tell, and why.</summary>
+public sealed class NotKnownCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "notKnown";
+
+    /// <inheritdoc/>
+    public string Heading => "What is not known?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        if (context.Review.NotKnown.IsEmpty)
+        {
+            return CellContent.Unanswered("Nothing that was asked of the data stayed open.");
+        }
+
+        HtmlBuilder body = new();
+        body.Line($"<dl class=\"pairs\">");
+        foreach (Unknown unknown in context.Review.NotKnown)
+        {
+            body.Line($"<div><dt>{Words.Capital(Words.Spaced(unknown.What))}</dt><dd>{unknown.Why}</dd></div>");
+        }
+
+        return new CellContent("", body.Line($"</dl>").ToHtml());
+    }
+}

@@ -1,0 +1,21 @@
+using ClimateLens.Analysis.Reviews;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>The findings that the first screen has no room for.</summary>
+public sealed class OtherFindingsCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "otherFindings";
+
+    /// <inheritdoc/>
+    public string Heading => "What else was found?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        List<Finding> rest = [.. context.Review.Findings.OrderBy(f => f.Rank).Skip(WhatToChangeCell.Most)];
+        return rest.Count == 0 ? CellContent.Nothing : new CellContent("", FindingMarkup.List(rest, context));
+    }
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Units;
+using NodaTime;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>The risk calendar: one row a local day, one column a clock hour.</summary>
+public sealed class RiskCalendarCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "calendar";
+
+    /// <inheritdoc/>
+    public string Heading => "When was the risk?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        Review review = context.Review;
+        if (review.Hours.IsEmpty)
+        {
+            return CellContent.Unanswered("The period has no hours.");
+        }
+
+        CalendarGrid grid = CalendarGrid.Of(review.Hours);
+        HtmlBuilder body = new();
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk calendar, scrolls sideways\" tabindex=\"0\">");
+        body.Line($"<table class=\"calendar\"><caption>Risk by day and hour (local time)</caption>");
+        Head(body, grid);
+        Body(body, grid, HoursWithWaterings(review));
+        body.Line($"</table></div>");
+        body.Line(CalendarLegend.Of(grid, review));
+        body.Line(context.DataLink(DataFiles.Hours));
+        return new CellContent(Sentence(review, grid, context.Facts), body.ToHtml(), Method);
+    }
+
+    private const string Method =
+        "A risk hour is an hour in which leaves were probably wet or nearly so, at a temperature at which leaf disease can start. "
+        + "How sure it is comes from repeating the sum with other errors of the sensors, within their stated accuracy.";
+
+    private static string Sentence(Review review, CalendarGrid grid, WeekFacts facts)
+    {
+        string unknown = facts.UnknownHours == 0 ? "" : $" {Words.Capital(Words.Count(facts.UnknownHours, "hour is", "hours are"))} not known.";
+        if (facts.UnknownHours == review.Hours.Length)
+        {
+            return "Of no hour is the risk known.";
+        }
+
+        int all = review.Hours.Count(h => h.Risk == true);
+        if (all == 0)
+        {
+            return "No hour of those with data was more likely than not a risk hour." + unknown;
+        }
+
+        int night = review.Hours.Count(h => h is { Risk: true, Night: true });
+        CalendarDay worst = grid.Days.MaxBy(d => d.Hours.Values.Count(h => h.Risk == true))!;
+        return $"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {night} of them at night; "
+            + $"most fell on {LocalTimes.Day(worst.Date)} ({worst.Hours.Values.Count(h => h.Risk == true)}).{unknown}";
+    }
+
+    private static void Head(HtmlBuilder body, CalendarGrid grid)
+    {
+        body.Add($"<thead><tr><th scope=\"col\">Day</th>");
+        foreach (CalendarColumn column in grid.Columns)
+        {
+            body.Add($"<th scope=\"col\">{column.Label}</th>");
+        }
+
+        body.Line($"<th scope=\"col\" class=\"sum\">Risk hours</th></tr></thead>");
+    }
+
+    private static void Body(HtmlBuilder body, CalendarGrid grid, ILookup<Instant, Watering> waterings)
+    {
+        body.Line($"<tbody>");
+        foreach (CalendarDay day in grid.Days)
+        {
+            body.Add($"<tr><th scope=\"row\">{LocalTimes.Day(day.Date)}</th>");
+            foreach (CalendarColumn column in grid.Columns)
+            {
+                body.Add($"{(day.Hours.TryGetValue(column, out ReviewHour? hour) ? Cell(hour, waterings) : NoSuchHour(column))}");
+            }
+
+            body.Line($"<td class=\"sum\">{DayTotal(day)}</td></tr>");
+        }
+
+        body.Line($"</tbody>");
+    }
+
+    private static Html Cell(ReviewHour hour, ILookup<Instant, Watering> waterings)
+    {
+        RiskLevel level = RiskLevels.Of(hour);
+        ImmutableArray<Watering> here = [.. waterings[hour.Start.ToInstant()]];
+        string night = hour.Night ? " n" : "";
+        string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Words.Share(hour.RiskProbability)})";
+        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}";
+        return HtmlBuilder.Of(
+            $"<td class=\"{RiskLevels.Class(level)}{night}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}\"><span aria-hidden=\"true\">{RiskLevels.Mark(level)}{CalendarLegend.Drops(here)}</span><span class=\"vh\">{words}</span></td>");
+    }
+
+    private static Html NoSuchHour(CalendarColumn column)
+    {
+        string words = column.Turn == 0 ? "no such hour: the clock went forward" : "only on the day the clock goes back";
+        return HtmlBuilder.Of($"<td class=\"none\" title=\"{words}\"><span aria-hidden=\"true\">–</span><span class=\"vh\">no such hour</span></td>");
+    }
+
+    private static string DayTotal(CalendarDay day)
+    {
+        int unknown = day.Hours.Values.Count(h => RiskLevels.Of(h) == RiskLevel.Unknown);
+        int risk = day.Hours.Values.Count(h => h.Risk == true);
+        return unknown == day.Hours.Count ? DisplayUnits.NotKnown : unknown == 0 ? $"{risk}" : $"{risk} (+ {unknown} not known)";
+    }
+
+    private static string WateringWords(ImmutableArray<Watering> waterings) => waterings switch
+    {
+        [] => "",
+        _ when waterings.Any(w => w is { WetsLeaves: true, AfterCutOff: true }) => ", watered late over the leaves",
+        _ when waterings.Any(w => w.WetsLeaves == true) => ", watered over the leaves",
+        _ when waterings.All(w => w.WetsLeaves == false) => ", watered, leaves dry",
+        _ => ", watered",
+    };
+
+    private static ILookup<Instant, Watering> HoursWithWaterings(Review review)
+    {
+        ImmutableArray<Instant> starts = [.. review.Hours.Select(h => h.Start.ToInstant())];
+        return (review.Waterings ?? []).ToLookup(w =>
+        {
+            int at = starts.BinarySearch(w.Start.ToInstant());
+            return starts[at >= 0 ? at : Math.Max(0, ~at - 1)];
+        });
+    }
+}

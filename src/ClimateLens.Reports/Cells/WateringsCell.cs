@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>The waterings, whether they ended in time, and how the humidity stood before and after.</summary>
+public sealed class WateringsCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "waterings";
+
+    /// <inheritdoc/>
+    public string Heading => "When was it watered, and could leaves dry before sunset?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        if (context.Review.Waterings is not { } waterings)
+        {
+            return CellContent.Unanswered("Not known: " + context.WhyNotKnown("waterings", "no log and no valve tells of waterings."));
+        }
+
+        if (waterings.IsEmpty)
+        {
+            return CellContent.Unanswered("No watering is noted in this period.");
+        }
+
+        HtmlBuilder body = new();
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Waterings, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Waterings, local time</caption>");
+        body.Line($"<thead><tr><th scope=\"col\">When</th><th scope=\"col\">How</th><th scope=\"col\">Where</th><th scope=\"col\">Water</th><th scope=\"col\">Sunset</th><th scope=\"col\">Cut-off</th><th scope=\"col\">In time</th><th scope=\"col\">Water in air before, after</th><th scope=\"col\">Difference (range)</th><th scope=\"col\">RH before, after</th></tr></thead><tbody>");
+        foreach (Watering watering in waterings)
+        {
+            Row(body, watering, context.Units);
+        }
+
+        body.Line($"</tbody></table></div>");
+        body.Line(context.DataLink(DataFiles.Waterings));
+        return new CellContent(Sentence(waterings, context.Facts), body.ToHtml(), Method);
+    }
+
+    private const string Method =
+        "The cut-off is the latest finish after which leaves can still dry before sunset. Before and after are means of the hour before the start and of the "
+        + "hour after the end; their difference also holds what sun, vents and heating did meanwhile, so it is not the effect of the water alone.";
+
+    private static string Sentence(ImmutableArray<Watering> waterings, WeekFacts facts)
+    {
+        int unclear = waterings.Count(w => w.WetsLeaves == true && w.AfterCutOff is null);
+        string open = unclear == 0 ? "" : $"; of {unclear} it is not known";
+        string wet = facts.LeafWettings is > 0 and { } n
+            ? $"{Words.Count(n, "wetted", "wetted")} leaves, {facts.LateLeafWettings} of them after the cut-off{open}"
+            : "none is known to have wetted leaves";
+        int unknownMethod = waterings.Count(w => w.WetsLeaves is null);
+        string method = unknownMethod == 0 ? "" : $" Of {unknownMethod} the data do not tell how the water came.";
+        return $"Of {Words.Count(waterings.Length, "watering", "waterings")}, {wet}.{method}";
+    }
+
+    private static void Row(HtmlBuilder body, Watering w, DisplayUnits units)
+    {
+        string when = w.End is { } end ? LocalTimes.Span(w.Start, end) : $"{LocalTimes.Moment(w.Start)}, end not known";
+        string cutOff = w.CutOff is { } c ? LocalTimes.Clock(c) : w.WetsLeaves == false ? "leaves stay dry" : DisplayUnits.NotKnown;
+        string late = w is { WetsLeaves: true, AfterCutOff: true } ? "late" : "";
+        body.Add($"<tr class=\"{late}\"><th scope=\"row\">{when}</th><td>{Words.Method(w.Method)}</td><td>{(w.Bench.Length == 0 ? Html.Text("whole house") : Html.Name(w.Bench))}</td>");
+        body.Add($"<td>{units.Volume(w.Litres)}</td><td>{(w.Sunset is { } s ? LocalTimes.Clock(s) : DisplayUnits.NotKnown)}</td><td>{cutOff}</td><td>{InTime(w)}</td>");
+        body.Add($"<td>{Pair(w.AbsoluteHumidityBeforeGm3, w.AbsoluteHumidityAfterGm3, 1, "g/m³")}</td><td>{Rise(w.AbsoluteHumidityRiseGm3)}</td>");
+        body.Line($"<td>{Pair(w.RelativeHumidityBeforePct, w.RelativeHumidityAfterPct, 0, "%")}</td></tr>");
+    }
+
+    private static string InTime(Watering w) => (w.WetsLeaves, w.AfterCutOff) switch
+    {
+        (false, _) => "leaves stay dry",
+        (_, true) => "no, too late",
+        (_, false) => "yes",
+        _ => DisplayUnits.NotKnown,
+    };
+
+    private static string Pair(double? before, double? after, int decimals, string unit) => before is null && after is null
+        ? DisplayUnits.NotKnown
+        : $"{DisplayUnits.Number(before, decimals)}, {DisplayUnits.Number(after, decimals)} {unit}";
+
+    private static string Rise(Estimate? rise) => rise is null
+        ? DisplayUnits.NotKnown
+        : $"{DisplayUnits.VapourDensity(rise.Value)} ({DisplayUnits.Number(rise.Low, 1)} to {DisplayUnits.Number(rise.High, 1)})";
+}

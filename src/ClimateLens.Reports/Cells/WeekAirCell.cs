@@ -1,0 +1,87 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Charts;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>Temperature, dew point, humidity and VPD of the period, with waterings marked.</summary>
+public sealed class WeekAirCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "air";
+
+    /// <inheritdoc/>
+    public string Heading => "What was the air like?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        Review review = context.Review;
+        string sentence = Sentence(context);
+        if (sentence.Length == 0)
+        {
+            return CellContent.Unanswered("There are no readings of the air in this period.");
+        }
+
+        string label = $"Chart of the hourly air. {sentence} The numbers stand in the hourly table below.";
+        HtmlBuilder body = new();
+        body.Line($"<figure>");
+        body.Line(ChartMarkup.Of("chart-air", label, WeekCharts.Of(review, Panels(context))));
+        body.Line($"<figcaption>{Caption(review)}</figcaption></figure>");
+        body.Line(context.DataLink(DataFiles.Hours));
+        return new CellContent(sentence, body.ToHtml());
+    }
+
+    private static List<ChartPanel> Panels(CellContext context)
+    {
+        Review r = context.Review;
+        DisplayUnits u = context.Units;
+        string t = u.TemperatureSymbol;
+        return
+        [
+            new ChartPanel("",
+            [
+                WeekCharts.Line(r, $"Air {t}", Palette.Temperature, "solid", 1, h => u.TemperatureNumber(h.AirTemperatureC)),
+                WeekCharts.Line(r, $"Dew point {t}", Palette.DewPoint, "dash", 1, h => u.TemperatureNumber(h.DewPointC)),
+            ]),
+            new ChartPanel("", [WeekCharts.Line(r, "Relative humidity %", Palette.Humidity, "solid", 1, h => h.RelativeHumidityPct)]),
+            new ChartPanel("", [WeekCharts.Line(r, "VPD kPa", Palette.Vpd, "solid", 3, h => h.VpdKPa)]),
+        ];
+    }
+
+    private static string Sentence(CellContext context)
+    {
+        DisplayUnits u = context.Units;
+        List<string> parts = [];
+        if (Extremes.Of(context.Review.Hours, h => h.AirTemperatureC) is { } air)
+        {
+            parts.Add($"The hourly air temperature ran from {u.Temperature(air.Low)} ({LocalTimes.Moment(air.LowAt)}) to {u.Temperature(air.High)} ({LocalTimes.Moment(air.HighAt)}).");
+        }
+
+        if (Extremes.Of(context.Review.Hours, h => h.RelativeHumidityPct) is { } humidity)
+        {
+            parts.Add($"Relative humidity averaged {DisplayUnits.Humidity(humidity.Mean)} and was highest, {DisplayUnits.Humidity(humidity.High)}, at {LocalTimes.Moment(humidity.HighAt)}.");
+        }
+
+        if (Extremes.Of(context.Review.Hours, h => h.VpdKPa) is { } vpd)
+        {
+            parts.Add($"VPD lay between {DisplayUnits.Vpd(vpd.Low)} and {DisplayUnits.Vpd(vpd.High)}.");
+        }
+
+        return string.Join(' ', parts);
+    }
+
+    private static string Caption(Review review)
+    {
+        string waterings = review.Waterings switch
+        {
+            null => "Nothing tells of waterings in this period.",
+            { Length: 0 } => "No watering is noted in this period.",
+            _ => "Upright lines: waterings; dashed with a filled diamond where leaves were wetted after the cut-off.",
+        };
+        return $"Hourly means. Grey: night. A broken line: no usable readings. {waterings}";
+    }
+}

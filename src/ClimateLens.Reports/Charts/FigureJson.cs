@@ -1,0 +1,121 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Plotly.NET;
+
+namespace ClimateLens.Reports.Charts;
+
+/// <summary>
+/// A chart as the JSON that page.js hands to the drawing library: <c>labels</c> (local name of each hour), <c>data</c>
+/// and <c>layout</c>. Hours stand at their middle: <c>x0 = 0.5, dx = 1</c>; an unknown value is null and breaks the line.
+/// </summary>
+internal static class FigureJson
+{
+    /// <summary>JSON without any of &lt; &gt; &amp;, so that it can stand in a script element.</summary>
+    public static string Write(WeekChart chart)
+    {
+        JsonNode figure = JsonNode.Parse(GenericChart.toFigureJson(FigureMaker.Build(chart)))!;
+        ArrayBufferWriter<byte> buffer = new();
+        using (Utf8JsonWriter writer = new(buffer))
+        {
+            writer.WriteStartObject();
+            WriteTexts(writer, "labels", chart.HourNames);
+            writer.WriteStartArray("data");
+            List<HourLine> lines = [.. chart.Panels.SelectMany(p => p.Lines)];
+            JsonArray traces = figure["data"]!.AsArray();
+            for (int i = 0; i < traces.Count; i++)
+            {
+                WriteTrace(writer, traces[i]!.AsObject(), i < lines.Count ? lines[i] : null, chart.Waterings);
+            }
+
+            writer.WriteEndArray();
+            writer.WritePropertyName("layout");
+            figure["layout"]!.WriteTo(writer);
+            writer.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    private static void WriteTrace(Utf8JsonWriter writer, JsonObject trace, HourLine? line, IReadOnlyList<WateringMark> marks)
+    {
+        writer.WriteStartObject();
+        foreach ((string key, JsonNode? value) in trace)
+        {
+            if (key is not ("x" or "y" or "marker") && value is not null)
+            {
+                writer.WritePropertyName(key);
+                value.WriteTo(writer);
+            }
+        }
+
+        if (line is not null)
+        {
+            WriteHours(writer, line);
+        }
+        else
+        {
+            WriteMarks(writer, marks);
+        }
+
+        writer.WriteEndObject();
+    }
+
+    private static void WriteHours(Utf8JsonWriter writer, HourLine line)
+    {
+        writer.WriteNumber("x0", 0.5);
+        writer.WriteNumber("dx", 1);
+        writer.WriteBoolean("connectgaps", false);
+        writer.WriteString("hovertemplate", $"%{{text}}<br>{line.Name}: %{{y:.{line.Decimals}f}}<extra></extra>");
+        writer.WriteStartArray("y");
+        foreach (double? value in line.Values)
+        {
+            if (value is { } known && double.IsFinite(known))
+            {
+                writer.WriteNumberValue(Math.Round(known, line.Decimals, MidpointRounding.AwayFromZero));
+            }
+            else
+            {
+                writer.WriteNullValue();
+            }
+        }
+
+        writer.WriteEndArray();
+    }
+
+    private static void WriteMarks(Utf8JsonWriter writer, IReadOnlyList<WateringMark> marks)
+    {
+        writer.WriteString("hovertemplate", "%{text}<extra></extra>");
+        WriteNumbers(writer, "x", marks.Select(m => Math.Round(m.AtHour, 3)));
+        WriteNumbers(writer, "y", marks.Select(_ => 0.5));
+        WriteTexts(writer, "text", [.. marks.Select(m => m.Label)]);
+        writer.WriteStartObject("marker");
+        writer.WriteNumber("size", 9);
+        WriteTexts(writer, "color", [.. marks.Select(m => m.Late ? Palette.Late : Palette.Watering)]);
+        WriteTexts(writer, "symbol", [.. marks.Select(m => m.Late ? "diamond" : "circle-open")]);
+        writer.WriteEndObject();
+    }
+
+    private static void WriteNumbers(Utf8JsonWriter writer, string name, IEnumerable<double> numbers)
+    {
+        writer.WriteStartArray(name);
+        foreach (double number in numbers)
+        {
+            writer.WriteNumberValue(number);
+        }
+
+        writer.WriteEndArray();
+    }
+
+    private static void WriteTexts(Utf8JsonWriter writer, string name, IReadOnlyList<string> texts)
+    {
+        writer.WriteStartArray(name);
+        foreach (string text in texts)
+        {
+            writer.WriteStringValue(text);
+        }
+
+        writer.WriteEndArray();
+    }
+}

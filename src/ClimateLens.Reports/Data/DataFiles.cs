@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Records;
+
+namespace ClimateLens.Reports.Data;
+
+/// <summary>The files that stand beside a page, by name. A file whose content is unknown is not there at all.</summary>
+public static class DataFiles
+{
+    /// <summary>Hours.</summary>
+    public const string Hours = "hours.csv";
+
+    /// <summary>Waterings.</summary>
+    public const string Waterings = "waterings.csv";
+
+    /// <summary>Sensors and their flags.</summary>
+    public const string Sensors = "sensors.csv";
+
+    /// <summary>Gaps.</summary>
+    public const string Gaps = "gaps.csv";
+
+    /// <summary>Findings.</summary>
+    public const string Findings = "findings.csv";
+
+    /// <summary>The review, whole.</summary>
+    public const string Review = "review.json";
+
+    /// <summary>Every name that this version can write.</summary>
+    public static ImmutableArray<string> Names { get; } = [Findings, Gaps, Hours, Review, Sensors, Waterings];
+
+    /// <summary>The files of a review, in ordinal order of their names.</summary>
+    public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        var files = ImmutableSortedDictionary.CreateBuilder<string, byte[]>(StringComparer.Ordinal);
+        files[Review] = ReviewJson.Write(review);
+        files[Hours] = HoursTable(review);
+        files[Sensors] = SensorsTable(review);
+        files[Gaps] = GapsTable(review);
+        files[Findings] = FindingsTable(review);
+        if (review.Waterings is { } waterings)
+        {
+            files[Waterings] = WateringsTable(waterings);
+        }
+
+        return files.ToImmutable();
+    }
+
+    private static byte[] HoursTable(Review review)
+    {
+        CsvTable table = new(
+            "start", "airTemperatureC", "relativeHumidityPct", "vpdKPa", "dewPointC", "leafTemperatureC", "dewPointMarginK", "absoluteHumidityGm3", "wet", "risk", "riskProbability", "night");
+        foreach (ReviewHour h in review.Hours)
+        {
+            table.Time(h.Start).Number(h.AirTemperatureC).Number(h.RelativeHumidityPct).Number(h.VpdKPa).Number(h.DewPointC)
+                .Number(h.LeafTemperatureC).Number(h.DewPointMarginK).Number(h.AbsoluteHumidityGm3)
+                .Flag(h.Wet).Flag(h.Risk).Number(h.RiskProbability).Flag(h.Night).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static byte[] WateringsTable(ImmutableArray<Watering> waterings)
+    {
+        CsvTable table = new(
+            "start", "end", "method", "wetsLeaves", "bench", "litres", "sunset", "cutOff", "afterCutOff", "absoluteHumidityBeforeGm3", "absoluteHumidityAfterGm3",
+            "absoluteHumidityRiseGm3", "absoluteHumidityRiseLowGm3", "absoluteHumidityRiseHighGm3", "relativeHumidityBeforePct", "relativeHumidityAfterPct", "source");
+        foreach (Watering w in waterings)
+        {
+            table.Time(w.Start).Time(w.End).Text(MethodName(w.Method)).Flag(w.WetsLeaves).Text(w.Bench).Number(w.Litres)
+                .Time(w.Sunset).Time(w.CutOff).Flag(w.AfterCutOff).Number(w.AbsoluteHumidityBeforeGm3).Number(w.AbsoluteHumidityAfterGm3)
+                .Number(w.AbsoluteHumidityRiseGm3?.Value).Number(w.AbsoluteHumidityRiseGm3?.Low).Number(w.AbsoluteHumidityRiseGm3?.High)
+                .Number(w.RelativeHumidityBeforePct).Number(w.RelativeHumidityAfterPct).Text(w.Source).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static byte[] SensorsTable(Review review)
+    {
+        CsvTable table = new("source", "channel", "sensor", "pass", "notEvaluated", "suspect", "fail", "missing", "notes");
+        foreach (SensorReport s in review.Sensors)
+        {
+            FlagCounts f = s.Flags;
+            table.Text(s.Source).Text(s.Channel).Text(s.Sensor).Number(f.Pass).Number(f.NotEvaluated).Number(f.Suspect)
+                .Number(f.Fail).Number(f.Missing).Text(string.Join(' ', s.Notes)).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static byte[] GapsTable(Review review)
+    {
+        CsvTable table = new("start", "end", "hours", "why");
+        foreach (Gap g in review.Coverage.Gaps)
+        {
+            table.Time(g.Start).Time(g.End).Number(g.Hours).Text(g.Why).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static byte[] FindingsTable(Review review)
+    {
+        CsvTable table = new("rank", "id", "text", "action", "caution", "evidence");
+        foreach (Finding f in review.Findings)
+        {
+            table.Number(f.Rank).Text(f.Id).Text(f.Text).Text(f.Action).Text(f.Caution).Text(string.Join(' ', f.Evidence)).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static string MethodName(WateringMethod? method)
+        => method is { } known ? System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(known.ToString()) : "";
+}

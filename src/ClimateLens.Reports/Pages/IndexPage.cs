@@ -1,0 +1,78 @@
+using ClimateLens.Reports.Cells;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Publishing;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports.Pages;
+
+/// <summary>The site's first page: every house by every week, newest first.</summary>
+internal static class IndexPage
+{
+    /// <param name="entries">All published pages, newest first, then by house.</param>
+    public static string Render(IReadOnlyList<SiteEntry> entries)
+    {
+        string[] nurseries = [.. entries.Select(e => e.Nursery).Distinct(StringComparer.Ordinal)];
+        string name = nurseries.Length == 0 ? "Climate reviews" : string.Join(", ", nurseries);
+        Html header = HtmlBuilder.Of($"<h1>{Html.Name(name)}: risk hours by house and week</h1>");
+        Html main = entries.Count == 0
+            ? HtmlBuilder.Of($"<p class=\"said\">No week has been reviewed yet.</p>")
+            : Grid(entries);
+        return PageShell.Render($"{name}: climate reviews", "", "", charts: false, entries.Any(e => e.Invented), header, main);
+    }
+
+    private static Html Grid(IReadOnlyList<SiteEntry> entries)
+    {
+        List<(string Id, string Name)> houses = Houses(entries);
+        HtmlBuilder body = new();
+        body.Line($"<p class=\"said\">{Sentence(entries, houses.Count)}</p>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Reviews by week and house, scrolls sideways\" tabindex=\"0\"><table class=\"index\"><caption>Risk hours with their range over sensor error; newest week first</caption>");
+        body.Add($"<thead><tr><th scope=\"col\">Week</th>");
+        foreach ((_, string name) in houses)
+        {
+            body.Add($"<th scope=\"col\">{Html.Name(name)}</th>");
+        }
+
+        body.Line($"</tr></thead><tbody>");
+        foreach (IGrouping<string, SiteEntry> period in entries.GroupBy(e => e.Summary.Period))
+        {
+            SitePeriod name = SitePeriod.Of(period.Key);
+            body.Add($"<tr><th scope=\"row\">{Words.Capital(name.Name)}<span>{name.Dates}</span></th>");
+            foreach ((string id, _) in houses)
+            {
+                body.Add($"{Cell(period.FirstOrDefault(e => e.Summary.House == id)?.Summary)}");
+            }
+
+            body.Line($"</tr>");
+        }
+
+        return body.Line($"</tbody></table></div>").ToHtml();
+    }
+
+    private static Html Cell(HouseWeekSummary? summary)
+    {
+        if (summary is null)
+        {
+            return HtmlBuilder.Of($"<td class=\"none\"><span aria-hidden=\"true\">–</span><span class=\"vh\">not reviewed</span></td>");
+        }
+
+        string hours = summary.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(summary.RiskHours, 0)} h";
+        string range = summary.RiskHours is null ? "" : $"{DisplayUnits.Number(summary.Low, 0)} to {DisplayUnits.Number(summary.High, 0)}";
+        string aside = summary.SetAside == 0 ? "" : $"{Words.Count(summary.SetAside, "row", "rows")} set aside";
+        bool thin = summary.HoursWithData < 0.9 * summary.ExpectedHours;
+        string coverage = $"{(thin ? "only " : "")}{summary.HoursWithData} of {summary.ExpectedHours} h with data";
+        return HtmlBuilder.Of(
+            $"<td><a href=\"{summary.Page}\"><strong>{hours}</strong><span class=\"vh\"> risk, {Html.Name(summary.HouseName)}, {SitePeriod.Of(summary.Period).Name}</span></a><span>{range}</span><span class=\"{(thin ? "thin" : "")}\">{coverage}</span><span>{aside}</span></td>");
+    }
+
+    private static List<(string Id, string Name)> Houses(IReadOnlyList<SiteEntry> entries)
+        => [.. entries.DistinctBy(e => e.Summary.House).Select(e => (e.Summary.House, e.Summary.HouseName)).OrderBy(h => h.House, NaturalOrder.Instance)];
+
+    private static string Sentence(IReadOnlyList<SiteEntry> entries, int houses)
+    {
+        int periods = entries.Select(e => e.Summary.Period).Distinct().Count();
+        string highest = entries.Where(e => e.Summary.RiskHours is not null).MaxBy(e => e.Summary.RiskHours) is { } top
+            ? $" The most risk hours, {DisplayUnits.Number(top.Summary.RiskHours, 0)}, had {top.Summary.HouseName} in {SitePeriod.Of(top.Summary.Period).Name}."
+            : "";
+        return $"{Words.Count(entries.Count, "review", "reviews")} of {Words.Count(houses, "house", "houses")} over {Words.Count(periods, "period", "periods")}.{highest}";
+    }
+}

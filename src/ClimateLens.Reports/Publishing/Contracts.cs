@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Reports;
+
+/// <summary>How pages are to read.</summary>
+/// <param name="Units">Units of display; data files stay SI.</param>
+public sealed record PageOptions(UnitSystem Units);
+
+/// <summary>One published house period in a line.</summary>
+/// <param name="House">House id.</param>
+/// <param name="HouseName">House name.</param>
+/// <param name="Period">Folder name of the period, for example <c>2025-W42</c>.</param>
+/// <param name="RiskHours">Risk hours, or null when not known. [h]</param>
+/// <param name="Low">Low end of their range. [h]</param>
+/// <param name="High">High end. [h]</param>
+/// <param name="ExpectedHours">Hours of the period.</param>
+/// <param name="HoursWithData">Hours with usable readings.</param>
+/// <param name="SetAside">Rows set aside of the files behind the page.</param>
+/// <param name="Page">Path of the page from the site's folder, with '/'.</param>
+/// <param name="InputHash">Hash of the review's input.</param>
+public sealed record HouseWeekSummary(
+    string House,
+    string HouseName,
+    string Period,
+    double? RiskHours,
+    double? Low,
+    double? High,
+    int ExpectedHours,
+    int HoursWithData,
+    int SetAside,
+    string Page,
+    string InputHash);
+
+/// <summary>A page that was written.</summary>
+/// <param name="Summary">It in a line.</param>
+/// <param name="IndexHtml">Full path of its index.html.</param>
+/// <param name="FailedCells">Names of the cells that threw; each says so in the page. A cell that lacks data has not failed.</param>
+public sealed record PublishedPage(HouseWeekSummary Summary, string IndexHtml, ImmutableArray<string> FailedCells);
+
+/// <summary>The site's folder cannot be written or read; the message names the file and the reason. Nothing is half-written.</summary>
+/// <param name="message">What could not be done.</param>
+/// <param name="cause">The system's own error.</param>
+public sealed class SiteUnavailableException(string message, Exception cause) : Exception(message, cause);

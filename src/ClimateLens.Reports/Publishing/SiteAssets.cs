@@ -1,0 +1,42 @@
+using System.Reflection;
+using Plotly.NET;
+
+namespace ClimateLens.Reports.Publishing;
+
+/// <summary>Script and style that all pages share, once beside them: our own, and the drawing library as its package carries it.</summary>
+internal static class SiteAssets
+{
+    /// <summary>File name of the drawing library.</summary>
+    public const string ChartLibrary = "plotly-2.28.0.min.js";
+
+    private static readonly (string File, Assembly From, string Resource)[] Files =
+    [
+        (ChartLibrary, typeof(GenericChart).Assembly, "Plotly.NET." + ChartLibrary),
+        (ChartLibrary + ".LICENSE.txt", typeof(GenericChart).Assembly, "Plotly.NET." + ChartLibrary + ".LICENSE.txt"),
+        ("page.js", typeof(SiteAssets).Assembly, "page.js"),
+        ("site.css", typeof(SiteAssets).Assembly, "site.css"),
+    ];
+
+    /// <summary>Writes what is missing or differs.</summary>
+    public static void Ensure(SiteFolder site)
+    {
+        foreach ((string file, Assembly from, string resource) in Files)
+        {
+            string place = "assets/" + file;
+            byte[] wanted = Bytes(from, resource);
+            if (site.Read(place) is not { } present || !present.AsSpan().SequenceEqual(wanted))
+            {
+                site.Write(place, wanted);
+            }
+        }
+    }
+
+    private static byte[] Bytes(Assembly from, string resource)
+    {
+        using Stream stream = from.GetManifestResourceStream(resource)
+            ?? throw new InvalidOperationException($"{from.GetName().Name} lacks the resource {resource}.");
+        byte[] bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+}

@@ -1,0 +1,123 @@
+namespace ClimateLens.Reports.Publishing;
+
+/// <summary>
+/// File work inside the site's folder. A file is written beside its place and renamed into it, so that a reader sees the
+/// old one or the new one, never a part. Every failure is one <see cref="SiteUnavailableException"/>.
+/// </summary>
+internal sealed class SiteFolder
+{
+    private const string StagingName = ".staging";
+    private readonly Lock _stagingLock = new();
+    private readonly string _root;
+
+    /// <summary>Makes the folder where it lacks, shows that it can be written, and clears what a killed run left.</summary>
+    public SiteFolder(string root)
+    {
+        _root = Path.GetFullPath(root);
+        Guarded(_root, () =>
+        {
+            if (Directory.Exists(Staging))
+            {
+                Directory.Delete(Staging, recursive: true);
+            }
+
+            Directory.CreateDirectory(Staging);
+            File.WriteAllText(Path.Combine(Staging, "writable"), "");
+            Directory.Delete(Staging, recursive: true);
+        });
+    }
+
+    private string Staging => Path.Combine(_root, StagingName);
+
+    /// <summary>Full path of a place in the site, given with '/'.</summary>
+    public string PathOf(string place) => Path.Combine(_root, place.Replace('/', Path.DirectorySeparatorChar));
+
+    public bool Exists(string place) => File.Exists(PathOf(place));
+
+    /// <summary>The file's bytes, or null where there is none.</summary>
+    public byte[]? Read(string place) => Guarded(place, () => Exists(place) ? File.ReadAllBytes(PathOf(place)) : null);
+
+    /// <summary>The first bytes of a file, or nothing where there is none.</summary>
+    public byte[] ReadStart(string place, int bytes) => Guarded(place, () =>
+    {
+        if (!Exists(place))
+        {
+            return [];
+        }
+
+        using FileStream file = File.OpenRead(PathOf(place));
+        byte[] start = new byte[Math.Min(bytes, file.Length)];
+        file.ReadExactly(start);
+        return start;
+    });
+
+    /// <summary>Writes one file in one step.</summary>
+    public void Write(string place, ReadOnlyMemory<byte> content) => WriteAll([(place, content)]);
+
+    /// <summary>
+    /// Writes all files beside their places first, then renames them in the given order: a full disk or a locked folder
+    /// shows before anything has changed.
+    /// </summary>
+    public void WriteAll(IReadOnlyList<(string Place, ReadOnlyMemory<byte> Content)> files) => Guarded(files[0].Place, () =>
+    {
+        string stage = Path.Combine(Staging, files[0].Place.Replace('/', '~'));
+        lock (_stagingLock)
+        {
+            Directory.CreateDirectory(stage);
+        }
+
+        for (int i = 0; i < files.Count; i++)
+        {
+            using FileStream file = File.Create(Path.Combine(stage, Path.GetFileName(PathOf(files[i].Place))));
+            file.Write(files[i].Content.Span);
+        }
+
+        foreach ((string place, _) in files)
+        {
+            string target = PathOf(place);
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Move(Path.Combine(stage, Path.GetFileName(target)), target, overwrite: true);
+        }
+
+        RemoveStage(stage);
+    });
+
+    /// <summary>Deletes a file if it is there.</summary>
+    public void Delete(string place) => Guarded(place, () =>
+    {
+        if (Exists(place))
+        {
+            File.Delete(PathOf(place));
+        }
+    });
+
+    private void RemoveStage(string stage)
+    {
+        lock (_stagingLock)
+        {
+            Directory.Delete(stage);
+            if (!Directory.EnumerateFileSystemEntries(Staging).Any())
+            {
+                Directory.Delete(Staging);
+            }
+        }
+    }
+
+    private void Guarded(string place, Action work) => Guarded(place, () =>
+    {
+        work();
+        return true;
+    });
+
+    private T Guarded<T>(string place, Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception cause) when (cause is IOException or UnauthorizedAccessException or NotSupportedException)
+        {
+            throw new SiteUnavailableException($"The site folder {_root} cannot be used ({place}): {cause.Message}", cause);
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using ClimateLens.Reports.Pages;
+
+namespace ClimateLens.Reports.Publishing;
+
+/// <summary>One published page as site.json keeps it.</summary>
+/// <param name="Summary">The page in a line.</param>
+/// <param name="Nursery">Nursery name.</param>
+/// <param name="Invented">Whether the nursery is invented.</param>
+/// <param name="Maker">Fingerprint of the program and of the options that made it.</param>
+internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker);
+
+/// <summary>What a site holds. Only a note of what was done: lost or damaged, it costs the time to make the pages again.</summary>
+internal sealed record SiteState(int Version, string? RunKey, ImmutableArray<SiteEntry> Entries)
+{
+    public const int CurrentVersion = 1;
+
+    public static SiteState Empty { get; } = new(CurrentVersion, null, []);
+
+    /// <summary>Reads what <see cref="Write"/> wrote; anything else is an empty site.</summary>
+    public static SiteState Read(ReadOnlySpan<byte> json)
+    {
+        try
+        {
+            SiteState? state = JsonSerializer.Deserialize(json, SiteStateContext.Default.SiteState);
+            return state is { Version: CurrentVersion, Entries.IsDefault: false } && state.Entries.All(e => e?.Summary is not null) ? state : Empty;
+        }
+        catch (JsonException)
+        {
+            return Empty;
+        }
+    }
+
+    public byte[] Write() => [.. JsonSerializer.SerializeToUtf8Bytes(this, SiteStateContext.Default.SiteState), (byte)'\n'];
+
+    /// <summary>Newest period first, then houses as people count them.</summary>
+    public static ImmutableArray<SiteEntry> InOrder(IEnumerable<SiteEntry> entries) =>
+    [
+        .. entries
+            .OrderByDescending(e => SitePeriod.Of(e.Summary.Period).From ?? NodaTime.LocalDate.MinIsoValue)
+            .ThenByDescending(e => e.Summary.Period, StringComparer.Ordinal)
+            .ThenBy(e => e.Summary.House, NaturalOrder.Instance),
+    ];
+}
+
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    WriteIndented = true,
+    NewLine = "\n",
+    RespectRequiredConstructorParameters = true,
+    RespectNullableAnnotations = true)]
+[JsonSerializable(typeof(SiteState))]
+internal sealed partial class SiteStateContext : JsonSerializerContext;

@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using System.Text;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Cells;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Pages;
+using ClimateLens.Reports.Publishing;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports;
+
+/// <summary>
+/// The only writer of a site. A page's files are written beside their places and then renamed one by one, index.html
+/// last; a run that is killed leaves each file old or new, and a page that it had begun is made again. One publisher at
+/// a time may work on a site (the store's lock sees to that); its methods may be called from several threads.
+/// Throws <see cref="SiteUnavailableException"/> when the folder cannot be written or read.
+/// </summary>
+public sealed class SitePublisher
+{
+    private const string StatePlace = "site.json";
+    private const string BegunName = ".begun";
+    private readonly Lock _lock = new();
+    private readonly SiteFolder _site;
+    private readonly PageOptions _options;
+    private readonly IReadOnlyList<IReportCell> _cells;
+    private readonly string _maker;
+    private readonly Dictionary<(string House, string Period), SiteEntry> _entries = [];
+    private bool _assetsReady;
+
+    /// <summary>Opens a site, new or existing.</summary>
+    /// <param name="siteFolder">Its folder; made when it does not exist.</param>
+    /// <param name="options">How pages are to read.</param>
+    public SitePublisher(string siteFolder, PageOptions options)
+        : this(siteFolder, options, HouseWeekCells.All)
+    {
+    }
+
+    /// <summary>Opens a site whose pages have other parts than the usual ones.</summary>
+    /// <param name="siteFolder">Its folder.</param>
+    /// <param name="options">How pages are to read.</param>
+    /// <param name="cells">The parts of a page, in order.</param>
+    public SitePublisher(string siteFolder, PageOptions options, IReadOnlyList<IReportCell> cells)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(siteFolder);
+        ArgumentNullException.ThrowIfNull(options);
+        _site = new SiteFolder(siteFolder);
+        _options = options;
+        _cells = cells;
+        _maker = Maker.Fingerprint(options);
+        SiteState state = _site.Read(StatePlace) is { } json ? SiteState.Read(json) : SiteState.Empty;
+        RunKey = state.RunKey;
+        foreach (SiteEntry entry in state.Entries.Where(e => _site.Exists(e.Summary.Page)))
+        {
+            _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
+        }
+    }
+
+    /// <summary>What the last complete run passed to <see cref="Complete"/>; null for a new site.</summary>
+    public string? RunKey { get; private set; }
+
+    /// <summary>All published pages, newest period first, then houses in natural order of their ids.</summary>
+    public IReadOnlyList<HouseWeekSummary> Summaries => [.. InOrder().Select(e => e.Summary)];
+
+    /// <summary>
+    /// Whether the page exists whole and was made from this input, by this program and with these options. False after a
+    /// run that was killed while it wrote the page.
+    /// </summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    /// <param name="inputHash">Hash of the input that a page made now would show.</param>
+    public bool IsCurrent(string houseId, string periodName, string inputHash)
+    {
+        SiteEntry? entry;
+        lock (_lock)
+        {
+            _entries.TryGetValue((houseId, periodName), out entry);
+        }
+
+        if (entry is null || entry.Maker != _maker || entry.Summary.InputHash != inputHash)
+        {
+            return false;
+        }
+
+        string folder = FolderOf(houseId, periodName);
+        string start = Encoding.UTF8.GetString(_site.ReadStart($"{folder}/index.html", PageMark.WithinBytes));
+        return PageMark.Bears(start, PageMark.Of(inputHash, _options.Units)) && !_site.Exists($"{folder}/{BegunName}");
+    }
+
+    /// <summary>Makes a review's page and data files and puts them in place.</summary>
+    /// <param name="review">The review.</param>
+    public PublishedPage Publish(Review review)
+    {
+        ArgumentNullException.ThrowIfNull(review);
+        string period = PeriodWords.FolderName(review.Period);
+        string folder = FolderOf(review.House.Id, period);
+        ImmutableSortedDictionary<string, byte[]> data = DataFiles.Of(review);
+        RenderedPage page = HouseWeekPage.Render(review, new DisplayUnits(_options.Units), data.Keys, _cells);
+        List<(string, ReadOnlyMemory<byte>)> files =
+        [
+            .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)),
+            ($"{folder}/index.html", Encoding.UTF8.GetBytes(page.Html)),
+        ];
+        EnsureAssets();
+        _site.Write($"{folder}/{BegunName}", ReadOnlyMemory<byte>.Empty);
+        foreach (string old in DataFiles.Names.Where(n => !data.ContainsKey(n)))
+        {
+            _site.Delete($"{folder}/{old}");
+        }
+
+        _site.WriteAll(files);
+        _site.Delete($"{folder}/{BegunName}");
+        HouseWeekSummary summary = Summarise(review, period, $"{folder}/index.html");
+        lock (_lock)
+        {
+            _entries[(summary.House, summary.Period)] = new SiteEntry(summary, review.House.Nursery, review.House.Invented, _maker);
+        }
+
+        return new PublishedPage(summary, _site.PathOf(summary.Page), page.FailedCells);
+    }
+
+    /// <summary>Writes the site's index and, last, its state: from now on <see cref="RunKey"/> is the given one.</summary>
+    /// <param name="runKey">Stands for all that this run has seen.</param>
+    public void Complete(string runKey)
+    {
+        ArgumentNullException.ThrowIfNull(runKey);
+        EnsureAssets();
+        ImmutableArray<SiteEntry> entries = InOrder();
+        _site.Write("index.html", Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
+        _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, entries).Write());
+        RunKey = runKey;
+    }
+
+    private static string FolderOf(string houseId, string period)
+    {
+        foreach (string part in (string[])[houseId, period])
+        {
+            if (part.Length == 0 || part.Any(c => !char.IsAsciiLetterOrDigit(c) && c is not ('-' or '_')))
+            {
+                throw new ArgumentException($"\"{part}\" cannot be part of a folder's name: letters, digits, '-' and '_' can.", nameof(houseId));
+            }
+        }
+
+        return $"house-{houseId}/{period}";
+    }
+
+    private static HouseWeekSummary Summarise(Review review, string period, string page) => new(
+        review.House.Id,
+        review.House.Name,
+        period,
+        review.RiskHours?.Value,
+        review.RiskHours?.Low,
+        review.RiskHours?.High,
+        review.Coverage.ExpectedHours,
+        review.Coverage.HoursWithData,
+        review.Provenance.Files.Sum(f => f.SetAside),
+        page,
+        review.Provenance.InputHash);
+
+    private ImmutableArray<SiteEntry> InOrder()
+    {
+        lock (_lock)
+        {
+            return SiteState.InOrder(_entries.Values);
+        }
+    }
+
+    private void EnsureAssets()
+    {
+        lock (_lock)
+        {
+            if (!_assetsReady)
+            {
+                SiteAssets.Ensure(_site);
+                _assetsReady = true;
+            }
+        }
+    }
+}

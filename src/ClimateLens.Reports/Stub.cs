@@ -1,3 +1,0 @@
-namespace ClimateLens.Reports;
-
-internal static class Stub;

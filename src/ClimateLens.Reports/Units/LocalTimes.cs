@@ -1,0 +1,33 @@
+using NodaTime;
+using NodaTime.Text;
+
+namespace ClimateLens.Reports.Units;
+
+/// <summary>Local times as growers say them; the offset decides, so that the clock change reads right.</summary>
+public static class LocalTimes
+{
+    private static readonly OffsetDateTimePattern MomentPattern = OffsetDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH':'mm");
+    private static readonly OffsetDateTimePattern ClockPattern = OffsetDateTimePattern.CreateWithInvariantCulture("HH':'mm");
+    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
+    private static readonly LocalDatePattern DateYearPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
+    private static readonly LocalDatePattern ShortDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d");
+
+    /// <summary>For example "Mon 13 Oct 15:40".</summary>
+    public static string Moment(OffsetDateTime time) => MomentPattern.Format(time);
+
+    /// <summary>For example "15:40".</summary>
+    public static string Clock(OffsetDateTime time) => ClockPattern.Format(time);
+
+    /// <summary>For example "Mon 13 Oct".</summary>
+    public static string Day(LocalDate date) => DayPattern.Format(date);
+
+    /// <summary>For example "Mon 13".</summary>
+    public static string ShortDay(LocalDate date) => ShortDayPattern.Format(date);
+
+    /// <summary>For example "Mon 13 Oct 2025".</summary>
+    public static string DayAndYear(LocalDate date) => DateYearPattern.Format(date);
+
+    /// <summary>For example "Mon 13 Oct 15:40 to 16:10"; the day is named again when it changes.</summary>
+    public static string Span(OffsetDateTime start, OffsetDateTime end)
+        => start.Date == end.Date ? $"{Moment(start)} to {Clock(end)}" : $"{Moment(start)} to {Moment(end)}";
+}

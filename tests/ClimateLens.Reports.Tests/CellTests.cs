@@ -1,0 +1,88 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Reports.Cells;
+using ClimateLens.TestKit;
+
+namespace ClimateLens.Reports.Tests;
+
+public class CellTests
+{
+    public static TheoryData<string> Names => [.. HouseWeekCells.All.Where(c => c.Name is not ("air" or "margin")).Select(c => c.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Cell_RichReview_MatchesGolden(string name)
+        => GoldenFile.Check($"rich.{name}.html", Rendered.Fragment(Rendered.Cell(Get(name), SampleReviews.Rich())));
+
+    [Theory]
+    [InlineData("brief")]
+    [InlineData("hours")]
+    [InlineData("methods")]
+    [InlineData("waterings")]
+    public void Cell_UsUnits_MatchesGolden(string name)
+        => GoldenFile.Check($"us.{name}.html", Rendered.Fragment(Rendered.Cell(Get(name), SampleReviews.Rich(), UnitSystem.Us)));
+
+    [Fact]
+    public void EveryCell_EmptyReview_MatchesGolden()
+    {
+        IEnumerable<string> parts = HouseWeekCells.All
+            .Where(c => c.Name is not ("calendar" or "hours")) // long, and alike for every hour
+            .Select(c => $"== {c.Name}\n{Rendered.Fragment(Rendered.Cell(c, SampleReviews.Empty()))}");
+        GoldenFile.Check("empty.all.html", string.Concat(parts));
+    }
+
+    [Fact]
+    public void AirSentence_RichReview_SaysTheExtremes()
+    {
+        Review review = SampleReviews.Rich();
+        string sentence = Rendered.Cell(Get("air"), review).Sentence;
+        ReviewHour warmest = review.Hours.Where(h => h.AirTemperatureC is not null).MaxBy(h => h.AirTemperatureC)!;
+        Assert.Contains($"{warmest.AirTemperatureC:F1} °C", sentence, StringComparison.Ordinal);
+        Assert.Contains(Units.LocalTimes.Moment(warmest.Start), sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Brief_WaterByDripOnly_ShowsTheLongestRun()
+    {
+        Review review = SampleReviews.Rich();
+        review = review with { Waterings = [.. review.Waterings!.Value.Where(w => w.WetsLeaves == false)] };
+        string body = Rendered.Cell(Get("brief"), review).Body.ToString();
+        Assert.Contains("Longest run of risk hours", body, StringComparison.Ordinal);
+        Assert.DoesNotContain("Late wettings", body, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Brief_RiskNotKnown_GivesTheReviewsReason()
+    {
+        Review review = SampleReviews.Rich() with { RiskHours = null, NotKnown = [new Unknown("riskHours", "No humidity sensor.")] };
+        Assert.Contains("No humidity sensor.", Rendered.Cell(Get("brief"), review).Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhatToChange_FourFindings_ShowsThreeAndLinksTheRest()
+    {
+        CellContent first = Rendered.Cell(Get("change"), SampleReviews.Rich());
+        CellContent rest = Rendered.Cell(Get("otherFindings"), SampleReviews.Rich());
+        Assert.Equal(3, first.Body.ToString().Split("<li id=\"finding-").Length - 1);
+        Assert.Contains("href=\"#otherFindings\"", first.Body.ToString(), StringComparison.Ordinal);
+        Assert.Contains("finding-4", rest.Body.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OtherFindings_ThreeFindings_LeavesThePartOut()
+    {
+        Review review = SampleReviews.Rich();
+        Assert.True(Rendered.Cell(Get("otherFindings"), review with { Findings = review.Findings[..3] }).IsNothing);
+    }
+
+    [Fact]
+    public void Waterings_NoneNoted_DiffersFromNotKnown()
+    {
+        string none = Rendered.Cell(Get("waterings"), SampleReviews.Rich() with { Waterings = [] }).Sentence;
+        string unknown = Rendered.Cell(Get("waterings"), SampleReviews.Rich() with { Waterings = null }).Sentence;
+        Assert.Equal("No watering is noted in this period.", none);
+        Assert.StartsWith("Not known:", unknown, StringComparison.Ordinal);
+    }
+
+    private static IReportCell Get(string name) => HouseWeekCells.All.Single(c => c.Name == name);
+}

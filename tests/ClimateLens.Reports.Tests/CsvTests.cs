@@ -1,0 +1,59 @@
+using System.Text;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Data;
+using ClimateLens.TestKit;
+
+namespace ClimateLens.Reports.Tests;
+
+public class CsvTests
+{
+    [Theory]
+    [InlineData("=1+1", "'=1+1")]
+    [InlineData("+1", "'+1")]
+    [InlineData("-1", "'-1")]
+    [InlineData("@x", "'@x")]
+    [InlineData("\tx", "'\tx")]
+    [InlineData("\0x", "'\0x")]
+    [InlineData("\rx", "\"'\rx\"")]
+    [InlineData("a=b", "a=b")]
+    [InlineData("a,\"b\"", "\"a,\"\"b\"\"\"")]
+    [InlineData("two\nlines", "\"two\nlines\"")]
+    [InlineData("", "")]
+    public void Text_Anything_CannotRunAsFormula(string text, string expected)
+    {
+        CsvTable table = new("a", "b");
+        table.Text(text).Number(-3.25).EndRow();
+        Assert.Equal($"a,b\r\n{expected},-3.25\r\n", Encoding.UTF8.GetString(table.ToBytes()));
+    }
+
+    [Fact]
+    public void Hours_RichReview_HaveOneRowAnHourAndEmptyFieldsInTheGap()
+    {
+        Review review = SampleReviews.Rich();
+        string[] rows = Lines(review, DataFiles.Hours);
+        Assert.Equal(review.Hours.Length + 1, rows.Length);
+        Assert.StartsWith("2025-10-13T00:00:00+01:00,", rows[1], StringComparison.Ordinal);
+        Assert.Equal("2025-10-15T12:00:00+01:00,,,,,,,,,,,false", rows[61]);
+        Assert.All(rows, r => Assert.Equal(12, r.Split(',').Length));
+    }
+
+    [Fact]
+    public void Waterings_RichReview_HaveTheMethodsOfTheFiles()
+    {
+        string[] rows = Lines(SampleReviews.Rich(), DataFiles.Waterings);
+        Assert.Equal(7, rows.Length);
+        Assert.Contains(",overheadBoom,true,north bench,210,", rows[1], StringComparison.Ordinal);
+        Assert.Contains(",drip,false,,216,", rows[4], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Files_WateringsNotKnown_AreLeftOut()
+        => Assert.DoesNotContain(DataFiles.Waterings, DataFiles.Of(SampleReviews.Empty()).Keys);
+
+    [Fact]
+    public void Files_AnyReview_AreAmongTheNamesThatThePublisherClears()
+        => Assert.Equal(DataFiles.Names, DataFiles.Of(SampleReviews.Rich()).Keys);
+
+    private static string[] Lines(Review review, string file)
+        => Encoding.UTF8.GetString(DataFiles.Of(review)[file]).TrimEnd().Split("\r\n");
+}

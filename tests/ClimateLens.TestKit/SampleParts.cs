@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+
+namespace ClimateLens.TestKit;
+
+/// <summary>The worded parts of a made-up review.</summary>
+internal static class SampleParts
+{
+    public static ImmutableArray<SensorReport> Sensors { get; } =
+    [
+        new("climate", "airTemperature", "", new FlagCounts(1950, 0, 6, 0, 60), []),
+        new("climate", "relativeHumidity", "", new FlagCounts(1880, 0, 70, 6, 60), ["Unchanged for 6.5 hours from Thu 16 Oct 01:20."]),
+        new("weather", "outsideTemperature", "", new FlagCounts(1008, 0, 0, 0, 0), []),
+        new("climate", "ventPosition", "ridge", new FlagCounts(0, 2016, 0, 0, 0), []),
+    ];
+
+    public static ImmutableArray<Finding> Findings { get; } =
+    [
+        new("lateOverheadWatering", 1, "3 of 4 overhead waterings ended after the cut-off.", "Finish overhead watering before 14:10, or water at the pot.", "The cut-off assumes 4 hours of drying: common practice, no source.", ["Mon 13 Oct 15:40 to 16:15, cut-off 14:10.", "Wed 15 Oct 16:05 to 16:35, cut-off 14:10.", "Fri 17 Oct 16:20 to 17:00, cut-off 14:10."]),
+        new("longHumidNights", 2, "On 5 nights humidity stayed above 90 % for more than 6 hours.", "Vent and heat a little before sunrise.", "Heating costs fuel: try it on one night and compare.", ["Longest: 9 hours from Tue 14 Oct 22:00."]),
+        new("sensorInDoubt", 3, "The humidity sensor stood still for 6.5 hours.", "Clean it and compare it with a second one.", "", ["Thu 16 Oct 01:20 to 07:50."]),
+        new("gapInData", 4, "5 hours have no readings.", "Look at the logger's power and cable.", "", ["Wed 15 Oct 12:00 to 17:00."]),
+    ];
+
+    public static ImmutableArray<Unknown> NotKnown { get; } =
+    [
+        new("causes", "Causes cannot be told apart before the house balance is fitted."),
+        new("wetPeriods", "No wetness sensor, and no film model rules yet."),
+        new("canopy", "Plant widths are read but not yet made into cover."),
+    ];
+
+    public static Provenance Provenance(string seedOfHash) => new(
+        "ClimateLens 0.1.0",
+        20251013,
+        200,
+        "nursery.toml",
+        new string('a', 64),
+        Hash(seedOfHash),
+        "TZDB: 2025b (mapping: $Revision$)",
+        [
+            new Threshold("dewPointMargin", 1.0, "K", "nursery file"),
+            new Threshold("temperatureLow", 5, "Cel", "common practice, no source"),
+            new Threshold("temperatureHigh", 25, "Cel", "common practice, no source"),
+            new Threshold("dryingHours", 4, "h", "common practice, no source"),
+        ],
+        [
+            new MethodNote("saturation vapour pressure", "Magnus form with the coefficients of Buck 1981.", "Buck, J. Appl. Meteor. 20, 1981", "under 0.07 % from 10 to 35 °C"),
+            new MethodNote("leaf temperature", "Air temperature less 1 K at night.", "common practice, no source", "1 K either way"),
+        ],
+        [
+            new SourceFile("exports/house-1-2025-10.csv", new string('b', 64), "climate", 8928, 8900, 3, 20, 5, 2, 0),
+            new SourceFile("exports/weather-2025-10.csv", new string('c', 64), "weather", 4464, 4464, 0, 0, 0, 0, 0),
+        ]);
+
+    private static string Hash(string text)
+        => Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(text)));
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.TestKit;
+
+/// <summary>
+/// Reviews made by hand for tests of pages. The numbers are drawn with simple curves to look like a week; they are not
+/// results of the analysis, and nothing may be tested against them but how they are shown.
+/// </summary>
+public static class SampleReviews
+{
+    public static readonly DateTimeZone London = DateTimeZoneProviders.Tzdb["Europe/London"];
+
+    /// <summary>A wet week with a gap, late waterings, doubtful sensors and more findings than a first screen takes.</summary>
+    public static Review Rich(string week = "2025-W42", string houseId = "1", string houseName = "House 1")
+    {
+        ReviewPeriod period = Week(week);
+        ImmutableArray<ReviewHour> hours = SampleHours.Of(period, London, gapFrom: 60, gapHours: 5);
+        return new Review
+        {
+            SchemaVersion = "1",
+            House = new ReviewedHouse(houseId, houseName, "Gannet Row", "cyclamen", Invented: true),
+            Period = period,
+            Coverage = new Coverage(hours.Length, hours.Length - 5, [new Gap(hours[60].Start, hours[65].Start, 5, "noReadings")]),
+            Hours = hours,
+            RiskHours = new Estimate(hours.Count(h => h.Risk == true), 44, 71),
+            RiskHoursBefore = new Estimate(28, 21, 35),
+            Waterings = SampleWaterings.Of(period, London),
+            Records = ImmutableSortedDictionary<string, RecordCount>.Empty
+                .Add("potChecks", new RecordCount(24, "Not yet made into a dry-down."))
+                .Add("treatments", new RecordCount(1, "")),
+            Pots = new RecordCount(24, "Not yet made into a dry-down."),
+            Sensors = SampleParts.Sensors,
+            Findings = SampleParts.Findings,
+            NotKnown = SampleParts.NotKnown,
+            Provenance = SampleParts.Provenance($"{houseId}{week}"),
+        };
+    }
+
+    /// <summary>A week of which nothing is known: no reading, no record, no finding.</summary>
+    public static Review Empty(string week = "2025-W43", string houseId = "2", string houseName = "House 2")
+    {
+        ReviewPeriod period = Week(week);
+        ImmutableArray<ReviewHour> hours = [.. SampleHours.Starts(period, London).Select(s => new ReviewHour(s, null, null, null, null, null, null, null, null, null, null, false))];
+        return new Review
+        {
+            SchemaVersion = "1",
+            House = new ReviewedHouse(houseId, houseName, "Gannet Row", null, Invented: false),
+            Period = period,
+            Coverage = new Coverage(hours.Length, 0, []),
+            Hours = hours,
+            RiskHours = null,
+            Waterings = null,
+            Sensors = [],
+            Findings = [],
+            NotKnown = [],
+            Provenance = new Provenance("ClimateLens 0.1.0", 0, 0, "nursery.toml", new string('0', 64), new string('f', 64), "TZDB: 2025b", [], [], []),
+        };
+    }
+
+    public static ReviewPeriod Week(string week)
+    {
+        if (!IsoWeek.TryParse(week, out IsoWeek parsed))
+        {
+            throw new ArgumentException($"{week} is no week.", nameof(week));
+        }
+
+        Interval span = parsed.In(London);
+        return new ReviewPeriod(At(span.Start), At(span.End), week, London.Id);
+    }
+
+    public static OffsetDateTime At(Instant instant) => instant.InZone(London).ToOffsetDateTime();
+}
