@@ -1,0 +1,68 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using ClimateLens.Cli.Commands;
+using ClimateLens.Cli.Output;
+
+namespace ClimateLens.Cli;
+
+/// <summary>Parses the arguments, calls the command and turns what happened into an exit code.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs one command line; answers with its exit code.</summary>
+    public static int Invoke(string[] args, TextWriter output, TextWriter error)
+    {
+        RootCommand root = new("""
+            Reads the exports of a greenhouse climate computer and writes a review page for each house and week.
+
+            Example: climatelens run sample-logs/nursery.toml
+
+            Exit codes: 0 done; 1 done, but something was set aside, skipped or failed for one house;
+            64 the command line is wrong; 66 no data for what was asked; 70 a bug; 73 or 74 cannot write or read;
+            75 another run holds the store, try again; 78 the nursery file is wrong.
+            """);
+        foreach (Command command in All(output, error))
+        {
+            root.Subcommands.Add(command);
+        }
+
+        ParseResult parsed = root.Parse(args);
+        if (args.Length == 0)
+        {
+            root.Parse(["--help"]).Invoke(Quietly(error, error));
+            return ExitCode.WrongCommandLine;
+        }
+
+        if (parsed.Errors.Count > 0 && !AsksForHelp(args))
+        {
+            WriteUsageErrors(parsed, error);
+            return ExitCode.WrongCommandLine;
+        }
+
+        return parsed.Invoke(Quietly(output, error));
+    }
+
+    private static IEnumerable<Command> All(TextWriter output, TextWriter error) =>
+    [
+        RunCommand.Create(output, error),
+        ReviewCommand.Create(output, error),
+        ImportCommand.Create(output, error),
+        CheckCommand.Create(output, error),
+    ];
+
+    // The library's own handler would answer a bug with exit code 1; Guard answers with 70.
+    private static InvocationConfiguration Quietly(TextWriter output, TextWriter error)
+        => new() { Output = output, Error = error, EnableDefaultExceptionHandler = false };
+
+    private static bool AsksForHelp(string[] args) => args.Any(a => a is "--help" or "-h" or "-?" or "/?" or "/h");
+
+    private static void WriteUsageErrors(ParseResult parsed, TextWriter error)
+    {
+        foreach (ParseError fault in parsed.Errors)
+        {
+            error.WriteLine($"climatelens: {Messages.Plain(fault.Message)}");
+        }
+
+        string command = parsed.CommandResult.Command is RootCommand ? "" : " " + parsed.CommandResult.Command.Name;
+        error.WriteLine($"See: climatelens{command} --help");
+    }
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Cli.Commands;
+
+/// <summary>The argument and options that every command takes.</summary>
+internal sealed class CommonOptions
+{
+    private readonly Argument<string> _nursery = new("NURSERY") { Description = "The nursery file, for example sample-logs/nursery.toml." };
+
+    private readonly Option<string?> _out = new("--out")
+    {
+        Description = "Folder for the pages (default: the nursery file's site).",
+        HelpName = "DIR",
+    };
+
+    private readonly Option<string?> _units = new("--units") { Description = "Units that people read (default: the nursery file's)." };
+
+    private readonly Option<bool> _json = new("--json") { Description = "Write the result as JSON to stdout, and nothing else there." };
+
+    private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "Write only errors." };
+
+    private readonly Option<bool> _verbose = new("--verbose", "-v") { Description = "Write every problem and note, and what was done." };
+
+    /// <summary>Adds them to a command.</summary>
+    public CommonOptions(Command command)
+    {
+        _units.AcceptOnlyFromAmong("metric", "us");
+        command.Arguments.Add(_nursery);
+        command.Options.Add(_out);
+        command.Options.Add(_units);
+        command.Options.Add(_json);
+        command.Options.Add(_quiet);
+        command.Options.Add(_verbose);
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(_quiet) && result.GetValue(_verbose))
+            {
+                result.AddError("--quiet and --verbose contradict each other.");
+            }
+
+            if (result.GetValue(_out) is { } folder && folder.Trim().Length == 0)
+            {
+                result.AddError("--out needs a folder name.");
+            }
+        });
+    }
+
+    /// <summary>Reads what the user gave.</summary>
+    public Request Read(ParseResult parsed) => new(
+        parsed.CommandResult.Command.Name,
+        parsed.GetValue(_nursery) ?? "",
+        parsed.GetValue(_out),
+        parsed.GetValue(_units) switch { "us" => UnitSystem.Us, "metric" => UnitSystem.Metric, _ => null },
+        parsed.GetValue(_json),
+        parsed.GetValue(_quiet),
+        parsed.GetValue(_verbose));
+}
+
+/// <summary>What every command was asked.</summary>
+/// <param name="Command">Name of the command.</param>
+/// <param name="NurseryPath">Path of the nursery file.</param>
+/// <param name="Out">Site folder that overrules the nursery file's, or null.</param>
+/// <param name="Units">Units that overrule the nursery file's, or null.</param>
+/// <param name="Json">Machine-readable result on stdout.</param>
+/// <param name="Quiet">Only errors.</param>
+/// <param name="Verbose">Everything.</param>
+internal sealed record Request(string Command, string NurseryPath, string? Out, UnitSystem? Units, bool Json, bool Quiet, bool Verbose);

@@ -1,0 +1,73 @@
+using ClimateLens.Cli.Output;
+using ClimateLens.Logs;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Reports;
+
+namespace ClimateLens.Cli.Commands;
+
+/// <summary>Runs a command's work and turns what can go wrong into one clear message and an exit code.</summary>
+internal static class Guard
+{
+    /// <summary>Runs the work and writes its result, whatever became of it.</summary>
+    public static int Run(Request request, TextWriter output, TextWriter error, Func<Messages, CommandResult> work)
+    {
+        Messages messages = new(error, request);
+        CommandResult result = Attempt(request, messages, work);
+        if (request.Json)
+        {
+            JsonResult.Write(output, request, result);
+        }
+        else if (!request.Quiet)
+        {
+            TextResult.Write(output, result);
+        }
+
+        return result.ExitCode;
+    }
+
+    private static CommandResult Attempt(Request request, Messages messages, Func<Messages, CommandResult> work)
+    {
+        try
+        {
+            return work(messages);
+        }
+        catch (NurseryFileException fault)
+        {
+            messages.Problems(fault.Problems);
+            messages.Error($"{request.NurseryPath} cannot be used: {Count(fault.Problems, "fault")}. Nothing was imported or written.");
+            return CommandResult.Failed(ExitCode.WrongNurseryFile, fault.Problems);
+        }
+        catch (Exception fault) when (CodeOf(fault) is { } code)
+        {
+            messages.Error(fault.Message);
+            return CommandResult.Failed(code, [new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", "")]);
+        }
+#pragma warning disable CA1031 // The last resort of a program that nobody watches: say that it is a bug, and where.
+        catch (Exception bug)
+#pragma warning restore CA1031
+        {
+            messages.Error($"this is a bug in ClimateLens: {bug.GetType().Name}: {bug.Message}");
+            messages.Detail(bug.ToString());
+            return CommandResult.Failed(ExitCode.Bug, [new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]);
+        }
+    }
+
+    private static int? CodeOf(Exception fault) => fault switch
+    {
+        NoDataException or FileNotFoundException or DirectoryNotFoundException => ExitCode.NoData,
+        StoreLockedException => ExitCode.TryAgain,
+        StoreUnavailableException or SiteUnavailableException => ExitCode.CannotWrite,
+        UnauthorizedAccessException or IOException => ExitCode.CannotRead,
+        _ => null,
+    };
+
+    private static string Count(IReadOnlyList<Problem> problems, string noun)
+    {
+        int n = problems.Count(p => p.Severity == Severity.Error);
+        return n == 1 ? $"1 {noun}" : $"{n} {noun}s";
+    }
+}
+
+/// <summary>There is no data for what was asked; exit code 66.</summary>
+/// <param name="message">What was asked, what there is, and what to do.</param>
+internal sealed class NoDataException(string message) : Exception(message);

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using ClimateLens.Analysis;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Cli.Output;
+using ClimateLens.Logs;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+using ClimateLens.Reports;
+using NodaTime;
+
+namespace ClimateLens.Cli.Commands;
+
+/// <summary><c>run NURSERY</c>: import what is new, review what changed, publish.</summary>
+internal static class RunCommand
+{
+    public static Command Create(TextWriter output, TextWriter error)
+    {
+        Command command = new("run", """
+            Import what is new, review every whole week of each house that changed, and publish the pages.
+
+            Example: climatelens run sample-logs/nursery.toml
+            """);
+        CommonOptions common = new(command);
+        command.SetAction(parsed =>
+        {
+            Request request = common.Read(parsed);
+            return Guard.Run(request, output, error, messages => Run(request, messages));
+        });
+        return command;
+    }
+
+    private static CommandResult Run(Request request, Messages messages)
+    {
+        using Session session = Session.Open(request, messages);
+        ImportReport imported = session.Import();
+        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages);
+        ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
+        if (lines.IsEmpty)
+        {
+            throw new NoDataException("no house has a whole week of readings yet, so there is nothing to review. " + Extents(session));
+        }
+
+        return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets, lines, session.SiteIndex)
+        {
+            Summary = renewed.Count == 0 ? "Nothing new: all pages are as they were." : "",
+        };
+    }
+
+    private static HashSet<string> ReviewAll(Session session, Messages messages)
+    {
+        HashSet<string> renewed = [];
+        bool complete = true;
+        foreach (HouseSettings house in session.Nursery.Houses)
+        {
+            IReadOnlyList<IsoWeek> weeks = WeeksOf(session, house);
+            if (weeks.Count == 0)
+            {
+                session.Report([NoWeek(session, house)]);
+            }
+
+            foreach (IsoWeek week in weeks)
+            {
+                messages.Progress($"Reviewing {house.Name}, {week}");
+                complete &= ReviewOne(session, house, week, renewed);
+            }
+        }
+
+        messages.EndProgress();
+        if (session.Site.Summaries.Count > 0)
+        {
+            // A run with a failure has no key, so that the next run tries again.
+            session.Site.Complete(complete ? session.RunKey : "");
+        }
+
+        return renewed;
+    }
+
+    private static bool ReviewOne(Session session, HouseSettings house, IsoWeek week, HashSet<string> renewed)
+    {
+        try
+        {
+            HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn);
+            if (session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)))
+            {
+                return true;
+            }
+
+            Review review = ReviewPipeline.Run(input);
+            PublishedPage page = session.Site.Publish(review);
+            renewed.Add(page.Summary.Page);
+            session.Report([.. page.FailedCells.Select(cell => FailedCell(house, week, cell))]);
+            return page.FailedCells.IsEmpty;
+        }
+        catch (Exception fault) when (fault is not (StoreUnavailableException or SiteUnavailableException or IOException or UnauthorizedAccessException))
+        {
+            // One house that fails must not take the others' Monday away; the message names it, the exit code is 1.
+            session.Report([new Problem("review.failed", Severity.Warning, null, null, null,
+                $"{house.Name}, {week}: the review failed: {fault.GetType().Name}: {fault.Message}", "", "Report this as a bug; the other pages are published.")]);
+            return false;
+        }
+    }
+
+    private static IReadOnlyList<IsoWeek> WeeksOf(Session session, HouseSettings house)
+        => session.Store.Extent(house.Id) is { } extent ? [.. IsoWeek.WholeWeeks(extent.Start, extent.End, session.Nursery.Zone)] : [];
+
+    private static Problem FailedCell(HouseSettings house, IsoWeek week, string cell)
+        => new("report.cell", Severity.Warning, null, null, null, $"{house.Name}, {week}: the part \"{cell}\" of the page could not be made", "", "The page says so in its place; the rest stands.");
+
+    private static Problem NoWeek(Session session, HouseSettings house)
+        => new("review.no-week", Severity.Warning, session.Nursery.FileName, null, null,
+            $"{house.Name} has no whole week of readings ({ExtentOf(session, house)})", "readings from a Monday to the next", "Export a whole week, or use the review command with --from and --to.");
+
+    private static string Extents(Session session)
+        => string.Join(" ", session.Nursery.Houses.Select(h => $"{h.Name}: {ExtentOf(session, h)}."));
+
+    private static string ExtentOf(Session session, HouseSettings house) => Describe(session.Store.Extent(house.Id), session.Nursery.Zone);
+
+    /// <summary>What a house has, in words.</summary>
+    internal static string Describe(Interval? extent, DateTimeZone zone) => extent is not { } e
+        ? "no readings"
+        : $"readings from {e.Start.InZone(zone).Date:uuuu-MM-dd} to {e.End.InZone(zone).Date:uuuu-MM-dd}";
+}

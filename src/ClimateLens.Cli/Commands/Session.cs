@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using ClimateLens.Cli.Output;
+using ClimateLens.Logs;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Reports;
+
+namespace ClimateLens.Cli.Commands;
+
+/// <summary>One run over one nursery: its settings, its open store and its publisher.</summary>
+internal sealed class Session : IDisposable
+{
+    private readonly Messages _messages;
+    private readonly List<Problem> _problems = [];
+
+    private Session(NurserySettings nursery, ReadingStore store, SitePublisher site, string siteFolder, UnitSystem units, Messages messages)
+    {
+        Nursery = nursery;
+        Store = store;
+        Site = site;
+        SiteIndex = Path.Combine(siteFolder, "index.html");
+        Units = units;
+        _messages = messages;
+        Report(nursery.Warnings);
+    }
+
+    public NurserySettings Nursery { get; }
+
+    public ReadingStore Store { get; }
+
+    public SitePublisher Site { get; }
+
+    public string SiteIndex { get; }
+
+    public UnitSystem Units { get; }
+
+    public ImmutableArray<Problem> Problems => [.. _problems];
+
+    /// <summary>Whether anything was lost: exit code 1.</summary>
+    public bool AnythingLost => _problems.Any(p => p.Severity != Severity.Note);
+
+    /// <summary>Equal keys mean that a run would find nothing to do.</summary>
+    public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
+        $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{typeof(Session).Module.ModuleVersionId}")));
+
+    /// <summary>Reads the nursery file and opens the store.</summary>
+    public static Session Open(Request request, Messages messages)
+    {
+        NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
+        string folder = FolderOf(request.NurseryPath);
+        string siteFolder = Path.GetFullPath(request.Out ?? Path.Combine(folder, nursery.Site));
+        UnitSystem units = request.Units ?? nursery.Units;
+        ReadingStore store = ReadingStore.Open(nursery, folder);
+        try
+        {
+            return new Session(nursery, store, new SitePublisher(siteFolder, new PageOptions(units)), siteFolder, units, messages);
+        }
+        catch
+        {
+            store.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>The folder against which a nursery file's paths are read.</summary>
+    public static string FolderOf(string nurseryPath) => Path.GetDirectoryName(Path.GetFullPath(nurseryPath)) ?? ".";
+
+    /// <summary>Imports what is new and tells what was set aside.</summary>
+    public ImportReport Import()
+    {
+        ImportReport report = Store.Import(_messages.Progress);
+        _messages.EndProgress();
+        Report(report.Problems);
+        return report;
+    }
+
+    /// <summary>Keeps and shows problems.</summary>
+    public void Report(IReadOnlyList<Problem> problems)
+    {
+        _problems.AddRange(problems);
+        _messages.Problems(problems);
+    }
+
+    public void Dispose() => Store.Dispose();
+}

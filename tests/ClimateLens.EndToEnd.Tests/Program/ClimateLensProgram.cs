@@ -1,0 +1,55 @@
+using System.Diagnostics;
+using System.Text.Json;
+
+namespace ClimateLens.EndToEnd.Tests.Program;
+
+/// <summary>Starts the program as a user does, and keeps what it said.</summary>
+internal static class ClimateLensProgram
+{
+    /// <summary>Runs one command line to its end; at most a minute.</summary>
+    public static ProgramRun Run(params string[] args) => RunIn(null, args);
+
+    /// <summary>Runs one command line in a working folder.</summary>
+    public static ProgramRun RunIn(string? workingFolder, params string[] args)
+    {
+        using Process process = Start(workingFolder, args);
+        Task<string> output = process.StandardOutput.ReadToEndAsync();
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        if (!process.WaitForExit(TimeSpan.FromMinutes(1)))
+        {
+            process.Kill(entireProcessTree: true);
+            throw new TimeoutException($"climatelens {string.Join(' ', args)} did not end within a minute.");
+        }
+
+        process.WaitForExit();
+        return new ProgramRun(process.ExitCode, output.Result, error.Result);
+    }
+
+    /// <summary>Starts the program and leaves it running.</summary>
+    public static Process Start(string? workingFolder, params string[] args)
+    {
+        ProcessStartInfo start = new("dotnet")
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = workingFolder ?? Path.GetTempPath(),
+        };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "climatelens.dll"));
+        foreach (string arg in args)
+        {
+            start.ArgumentList.Add(arg);
+        }
+
+        return Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start.");
+    }
+}
+
+/// <summary>What a run left behind.</summary>
+internal sealed record ProgramRun(int ExitCode, string Output, string Error)
+{
+    /// <summary>The output of a run with --json.</summary>
+    public JsonElement Json => JsonDocument.Parse(Output).RootElement;
+
+    /// <summary>All of it, for messages of failed tests.</summary>
+    public override string ToString() => $"exit code {ExitCode}\n--- stdout\n{Output}\n--- stderr\n{Error}";
+}
