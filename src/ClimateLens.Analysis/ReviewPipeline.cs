@@ -2,12 +2,16 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
+using NodaTime;
 
 namespace ClimateLens.Analysis;
 
 /// <summary>The whole program in one method: what a review does, in the order in which it does it.</summary>
 public static class ReviewPipeline
 {
+    /// <summary>How much a review wants to see before its period: the week before, for comparison.</summary>
+    public static Duration RunIn { get; } = Duration.FromDays(7);
+
     /// <summary>Reviews one house period. Pure: equal inputs give equal reviews.</summary>
     /// <param name="input">Settings, readings and records of the house from the start of its run-in to the end of the period.</param>
     public static Review Run(HouseInput input)

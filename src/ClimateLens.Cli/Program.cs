@@ -1,6 +1,5 @@
 using System.Text;
 using ClimateLens.Cli;
-using ClimateLens.Cli.Commands;
 
 // LF on every platform, so that a scheduler's log and a test read the same bytes.
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);

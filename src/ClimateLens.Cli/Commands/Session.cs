@@ -3,7 +3,6 @@ using System.Security.Cryptography;
 using System.Text;
 using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
-using ClimateLens.Nursery;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports;
