@@ -51,7 +51,7 @@ internal static class NumberKeys
 
         if (number != Math.Floor(number))
         {
-            reader.Faults.Error(FaultCodes.Range, reader.PlaceOf(key), $"{key} = {Show(number)}", $"a whole number ({unit})", "write it without a fraction.");
+            reader.Faults.Error(FaultCodes.Range, reader.PlaceOf(key), $"{key} = {Show(number)}", $"a whole number {unit}", "write it without a fraction.");
             return null;
         }
 

@@ -80,7 +80,8 @@ internal static class TextKeys
 
         if (entry.Value is not TomlArray { FromHeaders: false } list)
         {
-            reader.WrongType(key, entry.Value, "a list of texts", $"write {key} = {example}");
+            string written = entry.Value is TomlScalar { Value: string one } ? $"[{Excerpt.Quoted(one)}]" : example;
+            reader.WrongType(key, entry.Value, "a list of texts", $"write {key} = {written}");
             return [];
         }
 

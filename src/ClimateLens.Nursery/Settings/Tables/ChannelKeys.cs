@@ -20,8 +20,10 @@ internal static class ChannelKeys
             return channel;
         }
 
-        IEnumerable<string> names = ChannelCatalogue.All.Select(c => c.Name);
-        string? near = NearestName.Of(name, names);
+        string[] all = [.. ChannelCatalogue.All.Select(c => c.Name)];
+        string? near = NearestName.Of(name, all);
+        IReadOnlyList<string> holding = NearestName.Holding(name, all);
+        IReadOnlyList<string> names = holding.Count > 0 ? holding : all;
         table.Faults.Error(
             FaultCodes.Channel,
             table.PlaceOf("channel"),

@@ -109,15 +109,15 @@ internal static class ExportTable
 
     private static int? StepSeconds(TableReader export)
     {
-        if (export.Number("stepMinutes", 1.0 / 60, LongestStepMinutes, "minutes") is not { } minutes)
+        if (export.Number("stepMinutes", 0, LongestStepMinutes, "minutes") is not { } minutes)
         {
             return null;
         }
 
         double seconds = minutes * 60;
-        if (Math.Abs(seconds - Math.Round(seconds)) > 1e-6)
+        if (Math.Abs(seconds - Math.Round(seconds)) > 1e-6 || seconds < 1)
         {
-            export.Faults.Error(FaultCodes.Range, export.PlaceOf("stepMinutes"), $"stepMinutes = {NumberKeys.Show(minutes)}", "a whole number of seconds", "write for example stepMinutes = 5, or 0.5 for half a minute.");
+            export.Faults.Error(FaultCodes.Range, export.PlaceOf("stepMinutes"), $"stepMinutes = {NumberKeys.Show(minutes)}", "a whole number of seconds, at least one", "write for example stepMinutes = 5, or 0.5 for half a minute.");
         }
 
         return (int)Math.Round(seconds);
