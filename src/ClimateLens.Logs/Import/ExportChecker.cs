@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using ClimateLens.Logs.Import;
+using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Store;
+using ClimateLens.Logs.Text;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Logs;
+
+/// <summary>Reads all exports of a nursery and changes nothing: no store is needed, made or touched.</summary>
+public static class ExportChecker
+{
+    /// <summary>Reads everything and reports every problem.</summary>
+    /// <param name="nursery">The nursery.</param>
+    /// <param name="nurseryFolder">Folder of the nursery file.</param>
+    public static ImportReport Check(NurserySettings nursery, string nurseryFolder)
+    {
+        var problems = new ProblemList();
+        var finder = new ExportFiles(nurseryFolder, Path.Combine(nurseryFolder, nursery.Store));
+        string[] houses = [.. nursery.Houses.Select(h => h.Id)];
+        var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
+        int known = 0;
+        foreach (ExportSettings export in nursery.Exports)
+        {
+            SourceContent content = SourceUpdate.ContentOf(export, houses, [], null);
+            var import = new SourceImport(export, [], content, null, problems, null);
+            import.Run(finder.Hashed(export, nursery.FileName, problems));
+            sheets.AddRange(import.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
+            known += import.Known;
+        }
+
+        return new ImportReport(sheets.ToImmutable(), problems.ToImmutable(), sheets.Count, known);
+    }
+}

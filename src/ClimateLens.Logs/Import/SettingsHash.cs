@@ -1,0 +1,48 @@
+using System.Globalization;
+using System.Text;
+using ClimateLens.Logs.Store;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Logs.Import;
+
+/// <summary>
+/// Hash of all that decides how a file of an export is read. Where it changes, the files are read again. Which files
+/// are named and where the table stands in the nursery file do not matter.
+/// </summary>
+internal static class SettingsHash
+{
+    // Raise it when the reader itself comes to read the same file otherwise.
+    private const int ReaderVersion = 1;
+
+    /// <summary>The hash of an export's settings.</summary>
+    public static string Of(ExportSettings export, IEnumerable<string> houses)
+    {
+        var text = new StringBuilder();
+        Add(text, ReaderVersion, export.Kind, export.StepSeconds, export.StampSide);
+        DialectSettings d = export.Dialect;
+        Add(text, d.Encoding, d.Delimiter, d.QuoteChar, d.DecimalChar, d.GroupChar, d.CommentChar, d.HeaderRow, d.DataRow);
+        Add(text, [.. d.MissingValues]);
+        TimeSettings t = export.Time;
+        Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id);
+        foreach (ColumnSettings c in export.Columns)
+        {
+            Add(text, c.Field, c.Channel, c.Sensor, c.Unit);
+            Add(text, [.. c.MissingValues]);
+        }
+
+        // A row that names a house which the nursery file did not have is set aside; a new house takes it up again.
+        Add(text, export.Kind is null ? [] : [.. houses]);
+        return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()));
+    }
+
+    private static void Add(StringBuilder text, params object?[] values)
+    {
+        foreach (object? value in values)
+        {
+            string written = Convert.ToString(value, CultureInfo.InvariantCulture) ?? "";
+            text.Append(CultureInfo.InvariantCulture, $"{(value is null ? 'n' : 'v')}{written.Length}:{written}");
+        }
+
+        text.Append('\n');
+    }
+}

@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using System.Text;
+using ClimateLens.Logs.Import;
+using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Store;
+using ClimateLens.Logs.Text;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Settings;
+using NodaTime;
+
+namespace ClimateLens.Logs;
+
+/// <summary>
+/// The readings and records of a nursery on disk (docs/store.md). One process holds it at a time; it changes only by
+/// <see cref="Import"/>, source by source, each of them whole or not at all.
+/// </summary>
+public sealed class ReadingStore : IDisposable
+{
+    private readonly NurserySettings _nursery;
+    private readonly string _nurseryFolder;
+    private readonly string _folder;
+    private readonly StoreLock _lock;
+    private readonly PartReader _reader;
+    private readonly PartCache _cache;
+    private bool _ledgerLost;
+    private Ledger _ledger;
+
+    private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held)
+    {
+        _nursery = nursery;
+        _nurseryFolder = nurseryFolder;
+        _folder = folder;
+        _lock = held;
+        _reader = new PartReader(folder);
+        _cache = new PartCache(_reader);
+        _ledger = LedgerKeeper.Read(folder, nursery, out _ledgerLost);
+    }
+
+    /// <summary>Sheets of all files ever imported, in the order of their sources and of their import.</summary>
+    public ImmutableArray<ImportSheet> Sheets => [.. _ledger.Sources.SelectMany(s => s.Files.Select(f => ImportSheets.Of(f, s.Key)))];
+
+    /// <summary>A hash that changes exactly when the stored readings or records change.</summary>
+    public string Version => ContentHash.Of(Encoding.UTF8.GetBytes(string.Join('\n', _ledger.Sources
+        .SelectMany(s => s.Parts).Select(p => $"{p.Stored.Path} {p.Stored.Sha256}").Order(StringComparer.Ordinal))));
+
+    /// <summary>Opens the store of a nursery and holds it; creates its folder, and finishes or undoes what a killed run left.</summary>
+    /// <param name="nursery">The nursery.</param>
+    /// <param name="nurseryFolder">Folder of the nursery file.</param>
+    /// <exception cref="StoreLockedException">Another run holds it.</exception>
+    /// <exception cref="StoreUnavailableException">Its folder cannot be written or read.</exception>
+    public static ReadingStore Open(NurserySettings nursery, string nurseryFolder)
+    {
+        ArgumentNullException.ThrowIfNull(nursery);
+        string folder = Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
+        StoreLock held = StoreLock.Take(folder);
+        try
+        {
+            return new ReadingStore(nursery, nurseryFolder, folder, held);
+        }
+        catch (Exception e)
+        {
+            held.Dispose();
+            throw e is IOException or UnauthorizedAccessException ? Unavailable(folder, e) : e;
+        }
+    }
+
+    /// <summary>Reads new and changed files into the store. Files with the same bytes and settings as before cost a hash.</summary>
+    /// <param name="progress">Told the name of each file that is read.</param>
+    /// <exception cref="StoreUnavailableException">The store cannot be written; what was in force stays in force.</exception>
+    public ImportReport Import(Action<string>? progress = null)
+    {
+        var problems = new ProblemList();
+        var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
+        var finder = new ExportFiles(_nurseryFolder, _folder);
+        int known = 0;
+        if (_ledgerLost)
+        {
+            problems.Add(ProblemCodes.LedgerLost.In(StorePaths.Ledger, null, null, "no ledger beside readings", ""));
+            _ledgerLost = false;
+        }
+
+        foreach (ExportSettings export in _nursery.Exports)
+        {
+            List<(ExportFile File, string Sha256)> files = finder.Hashed(export, _nursery.FileName, problems);
+            SourceUpdate update = Update(export, problems, progress, (u, held) => u.Run(held, files));
+            sheets.AddRange(update.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
+            known += update.Known;
+        }
+
+        return new ImportReport(sheets.ToImmutable(), problems.ToImmutable(), sheets.Count, known);
+    }
+
+    /// <summary>First and last stored reading of a house's own sources; null when there is none. Reads no data.</summary>
+    public Interval? Extent(string houseId)
+    {
+        LedgerPart[] parts = [.. OwnReadings(houseId).SelectMany(e => SourceOf(e)?.Parts ?? [])];
+        return parts.Length == 0 ? null : new Interval(Micros.ToInstant(parts.Min(p => p.First)), Micros.ToInstant(parts.Max(p => p.Last)));
+    }
+
+    /// <summary>All that a review of one house period looks at.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="period">The period under review.</param>
+    /// <param name="runIn">How much before it is loaded as well.</param>
+    public HouseInput Load(HouseSettings house, Interval period, Duration runIn)
+    {
+        ArgumentNullException.ThrowIfNull(house);
+        try
+        {
+            return TryLoad(house, period, runIn);
+        }
+        catch (DamagedPartException e)
+        {
+            Heal(e);
+            return TryLoad(house, period, runIn);
+        }
+    }
+
+    /// <summary>Gives the store free.</summary>
+    public void Dispose() => _lock.Dispose();
+
+    private HouseInput TryLoad(HouseSettings house, Interval period, Duration runIn)
+        => new StoreQuery(_nursery, SourceOf, _cache).Load(house, period, runIn);
+
+    private IEnumerable<ExportSettings> OwnReadings(string houseId) => _nursery.Exports.Where(e => e.Kind is null && e.House == houseId);
+
+    private LedgerSource? SourceOf(ExportSettings export)
+    {
+        var key = SourceKey.Of(export);
+        return _ledger.Sources.Find(s => s.Key == key);
+    }
+
+    /// <summary>Builds the source of a damaged part again from its files.</summary>
+    private void Heal(DamagedPartException damage)
+    {
+        ExportSettings export = _nursery.Exports.First(e => SourceOf(e)?.Parts.Exists(p => p.Stored.Path == damage.Path) == true);
+        var problems = new ProblemList();
+        List<(ExportFile File, string Sha256)> files = new ExportFiles(_nurseryFolder, _folder).Hashed(export, _nursery.FileName, problems);
+        _ = Update(export, problems, null, (u, held) => u.Rebuild(held!, files, damage.Path));
+    }
+
+    private SourceUpdate Update(ExportSettings export, ProblemList problems, Action<string>? progress, Func<SourceUpdate, LedgerSource?, LedgerSource?> run)
+    {
+        try
+        {
+            using var transaction = new StoreTransaction(_folder);
+            var update = new SourceUpdate(_nursery, export, _reader, transaction, problems, progress);
+            LedgerSource? held = SourceOf(export);
+            if (run(update, held) is LedgerSource changed)
+            {
+                List<LedgerSource> sources = held is null ? [.. _ledger.Sources, changed] : [.. _ledger.Sources.Select(s => s == held ? changed : s)];
+                var ledger = new Ledger { Sources = sources, Obsolete = update.Obsolete };
+                transaction.Commit(ledger);
+                _ledger = ledger;
+                _cache.Clear();
+            }
+
+            return update;
+        }
+        catch (Exception e) when (e is IOException and not StoreUnavailableException or UnauthorizedAccessException)
+        {
+            throw Unavailable(_folder, e);
+        }
+    }
+
+    private static StoreUnavailableException Unavailable(string folder, Exception e)
+        => new($"The store folder {folder} cannot be written or read: {e.Message}", e);
+}

@@ -1,0 +1,129 @@
+using ClimateLens.Logs.Cells;
+using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Text;
+using ClimateLens.Logs.Times;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Logs.Readings;
+
+/// <summary>Reads one file of readings in a single pass.</summary>
+/// <param name="export">Its settings.</param>
+/// <param name="fileIndex">Its place in the source's list of files.</param>
+/// <param name="aside">Where goes what can't be read.</param>
+/// <param name="counts">What became of its rows.</param>
+internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAsideLog aside, RowCounts counts)
+{
+    private readonly string[] _names = ReadingColumns.NamesOf(export);
+    private readonly SortedDictionary<int, YearRows> _years = [];
+    private readonly List<(YearRows Rows, int Row, int Line, byte[] Raw)> _waiting = [];
+    private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
+    private YearRows? _year;
+    private long _yearFrom = 1;
+    private long _yearTo;
+
+    /// <summary>The rows by UTC year, tidied; null when nothing of the file can be taken, which is reported.</summary>
+    public SortedDictionary<int, YearRows>? Read(OpenedExport opened)
+    {
+        using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes: false, aside, counts);
+        if (table is null)
+        {
+            return null;
+        }
+
+        if (TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
+        {
+            return null;
+        }
+
+        ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
+        ReadRows(table, time, columns);
+        ResolveWaiting();
+        foreach (YearRows rows in _years.Values)
+        {
+            YearTidy.Tidy(rows, counts, aside);
+        }
+
+        return _years;
+    }
+
+    private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns)
+    {
+        double[] values = new double[columns.Length];
+        while (table.Next())
+        {
+            if (!time.TryRead(table, out LocalStamp stamp))
+            {
+                table.SetAside(ProblemCodes.Time, time.Column, time.Found(table), time.Expected);
+                continue;
+            }
+
+            LocalMeaning meaning = _sequence.Add(stamp, time.Pattern.IsDateOnly, out long utc);
+            if (meaning == LocalMeaning.Skipped)
+            {
+                table.SetAside(ProblemCodes.TimeSkipped, time.Column, time.Found(table), $"a time that {export.Time.Zone.Id} has");
+                continue;
+            }
+
+            ReadCells(table, columns, values);
+            YearRows rows = YearOf(utc);
+            rows.Append(utc, fileIndex, table.Line, values);
+            if (meaning == LocalMeaning.Twice)
+            {
+                _waiting.Add((rows, rows.Count - 1, table.Line, table.Raw.ToArray()));
+            }
+        }
+    }
+
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, double[] values)
+    {
+        for (int c = 0; c < columns.Length; c++)
+        {
+            ref readonly ReadingColumn column = ref columns[c];
+            if (column.Field < 0)
+            {
+                values[c] = double.NaN;
+            }
+            else if (column.Reader.Read(table.Field(column.Field), out values[c]) == CellKind.NotRead)
+            {
+                counts.CellsNotRead++;
+                ProblemCode code = column.Reader.IsSwitch ? ProblemCodes.Switch : ProblemCodes.Number;
+                aside.Add(code, table.Line, column.Field + 1, table.Field(column.Field), column.Reader.Expected);
+            }
+        }
+    }
+
+    private YearRows YearOf(long utc)
+    {
+        if (utc >= _yearFrom && utc < _yearTo)
+        {
+            return _year!;
+        }
+
+        int year = CivilDate.YearOf(utc);
+        (_yearFrom, _yearTo) = (CivilDate.YearStart(year), CivilDate.YearStart(year + 1));
+        if (!_years.TryGetValue(year, out _year))
+        {
+            _years.Add(year, _year = new YearRows(_names));
+        }
+
+        return _year;
+    }
+
+    private void ResolveWaiting()
+    {
+        long?[] resolved = _sequence.Resolve();
+        for (int i = 0; i < resolved.Length; i++)
+        {
+            (YearRows rows, int row, int line, byte[] raw) = _waiting[i];
+            if (resolved[i] is long utc && CivilDate.YearOf(utc) == CivilDate.YearOf(rows.Utc[row]))
+            {
+                rows.Utc[row] = utc;
+                continue;
+            }
+
+            rows.Utc[row] = YearTidy.Dropped;
+            counts.SetAside++;
+            aside.Add(ProblemCodes.TimeTwice, line, null, raw, "rows whose order shows the clock put back once");
+        }
+    }
+}

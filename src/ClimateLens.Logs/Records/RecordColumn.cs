@@ -1,0 +1,90 @@
+using System.Globalization;
+using System.Text;
+using ClimateLens.Logs.Cells;
+using ClimateLens.Logs.SetAside;
+using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Logs.Records;
+
+/// <summary>One field of the records in a file.</summary>
+/// <param name="kept">What it is.</param>
+/// <param name="index">0-based field of the file, or -1 when the file lacks it.</param>
+/// <param name="unit">Unit of the file; null for a plain number and for text.</param>
+/// <param name="format">Marks of the file's numbers.</param>
+/// <param name="missing">Codes for "no value".</param>
+internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, NumberFormat format, MissingCodes missing)
+{
+    /// <summary>Name of the field.</summary>
+    public string Name => kept.Name;
+
+    /// <summary>0-based field of the file, or -1.</summary>
+    public int Index => index;
+
+    /// <summary>What is wrong with a cell that is not read.</summary>
+    public ProblemCode Fault => kept.Type switch
+    {
+        RecordFieldType.Method => ProblemCodes.Method,
+        RecordFieldType.Level => ProblemCodes.Level,
+        RecordFieldType.Time => ProblemCodes.TimeCell,
+        _ => ProblemCodes.Number,
+    };
+
+    /// <summary>What a value looks like, for messages.</summary>
+    public string Expected(TimeSettings time) => kept.Type switch
+    {
+        RecordFieldType.Method => string.Join(", ", WateringMethods.Words),
+        RecordFieldType.Level => "1 to 5",
+        RecordFieldType.Time => $"a time like {time.Format}",
+        _ => format.Example,
+    };
+
+    /// <summary>Reads a cell into the text that is kept.</summary>
+    public CellKind Read(ReadOnlySpan<byte> cell, RecordTimes times, long startUtc, out string value)
+    {
+        value = "";
+        cell = CellText.Trim(cell);
+        if (missing.Contains(cell))
+        {
+            return CellKind.Missing;
+        }
+
+        string? read = kept.Type switch
+        {
+            RecordFieldType.Number or RecordFieldType.Level => Number(cell),
+            RecordFieldType.Method => Method(Encoding.UTF8.GetString(cell)),
+            RecordFieldType.Time => times.TryRead(cell, startUtc, out long utc) ? Iso(utc) : null,
+            _ => Encoding.UTF8.GetString(cell),
+        };
+        value = read ?? "";
+        return read is null ? CellKind.NotRead : read.Length == 0 ? CellKind.Missing : CellKind.Value;
+    }
+
+    /// <summary>A time as records keep it.</summary>
+    public static string Iso(long utc) => Store.Micros.ToDateTime(utc).ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFF'Z'", CultureInfo.InvariantCulture);
+
+    private string? Number(ReadOnlySpan<byte> cell)
+    {
+        if (!NumberCell.TryRead(cell, format, out double number))
+        {
+            return null;
+        }
+
+        if (missing.Contains(number))
+        {
+            return "";
+        }
+
+        if (kept.Type == RecordFieldType.Level && number is not (>= 1 and <= 5))
+        {
+            return null;
+        }
+
+        double si = unit is Unit known ? known.ToSi(number) : number;
+        return double.IsFinite(si) ? si.ToString("R", CultureInfo.InvariantCulture) : null;
+    }
+
+    private static string? Method(string text)
+        => WateringMethods.Words.FirstOrDefault(word => word.Equals(text, StringComparison.OrdinalIgnoreCase));
+}

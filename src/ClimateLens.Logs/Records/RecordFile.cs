@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+using System.Text;
+using ClimateLens.Logs.Cells;
+using ClimateLens.Logs.Readings;
+using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Text;
+using ClimateLens.Logs.Times;
+using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+
+namespace ClimateLens.Logs.Records;
+
+/// <summary>Reads one file of records.</summary>
+/// <param name="export">Its settings.</param>
+/// <param name="kind">What it records.</param>
+/// <param name="houses">Ids of the nursery's houses.</param>
+/// <param name="fileIndex">Its place in the source's list of files.</param>
+/// <param name="aside">Where goes what can't be read.</param>
+/// <param name="counts">What became of its rows.</param>
+internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOnlyCollection<string> houses, int fileIndex, SetAsideLog aside, RowCounts counts)
+{
+    private readonly List<StoredRecord?> _records = [];
+    private readonly List<(int Record, int Line, byte[] Raw)> _waiting = [];
+    private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), 0);
+
+    /// <summary>The records in file order; null when nothing of the file can be taken.</summary>
+    /// <param name="opened">The file.</param>
+    /// <param name="linesInQuotes">Whether notes may run over several lines.</param>
+    public List<StoredRecord>? Read(OpenedExport opened, bool linesInQuotes)
+    {
+        using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes, aside, counts);
+        if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
+        {
+            return null;
+        }
+
+        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
+        ResolveWaiting();
+        return [.. _records.OfType<StoredRecord>()];
+    }
+
+    private RecordColumn[] Bind(ColumnFinder finder)
+    {
+        var format = new NumberFormat(export.Dialect.DecimalChar, export.Dialect.GroupChar);
+        var columns = new List<RecordColumn>();
+        foreach (ColumnSettings settings in export.Columns)
+        {
+            if (!RecordFields.TryGet(kind, settings.Channel, out RecordField? field))
+            {
+                continue; // the nursery file was read without this field of a later version
+            }
+
+            int index = finder.Find(settings.Field, ProblemCodes.Column, field.Name, out Problem? problem);
+            if (problem is not null)
+            {
+                aside.Problems.Add(problem);
+            }
+
+            string code = settings.Unit.Length > 0 ? settings.Unit : field.DefaultUnit ?? "";
+            Unit? unit = field.Quantity is Quantity quantity && UnitCatalogue.TryGet(quantity, code, out Unit known) ? known : null;
+            columns.Add(new RecordColumn(field, index, unit, format, new MissingCodes(export.Dialect.MissingValues.Concat(settings.MissingValues), format)));
+        }
+
+        return [.. columns];
+    }
+
+    private void ReadRows(ExportTable table, TimeColumns time, RecordColumn[] columns, RecordTimes times)
+    {
+        while (table.Next())
+        {
+            if (!time.TryRead(table, out LocalStamp stamp))
+            {
+                table.SetAside(ProblemCodes.Time, time.Column, time.Found(table), time.Expected);
+                continue;
+            }
+
+            if (HouseOf(table, columns) is not string house)
+            {
+                continue;
+            }
+
+            LocalMeaning meaning = _sequence.Add(stamp, time.Pattern.IsDateOnly, out long utc);
+            if (meaning == LocalMeaning.Skipped)
+            {
+                table.SetAside(ProblemCodes.TimeSkipped, time.Column, time.Found(table), $"a time that {export.Time.Zone.Id} has");
+                continue;
+            }
+
+            if (meaning == LocalMeaning.Twice)
+            {
+                _waiting.Add((_records.Count, table.Line, table.Raw.ToArray()));
+            }
+
+            _records.Add(new StoredRecord(house, utc, fileIndex, table.Line, Fields(table, columns, times, utc)));
+        }
+    }
+
+    private string? HouseOf(ExportTable table, RecordColumn[] columns)
+    {
+        RecordColumn? column = Array.Find(columns, c => c.Name == RecordFields.House && c.Index >= 0);
+        string house = column is null ? "" : Encoding.UTF8.GetString(CellText.Trim(table.Field(column.Index)));
+        if (house.Length == 0)
+        {
+            return export.House;
+        }
+
+        if (houses.Contains(house) || house == ReadingBatch.WholeNursery)
+        {
+            return house;
+        }
+
+        table.SetAside(ProblemCodes.House, column!.Index + 1, Encoding.UTF8.GetBytes(house), "one of " + string.Join(", ", houses.Select(SafeText.Quote)));
+        return null;
+    }
+
+    private ImmutableSortedDictionary<string, string> Fields(ExportTable table, RecordColumn[] columns, RecordTimes times, long utc)
+    {
+        var fields = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach (RecordColumn column in columns)
+        {
+            if (column.Index < 0 || column.Name == RecordFields.House)
+            {
+                continue;
+            }
+
+            CellKind cell = column.Read(table.Field(column.Index), times, utc, out string value);
+            if (cell == CellKind.Value)
+            {
+                fields[column.Name] = value;
+            }
+            else if (cell == CellKind.NotRead)
+            {
+                counts.CellsNotRead++;
+                aside.Add(column.Fault, table.Line, column.Index + 1, table.Field(column.Index), column.Expected(export.Time));
+            }
+        }
+
+        return fields.ToImmutable();
+    }
+
+    private void ResolveWaiting()
+    {
+        long?[] resolved = _sequence.Resolve();
+        for (int i = 0; i < resolved.Length; i++)
+        {
+            (int record, int line, byte[] raw) = _waiting[i];
+            if (resolved[i] is long utc)
+            {
+                StoredRecord old = _records[record]!;
+                _records[record] = new StoredRecord(old.House, utc, old.File, old.Line, old.Fields);
+                continue;
+            }
+
+            _records[record] = null;
+            counts.SetAside++;
+            aside.Add(ProblemCodes.TimeTwice, line, null, raw, "rows whose order shows the clock put back once");
+        }
+    }
+}

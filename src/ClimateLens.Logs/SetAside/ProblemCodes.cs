@@ -1,0 +1,59 @@
+using System.Reflection;
+using ClimateLens.Nursery.Problems;
+
+namespace ClimateLens.Logs.SetAside;
+
+/// <summary>Every problem that the import and the store report.</summary>
+public static class ProblemCodes
+{
+    /// <summary>All codes, in the order of docs/problems.md.</summary>
+    public static IReadOnlyList<ProblemCode> All { get; } =
+        [.. typeof(ProblemCodes).GetFields(BindingFlags.Static | BindingFlags.NonPublic).Where(f => f.FieldType == typeof(ProblemCode)).Select(f => (ProblemCode)f.GetValue(null)!)];
+
+    // Whole files and paths.
+    internal static readonly ProblemCode NoFiles = new("import.noFiles", Severity.Warning, "A pattern of an export matches no file.", "Correct the pattern under files, or put the export there.");
+    internal static readonly ProblemCode NotFound = new("import.notFound", Severity.Error, "A file that an export names does not exist.", "Correct the path under files, or put the file there.");
+    internal static readonly ProblemCode Folder = new("import.folder", Severity.Error, "A path of an export is a folder.", "Name a file, or a pattern such as folder/*.csv.");
+    internal static readonly ProblemCode Unreadable = new("import.unreadable", Severity.Error, "The system does not let the file be read.", "Close the program that holds it, or change its permissions.");
+    internal static readonly ProblemCode Empty = new("import.empty", Severity.Warning, "The file holds nothing.", "Export it again.");
+    internal static readonly ProblemCode HeaderOnly = new("import.headerOnly", Severity.Warning, "The file holds no data row.", "Export it again, or correct headerRow and dataRow.");
+    internal static readonly ProblemCode Binary = new("import.binary", Severity.Error, "The file is no text in the encoding of the export.", "Save it as text (CSV), or correct encoding.");
+    internal static readonly ProblemCode TooLarge = new("import.tooLarge", Severity.Error, "The file is larger than 4 GiB.", "Export shorter periods.");
+    internal static readonly ProblemCode RowTooLong = new("import.rowTooLong", Severity.Error, "A row is longer than 64 MiB; nothing of the file is taken.", "Look whether the file holds line ends, and export it again.");
+    internal static readonly ProblemCode SameFile = new("import.sameFile", Severity.Note, "The file holds the same bytes as another one of its export; it changes nothing.", "Nothing needs to be done.");
+    internal static readonly ProblemCode KeptOld = new("import.keptOld", Severity.Warning, "The settings of the export changed, but files that were imported with the old ones are gone; their rows stay as they were read then.", "Put the files back and import again, if the change matters to them.");
+
+    // Settings that do not fit a file.
+    internal static readonly ProblemCode TimeFormat = new("import.timeFormat", Severity.Error, "The time format of the export is no pattern that can be read.", "Use iso, or yyyy MM dd HH mm ss with the marks between them, for example dd-MM-yyyy HH:mm.");
+    internal static readonly ProblemCode NoHeader = new("import.noHeader", Severity.Error, "The file ends before the row of its column names.", "Correct headerRow.");
+    internal static readonly ProblemCode TimeColumn = new("import.timeColumn", Severity.Error, "The file has no such column for the time; nothing of it is taken.", "Correct field or position under time.");
+    internal static readonly ProblemCode Column = new("import.column", Severity.Warning, "The file has no such column; it counts as missing.", "Correct field or position of the column.");
+    internal static readonly ProblemCode HeaderTwice = new("import.headerTwice", Severity.Warning, "Several columns of the file bear the name; none is taken.", "Give the column by position.");
+
+    // Rows set aside.
+    internal static readonly ProblemCode Time = new("import.time", Severity.Warning, "The time of the row cannot be read; the row is set aside.", "Correct format under time, or the row.");
+    internal static readonly ProblemCode TimeSkipped = new("import.timeSkipped", Severity.Warning, "The clock never showed this time: it was put forward in spring; the row is set aside.", "If the logger's clock is never changed, give its fixed offset as timeZone under time, for example +01:00.");
+    internal static readonly ProblemCode TimeTwice = new("import.timeTwice", Severity.Warning, "The clock showed this time twice, since it was put back in autumn, and the order of the rows does not tell which is meant; the row is set aside.", "If the logger's clock is never changed, give its fixed offset as timeZone under time, for example +01:00.");
+    internal static readonly ProblemCode Fields = new("import.fields", Severity.Warning, "The row has more or fewer fields than the header; it is set aside.", "Correct the row, the delimiter or headerRow.");
+    internal static readonly ProblemCode Quotes = new("import.quotes", Severity.Warning, "A quote is not closed or stands inside a field; the row is set aside.", "Correct the row, or quoteChar.");
+    internal static readonly ProblemCode Bytes = new("import.bytes", Severity.Warning, "The row holds bytes that are no text in the encoding of the export; it is set aside.", "Correct encoding (windows-1252 is usual for older programs), or the row.");
+    internal static readonly ProblemCode FieldTooLong = new("import.fieldTooLong", Severity.Warning, "A field is longer than 64 KiB; the row is set aside.", "Correct the row.");
+    internal static readonly ProblemCode HeaderAgain = new("import.headerAgain", Severity.Note, "The row repeats the header; it is set aside.", "Nothing needs to be done.");
+    internal static readonly ProblemCode House = new("import.house", Severity.Warning, "The row names a house that the nursery file does not have; it is set aside.", "Correct the row, or add the house to the nursery file.");
+
+    // Cells that become missing.
+    internal static readonly ProblemCode Number = new("import.number", Severity.Warning, "The cell is neither a number nor a code for a missing value; it counts as missing and the rest of the row stands.", "Correct decimalChar or groupChar, or add the text to missingValues.");
+    internal static readonly ProblemCode Switch = new("import.switch", Severity.Warning, "The cell is neither on nor off; it counts as missing and the rest of the row stands.", "Use 0 and 1, on and off, true and false or yes and no, or add the text to missingValues.");
+    internal static readonly ProblemCode Method = new("import.method", Severity.Warning, "The cell names no way of watering that is known; it counts as missing and the rest of the row stands.", "Use overheadBoom, sprinkler, hose, drip, ebbAndFlow, floodFloor or fog.");
+    internal static readonly ProblemCode Level = new("import.level", Severity.Warning, "The cell is no moisture level from 1 to 5; it counts as missing and the rest of the row stands.", "Use 1 (dry) to 5 (saturated).");
+    internal static readonly ProblemCode TimeCell = new("import.timeCell", Severity.Warning, "The cell is no time in the format of the export; it counts as missing and the rest of the row stands.", "Write it like the time of the row.");
+
+    // Rows that contradict each other.
+    internal static readonly ProblemCode Conflict = new("import.conflict", Severity.Warning, "The store held other values for this time, from an older file; the newer file wins and the older values are set aside.", "Look which file is right; remove the other one.");
+    internal static readonly ProblemCode Repeated = new("import.repeated", Severity.Warning, "A later row of the same file has the same time and other values; the later row stands and this one is set aside.", "Look which row is right. If the file holds several sensors below each other, give each its own export.");
+    internal static readonly ProblemCode Replaced = new("import.replaced", Severity.Warning, "An earlier version of the file held this record and the newer one does not; the record is set aside.", "Nothing needs to be done if it was corrected on purpose.");
+
+    // The store itself.
+    internal static readonly ProblemCode Damaged = new("store.damaged", Severity.Warning, "A file of the store is missing or damaged; its source was built again from the exports.", "Nothing needs to be done. Rows of exports that are gone are lost: put them back and import again.");
+    internal static readonly ProblemCode LedgerLost = new("store.ledgerLost", Severity.Warning, "The store's ledger is missing or damaged; it was built again from the readings and the exports.", "Nothing needs to be done.");
+}

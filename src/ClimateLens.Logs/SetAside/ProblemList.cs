@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ClimateLens.Nursery.Problems;
+
+namespace ClimateLens.Logs.SetAside;
+
+/// <summary>Collects problems; those of rows and cells that share code, file and column become one with a count.</summary>
+internal sealed class ProblemList
+{
+    private const int LinesNamed = 4;
+
+    private readonly List<Entry> _entries = [];
+    private readonly Dictionary<(string Code, string? File, int? Column), Entry> _grouped = [];
+
+    /// <summary>What was collected, in order of first appearance.</summary>
+    public ImmutableArray<Problem> ToImmutable() => [.. _entries.Select(entry => entry.Whole())];
+
+    /// <summary>Adds a problem that stands alone.</summary>
+    public void Add(Problem problem) => _entries.Add(new Entry(problem));
+
+    /// <summary>Adds a problem of a row or cell.</summary>
+    /// <param name="code">Its kind.</param>
+    /// <param name="file">File.</param>
+    /// <param name="line">1-based line.</param>
+    /// <param name="column">1-based field, or null.</param>
+    /// <param name="text">What stands there.</param>
+    /// <param name="expected">What would have been right.</param>
+    public void AddRow(ProblemCode code, string file, int line, int? column, ReadOnlySpan<byte> text, string expected)
+    {
+        var key = (code.Code, file, column);
+        if (_grouped.TryGetValue(key, out Entry? entry))
+        {
+            entry.Again(line);
+            return;
+        }
+
+        entry = new Entry(code.In(file, line, column, SafeText.Quote(text), expected));
+        _grouped.Add(key, entry);
+        _entries.Add(entry);
+    }
+
+    private sealed class Entry(Problem first)
+    {
+        private readonly List<int> _lines = [];
+        private int _count = first.Count;
+
+        public void Again(int line)
+        {
+            _count++;
+            if (_lines.Count < LinesNamed)
+            {
+                _lines.Add(line);
+            }
+        }
+
+        public Problem Whole()
+        {
+            if (_lines.Count == 0)
+            {
+                return first;
+            }
+
+            string lines = string.Join(", ", _lines.Select(line => line.ToString(CultureInfo.InvariantCulture)));
+            string more = _count - 1 > _lines.Count ? " and more" : "";
+            return first with { Found = $"{first.Found}, also line {lines}{more}", Count = _count };
+        }
+    }
+}

@@ -1,0 +1,46 @@
+namespace ClimateLens.Logs.Store;
+
+/// <summary>
+/// The lock of a store: a file opened for one process alone. The system frees it when the process ends, however it
+/// ends, so a lock file that lies about locks nothing.
+/// </summary>
+internal sealed class StoreLock : IDisposable
+{
+    private readonly FileStream _file;
+
+    private StoreLock(FileStream file) => _file = file;
+
+    /// <summary>Takes the lock; creates the folder.</summary>
+    public static StoreLock Take(string folder)
+    {
+        string path = Path.Combine(folder, StorePaths.Lock);
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new StoreUnavailableException($"The store folder {folder} cannot be made: {e.Message}", e);
+        }
+
+        try
+        {
+            return new StoreLock(new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+        }
+        catch (UnauthorizedAccessException e)
+        {
+            throw new StoreUnavailableException($"The store folder {folder} cannot be written: {e.Message}", e);
+        }
+        catch (IOException e) when (e is DirectoryNotFoundException or FileNotFoundException or PathTooLongException || !File.Exists(path))
+        {
+            throw new StoreUnavailableException($"The store folder {folder} cannot be written: {e.Message}", e);
+        }
+        catch (IOException e)
+        {
+            throw new StoreLockedException($"Another run holds the store {folder}; try again when it is done.", e);
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _file.Dispose();
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+using System.Text;
+using ClimateLens.Nursery.Records;
+
+namespace ClimateLens.Logs.Store;
+
+/// <summary>Where things lie in a store; relative paths with '/', as the ledger keeps them.</summary>
+internal static class StorePaths
+{
+    /// <summary>The ledger.</summary>
+    public const string Ledger = "ledger.json";
+
+    /// <summary>The lock.</summary>
+    public const string Lock = ".lock";
+
+    /// <summary>Ending of a file that is written and not yet in force.</summary>
+    public const string Staged = ".new";
+
+    private const int LongestFileName = 80;
+
+    /// <summary>A year of readings.</summary>
+    public static string Readings(string house, string source, int year)
+        => string.Create(CultureInfo.InvariantCulture, $"readings/house={house}/source={source}/year={year}/part.parquet");
+
+    /// <summary>The records of one house and source.</summary>
+    public static string Records(string house, RecordKind kind, string source)
+        => $"records/house={house}/kind={RecordKinds.WordOf(kind)}/source={source}/part.parquet";
+
+    /// <summary>What was set aside of one file.</summary>
+    public static string SetAside(SourceKey key, string file, string sha256)
+    {
+        string kind = key.Kind is RecordKind k ? $"/kind={RecordKinds.WordOf(k)}" : "";
+        return $"set-aside/house={key.House}{kind}/source={key.Source}/{Safe(Path.GetFileName(file))}.{sha256[..8]}.csv";
+    }
+
+    private static string Safe(string name)
+    {
+        var safe = new StringBuilder();
+        foreach (char c in name.AsSpan(0, Math.Min(name.Length, LongestFileName)))
+        {
+            safe.Append(char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '_');
+        }
+
+        return safe.ToString();
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using ClimateLens.Logs.Import;
+using ClimateLens.Logs.Readings;
+using ClimateLens.Logs.Records;
+using ClimateLens.Logs.Times;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Logs.Store;
+
+/// <summary>Takes the input of a review out of the store.</summary>
+/// <param name="nursery">The nursery.</param>
+/// <param name="sourceOf">The ledger's entry of an export, or null.</param>
+/// <param name="cache">Reads parts.</param>
+internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache)
+{
+    /// <summary>Loads a house period and its run-in.</summary>
+    public HouseInput Load(HouseSettings house, Interval period, Duration runIn)
+    {
+        Instant start = period.Start - runIn;
+        long from = Micros.Of(start);
+        long to = Micros.Of(period.End);
+        var batches = new List<ReadingBatch>();
+        var records = new List<RecordRow>();
+        var sheets = new List<ImportSheet>();
+        foreach (ExportSettings export in nursery.Exports)
+        {
+            bool own = export.House == house.Id || export.House == ReadingBatch.WholeNursery;
+            if (sourceOf(export) is not LedgerSource source || !(own || source.Parts.Exists(p => p.House == house.Id)))
+            {
+                continue;
+            }
+
+            sheets.AddRange(source.Files.Select(file => ImportSheets.Of(file, source.Key)));
+            if (export.Kind is RecordKind kind)
+            {
+                records.AddRange(RecordsOf(source, kind, house.Id, from, to));
+            }
+            else if (BatchOf(export, source, from, to) is ReadingBatch batch)
+            {
+                batches.Add(batch);
+            }
+        }
+
+        return new HouseInput(
+            nursery,
+            house,
+            period,
+            new Interval(start, period.Start),
+            [.. batches.OrderBy(b => b.House == ReadingBatch.WholeNursery).ThenBy(b => b.Source, StringComparer.Ordinal)],
+            [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)],
+            [.. sheets]);
+    }
+
+    private IEnumerable<RecordRow> RecordsOf(LedgerSource source, RecordKind kind, string house, long from, long to)
+    {
+        foreach (LedgerPart part in source.Parts.Where(p => (p.House == house || p.House == ReadingBatch.WholeNursery) && p.First < to && p.Last >= from))
+        {
+            (List<StoredRecord> rows, List<SourceFile> files) = cache.Records(part, kind);
+            foreach (StoredRecord row in rows.Where(r => r.Utc >= from && r.Utc < to))
+            {
+                yield return new RecordRow(kind, row.House, source.Source, Micros.ToInstant(row.Utc), files[row.File].File, row.Line, row.Fields);
+            }
+        }
+    }
+
+    private ReadingBatch? BatchOf(ExportSettings export, LedgerSource source, long from, long to)
+    {
+        // A stamp that ends its interval belongs to what lies before it.
+        long shift = export.StampSide == StampSide.IntervalEnd ? 1 : 0;
+        List<(YearRows Rows, int Start, int End)> slices = [];
+        foreach (LedgerPart part in source.Parts.Where(p => p.First < to + shift && p.Last >= from + shift).OrderBy(p => p.Year))
+        {
+            YearRows rows = cache.Readings(part);
+            int start = LowerBound(rows, from + shift);
+            int end = LowerBound(rows, to + shift);
+            if (end > start)
+            {
+                slices.Add((rows, start, end));
+            }
+        }
+
+        return slices.Count == 0 ? null : Join(export, slices);
+    }
+
+    private static ReadingBatch Join(ExportSettings export, List<(YearRows Rows, int Start, int End)> slices)
+    {
+        int count = slices.Sum(s => s.End - s.Start);
+        long[] utc = new long[count];
+        var columns = slices.SelectMany(s => s.Rows.Names).Distinct().ToDictionary(name => name, _ => new double[count], StringComparer.Ordinal);
+        int at = 0;
+        foreach ((YearRows rows, int start, int end) in slices)
+        {
+            rows.Utc.AsSpan(start, end - start).CopyTo(utc.AsSpan(at));
+            foreach ((string name, double[] values) in columns)
+            {
+                int c = Array.IndexOf(rows.Names, name);
+                Span<double> into = values.AsSpan(at, end - start);
+                if (c < 0)
+                {
+                    into.Fill(double.NaN);
+                }
+                else
+                {
+                    rows.Columns[c].AsSpan(start, end - start).CopyTo(into);
+                }
+            }
+
+            at += end - start;
+        }
+
+        int step = export.StepSeconds ?? CommonStep(slices[^1].Rows);
+        return new ReadingBatch(export.House, export.Name, export.StampSide, step, utc, columns.ToImmutableSortedDictionary(StringComparer.Ordinal));
+    }
+
+    /// <summary>The most frequent difference between neighbours of a year; the smaller of two equally frequent ones. [s]</summary>
+    private static int CommonStep(YearRows rows)
+    {
+        var votes = new Dictionary<long, int>();
+        for (int i = 1; i < rows.Count; i++)
+        {
+            long step = rows.Utc[i] - rows.Utc[i - 1];
+            votes[step] = votes.GetValueOrDefault(step) + 1;
+        }
+
+        long common = votes.OrderByDescending(v => v.Value).ThenBy(v => v.Key).Select(v => v.Key).FirstOrDefault();
+        return (int)Math.Clamp(common / CivilDate.SecondMicros, 0, int.MaxValue);
+    }
+
+    private static int LowerBound(YearRows rows, long utc)
+    {
+        int at = rows.Utc.AsSpan(0, rows.Count).BinarySearch(utc);
+        return at >= 0 ? at : ~at;
+    }
+}

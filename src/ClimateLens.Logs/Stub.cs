@@ -1,3 +1,0 @@
-namespace ClimateLens.Logs;
-
-internal static class Stub;

@@ -1,0 +1,102 @@
+using System.IO.Enumeration;
+using ClimateLens.Logs.Import;
+using ClimateLens.Logs.SetAside;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Logs.Text;
+
+/// <summary>Finds the files of an export.</summary>
+/// <param name="nurseryFolder">Folder of the nursery file.</param>
+/// <param name="storeFolder">The store, whose own files are never exports.</param>
+internal sealed class ExportFiles(string nurseryFolder, string storeFolder)
+{
+    private static readonly EnumerationOptions Options = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = true };
+
+    private readonly string _root = Path.GetFullPath(nurseryFolder);
+    private readonly string _store = Path.GetFullPath(storeFolder) + Path.DirectorySeparatorChar;
+
+    /// <summary>Whether a path under files is a pattern.</summary>
+    public static bool IsPattern(string path) => path.AsSpan().IndexOfAny('*', '?') >= 0;
+
+    /// <summary>The files of an export, each once: in the order of its patterns, within one in ordinal order of the path.</summary>
+    public List<ExportFile> Of(ExportSettings export, string nurseryFile, ProblemList problems)
+    {
+        var files = new List<ExportFile>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (string entry in export.Files)
+        {
+            List<string> found = IsPattern(entry) ? Matching(entry) : [Path.GetFullPath(Path.Combine(_root, entry))];
+            if (found.Count == 0)
+            {
+                problems.Add(ProblemCodes.NoFiles.In(nurseryFile, export.Line, null, $"no file for {SafeText.Quote(entry)} of export {SafeText.Quote(export.Name)}", "at least one file"));
+            }
+
+            files.AddRange(found.Where(seen.Add).Select(path => new ExportFile(path, NameOf(path))));
+        }
+
+        return files;
+    }
+
+    /// <summary>The files of an export that can be read, with their hashes.</summary>
+    public List<(ExportFile File, string Sha256)> Hashed(ExportSettings export, string nurseryFile, ProblemList problems)
+    {
+        var hashed = new List<(ExportFile, string)>();
+        foreach (ExportFile file in Of(export, nurseryFile, problems))
+        {
+            if (SourceImport.HashOf(file, export.Dialect, problems) is string hash)
+            {
+                hashed.Add((file, hash));
+            }
+        }
+
+        return hashed;
+    }
+
+    private List<string> Matching(string pattern)
+    {
+        string whole = pattern.Replace('\\', '/');
+        string start = Path.IsPathRooted(whole) ? Path.GetPathRoot(whole)! : _root;
+        string[] segments = whole[(Path.IsPathRooted(whole) ? start.Length : 0)..].Split('/', StringSplitOptions.RemoveEmptyEntries);
+        var found = new List<string>();
+        Walk(start, segments, found);
+        found.Sort(StringComparer.Ordinal);
+        return found;
+    }
+
+    private void Walk(string folder, ReadOnlySpan<string> segments, List<string> found)
+    {
+        if (segments.Length == 0 || !Directory.Exists(folder))
+        {
+            return;
+        }
+
+        if (segments[0] == "**")
+        {
+            Walk(folder, segments[1..], found);
+            foreach (string inner in Directory.GetDirectories(folder, "*", Options))
+            {
+                Walk(inner, segments, found);
+            }
+        }
+        else if (segments.Length > 1)
+        {
+            foreach (string inner in IsPattern(segments[0]) ? Named(Directory.GetDirectories(folder, "*", Options), segments[0]) : [Path.GetFullPath(Path.Combine(folder, segments[0]))])
+            {
+                Walk(inner, segments[1..], found);
+            }
+        }
+        else
+        {
+            found.AddRange(Named(Directory.GetFiles(folder, "*", Options), segments[0]).Where(path => !path.StartsWith(_store, StringComparison.Ordinal)));
+        }
+    }
+
+    private static IEnumerable<string> Named(string[] paths, string pattern)
+        => paths.Where(path => FileSystemName.MatchesSimpleExpression(pattern, Path.GetFileName(path.AsSpan()), ignoreCase: false));
+
+    private string NameOf(string path)
+    {
+        string relative = Path.GetRelativePath(_root, path).Replace('\\', '/');
+        return relative.StartsWith("../../../", StringComparison.Ordinal) ? path : relative;
+    }
+}
