@@ -37,7 +37,7 @@ public class CellTests
         Review review = SampleReviews.Rich();
         string sentence = Rendered.Cell(Get("air"), review).Sentence;
         ReviewHour warmest = review.Hours.Where(h => h.AirTemperatureC is not null).MaxBy(h => h.AirTemperatureC)!;
-        Assert.Contains($"{warmest.AirTemperatureC:F1} °C", sentence, StringComparison.Ordinal);
+        Assert.Contains($"{warmest.AirTemperatureC:F1}\u00A0°C", sentence, StringComparison.Ordinal);
         Assert.Contains(Units.LocalTimes.Moment(warmest.Start), sentence, StringComparison.Ordinal);
     }
 

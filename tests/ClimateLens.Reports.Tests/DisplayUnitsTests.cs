@@ -14,19 +14,19 @@ public class DisplayUnitsTests
     [InlineData(0.0, "32.0 °F")]
     [InlineData(100.0, "212.0 °F")]
     [InlineData(-40.0, "−40.0 °F")]
-    public void Temperature_Us_HasTheZeroShift(double celsius, string expected) => Assert.Equal(expected, Us.Temperature(celsius));
+    public void Temperature_Us_HasTheZeroShift(double celsius, string expected) => Assert.Equal(expected, Plain(Us.Temperature(celsius)));
 
     [Theory]
     [InlineData(0.0, "0.0 °F")]
     [InlineData(1.0, "1.8 °F")]
     [InlineData(-5.0, "−9.0 °F")]
-    public void Difference_Us_HasNoZeroShift(double kelvin, string expected) => Assert.Equal(expected, Us.Difference(kelvin));
+    public void Difference_Us_HasNoZeroShift(double kelvin, string expected) => Assert.Equal(expected, Plain(Us.Difference(kelvin)));
 
     [Fact]
-    public void Volume_Us_IsInGallons() => Assert.Equal("10.0 US gal", Us.Volume(37.85411784));
+    public void Volume_Us_IsInGallons() => Assert.Equal("10.0 US gal", Plain(Us.Volume(37.85411784)));
 
     [Fact]
-    public void Vpd_AnySystem_StaysInKiloPascal() => Assert.Equal("0.83 kPa", DisplayUnits.Vpd(0.825));
+    public void Vpd_AnySystem_StaysInKiloPascal() => Assert.Equal("0.83 kPa", Plain(DisplayUnits.Vpd(0.825)));
 
     [Fact]
     public void Number_SmallNegative_IsNotMinusZero() => Assert.Equal("0.0", DisplayUnits.Number(-0.04, 1));
@@ -49,8 +49,8 @@ public class DisplayUnitsTests
     [InlineData(0.95, "1", "0.95", "0.95")]
     public void Threshold_Unit_ReadsInBothSystems(double value, string unit, string metric, string us)
     {
-        Assert.Equal(metric, Metric.Threshold(value, unit));
-        Assert.Equal(us, Us.Threshold(value, unit));
+        Assert.Equal(metric, Plain(Metric.Threshold(value, unit)));
+        Assert.Equal(us, Plain(Us.Threshold(value, unit)));
     }
 
     [Fact]
@@ -61,4 +61,9 @@ public class DisplayUnitsTests
         Assert.Equal("Mon 13 Oct 15:40 to 16:10", LocalTimes.Span(time, time + Duration.FromMinutes(30)));
         Assert.Equal("Mon 13 Oct 15:40 to Tue 14 Oct 00:40", LocalTimes.Span(time, time + Duration.FromHours(9)));
     }
+
+    [Fact]
+    public void Number_WithUnit_StaysOnOneLine() => Assert.Equal("1.0\u00A0K", Metric.Difference(1));
+
+    private static string Plain(string text) => text.Replace('\u00A0', ' ');
 }

@@ -2,6 +2,7 @@
 (function () {
   "use strict";
   const printWidth = 660; // CSS pixels that fit between the margins of A4 and of Letter
+  const printHeight = { panels1: 170, panels3: 390 };
   const plots = [];
 
   function draw(place) {
@@ -23,7 +24,7 @@
       fold.dataset.opened = "print";
     });
     plots.forEach(function (place) {
-      Plotly.relayout(place, { width: printWidth, autosize: false });
+      Plotly.relayout(place, { width: printWidth, height: printHeight[place.classList[1]], autosize: false });
     });
   }
 
@@ -33,7 +34,7 @@
       delete fold.dataset.opened;
     });
     plots.forEach(function (place) {
-      Plotly.relayout(place, { width: null, autosize: true });
+      Plotly.relayout(place, { width: null, height: null, autosize: true });
     });
   }
 

@@ -7,9 +7,9 @@ namespace ClimateLens.Reports.Cells;
 /// <summary>The calendar's marks and what they mean; only those that the calendar can show.</summary>
 internal static class CalendarLegend
 {
-    private static readonly Html Wet = Drop("drop wet");
-    private static readonly Html Late = Drop("drop late");
-    private static readonly Html Dry = Drop("drop dry");
+    private static readonly Html Wet = Drop("drop wet", Html.Empty);
+    private static readonly Html Late = Drop("drop late", HtmlBuilder.Of($"<path d=\"M5 5v3.6M5 10.4v1.4\"/>"));
+    private static readonly Html Dry = Drop("drop dry", Html.Empty);
 
     /// <summary>The watering mark of an hour: late over late, wet over dry.</summary>
     public static Html Drops(ImmutableArray<Watering> waterings) => waterings switch
@@ -71,6 +71,6 @@ internal static class CalendarLegend
         _ => "not known: no usable readings",
     };
 
-    private static Html Drop(string style)
-        => HtmlBuilder.Of($"<svg class=\"{style}\" viewBox=\"0 0 10 14\" width=\"10\" height=\"14\"><path d=\"M5 1C7 5 9 7 9 9.5a4 4 0 0 1-8 0C1 7 3 5 5 1Z\"/></svg>");
+    private static Html Drop(string style, Html inside)
+        => HtmlBuilder.Of($"<svg class=\"{style}\" viewBox=\"0 0 10 14\" width=\"10\" height=\"14\"><path d=\"M5 1C7 5 9 7 9 9.5a4 4 0 0 1-8 0C1 7 3 5 5 1Z\"/>{inside}</svg>");
 }

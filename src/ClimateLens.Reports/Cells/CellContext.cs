@@ -18,7 +18,7 @@ public sealed record CellContext(Review Review, WeekFacts Facts, DisplayUnits Un
 
     /// <summary>A link to a data file beside the page; empty when the review has none of it.</summary>
     public Html DataLink(string file) => Files.Contains(file)
-        ? HtmlBuilder.Of($"<p class=\"data\">Data: <a href=\"{file}\">{file}</a> (SI units)</p>")
+        ? HtmlBuilder.Of($"<p class=\"file\">Data: <a href=\"{file}\">{file}</a> (SI units)</p>")
         : Html.Empty;
 
     /// <summary>What the review itself says of why a part is unknown, or the given words.</summary>

@@ -28,14 +28,14 @@ public sealed class DewMarginCell : IReportCell
 
         int below = review.Hours.Count(h => h.DewPointMarginK <= 0);
         string dew = below == 0 ? "no hourly mean reached it" : $"in {Words.Count(below, "hour", "hours")} they were at or below it";
-        string sentence = $"Leaves came nearest to the dew point at {LocalTimes.Moment(margin.LowAt)}, {units.Difference(margin.Low)} above it; {dew}."
-            .Replace("−", "minus ", StringComparison.Ordinal);
+        string lowest = $"{units.Difference(Math.Abs(margin.Low))} {(margin.Low < 0 ? "below" : "above")} the dew point";
+        string sentence = $"Leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.";
         HtmlBuilder body = new();
         body.Line($"<figure>");
         body.Line(ChartMarkup.Of("chart-margin", $"Chart of leaf temperature less dew point. {sentence}", WeekCharts.Of(review, [Panel(context)])));
         body.Line($"<figcaption>Leaf temperature less the dew point of the air. At the black line dew forms.</figcaption></figure>");
         body.Line(context.DataLink(DataFiles.Hours));
-        return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured or assumed is said under “How was it worked out?”.");
+        return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured or assumed stands under “How was it worked out?”.");
     }
 
     private static ChartPanel Panel(CellContext context) => new(

@@ -30,8 +30,9 @@ public sealed class RiskCalendarCell : IReportCell
         HtmlBuilder body = new();
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk calendar, scrolls sideways\" tabindex=\"0\">");
         body.Line($"<table class=\"calendar\"><caption>Risk by day and hour (local time)</caption>");
-        Head(body, grid);
-        Body(body, grid, HoursWithWaterings(review));
+        bool unknown = context.Facts.UnknownHours > 0;
+        Head(body, grid, unknown);
+        Body(body, grid, unknown, HoursWithWaterings(review));
         body.Line($"</table></div>");
         body.Line(CalendarLegend.Of(grid, review));
         body.Line(context.DataLink(DataFiles.Hours));
@@ -62,7 +63,7 @@ public sealed class RiskCalendarCell : IReportCell
             + $"most fell on {LocalTimes.Day(worst.Date)} ({worst.Hours.Values.Count(h => h.Risk == true)}).{unknown}";
     }
 
-    private static void Head(HtmlBuilder body, CalendarGrid grid)
+    private static void Head(HtmlBuilder body, CalendarGrid grid, bool unknown)
     {
         body.Add($"<thead><tr><th scope=\"col\">Day</th>");
         foreach (CalendarColumn column in grid.Columns)
@@ -70,10 +71,16 @@ public sealed class RiskCalendarCell : IReportCell
             body.Add($"<th scope=\"col\">{column.Label}</th>");
         }
 
-        body.Line($"<th scope=\"col\" class=\"sum\">Risk hours</th></tr></thead>");
+        body.Add($"<th scope=\"col\" class=\"sum\">Risk hours</th>");
+        if (unknown)
+        {
+            body.Add($"<th scope=\"col\" class=\"sum\">Not known</th>");
+        }
+
+        body.Line($"</tr></thead>");
     }
 
-    private static void Body(HtmlBuilder body, CalendarGrid grid, ILookup<Instant, Watering> waterings)
+    private static void Body(HtmlBuilder body, CalendarGrid grid, bool unknown, ILookup<Instant, Watering> waterings)
     {
         body.Line($"<tbody>");
         foreach (CalendarDay day in grid.Days)
@@ -84,7 +91,7 @@ public sealed class RiskCalendarCell : IReportCell
                 body.Add($"{(day.Hours.TryGetValue(column, out ReviewHour? hour) ? Cell(hour, waterings) : NoSuchHour(column))}");
             }
 
-            body.Line($"<td class=\"sum\">{DayTotal(day)}</td></tr>");
+            body.Line($"{DayTotal(day, unknown)}</tr>");
         }
 
         body.Line($"</tbody>");
@@ -107,11 +114,12 @@ public sealed class RiskCalendarCell : IReportCell
         return HtmlBuilder.Of($"<td class=\"none\" title=\"{words}\"><span aria-hidden=\"true\">–</span><span class=\"vh\">no such hour</span></td>");
     }
 
-    private static string DayTotal(CalendarDay day)
+    private static Html DayTotal(CalendarDay day, bool withUnknown)
     {
         int unknown = day.Hours.Values.Count(h => RiskLevels.Of(h) == RiskLevel.Unknown);
         int risk = day.Hours.Values.Count(h => h.Risk == true);
-        return unknown == day.Hours.Count ? DisplayUnits.NotKnown : unknown == 0 ? $"{risk}" : $"{risk} (+ {unknown} not known)";
+        Html known = HtmlBuilder.Of($"<td class=\"sum\">{(unknown == day.Hours.Count ? "–" : Words.Whole(risk))}</td>");
+        return withUnknown ? HtmlBuilder.Of($"{known}<td class=\"sum\">{unknown}</td>") : known;
     }
 
     private static string WateringWords(ImmutableArray<Watering> waterings) => waterings switch

@@ -30,8 +30,8 @@ public sealed class WateringsCell : IReportCell
         }
 
         HtmlBuilder body = new();
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Waterings, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Waterings, local time</caption>");
-        body.Line($"<thead><tr><th scope=\"col\">When</th><th scope=\"col\">How</th><th scope=\"col\">Where</th><th scope=\"col\">Water</th><th scope=\"col\">Sunset</th><th scope=\"col\">Cut-off</th><th scope=\"col\">In time</th><th scope=\"col\">Water in air before, after</th><th scope=\"col\">Difference (range)</th><th scope=\"col\">RH before, after</th></tr></thead><tbody>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Waterings, scrolls sideways\" tabindex=\"0\"><table class=\"data wide\"><caption>Waterings, local time</caption>");
+        body.Line($"<thead><tr><th scope=\"col\">When</th><th scope=\"col\">How</th><th scope=\"col\">Where</th><th scope=\"col\">Water</th><th scope=\"col\">Sunset</th><th scope=\"col\">Cut-off</th><th scope=\"col\">Ended in time</th><th scope=\"col\">Water in air before, after</th><th scope=\"col\">Difference (range)</th><th scope=\"col\">RH before, after</th></tr></thead><tbody>");
         foreach (Watering watering in waterings)
         {
             Row(body, watering, context.Units);

@@ -41,7 +41,7 @@ public sealed class WeekInBriefCell : IReportCell
 
         string late = context.Facts switch
         {
-            { LeafWettings: > 0 and { } all, LateLeafWettings: { } n } => $" {n} of {all} waterings that wet leaves ended too late for leaves to dry before sunset.",
+            { LeafWettings: > 0 and { } all, LateLeafWettings: { } n } => $" {n} of {all} waterings that wet leaves ended after the cut-off, too late to count on dry leaves by sunset.",
             { LongestRun: { } run } => $" The longest run lasted {Words.Count(run.Hours, "hour", "hours")}, from {LocalTimes.Moment(run.Start)}.",
             _ => "",
         };

@@ -11,6 +11,9 @@ internal static class Words
     /// <summary>"1 watering", "3 waterings".</summary>
     public static string Count(int count, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
 
+    /// <summary>A whole number.</summary>
+    public static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
+
     /// <summary>"33 to 52", whole numbers.</summary>
     public static string Range(Estimate estimate) => $"{DisplayUnits.Number(estimate.Low, 0)} to {DisplayUnits.Number(estimate.High, 0)}";
 
@@ -22,7 +25,7 @@ internal static class Words
 
     /// <summary>A probability as a whole per cent.</summary>
     public static string Share(double? share)
-        => share is { } known && double.IsFinite(known) ? $"{DisplayUnits.Number(known * 100, 0)} %" : DisplayUnits.NotKnown;
+        => share is { } known && double.IsFinite(known) ? $"{DisplayUnits.Number(known * 100, 0)}\u00A0%" : DisplayUnits.NotKnown;
 
     /// <summary>A watering method as growers say it.</summary>
     public static string Method(WateringMethod? method) => method switch

@@ -11,7 +11,7 @@ namespace ClimateLens.Reports.Charts;
 /// </summary>
 internal static class FigureMaker
 {
-    private const double PanelGap = 0.09;
+    private const double PanelGap = 0.06;
     private const double StripHeight = 0.045;
 
     /// <summary>Traces in the order of panels and lines, then one trace of watering marks when there are any.</summary>

@@ -21,7 +21,7 @@ internal static class FigureParts
             ["tickangle"] = 0,
             ["ticklabelposition"] = "outside right",
             ["ticks"] = "outside",
-            ["ticklen"] = 14,
+            ["ticklen"] = 20,
             ["tickcolor"] = Palette.Grid,
             ["gridcolor"] = Palette.Grid,
             ["zeroline"] = false,
@@ -74,6 +74,7 @@ internal static class FigureParts
             ["align"] = "left",
             ["showarrow"] = false,
             ["font"] = new Part { ["size"] = 13 },
+            ["bgcolor"] = "rgba(255,255,255,0.85)",
         }),
     ];
 
@@ -82,7 +83,7 @@ internal static class FigureParts
         layout.SetProperty("showlegend", false);
         layout.SetProperty("hovermode", "closest");
         layout.SetProperty("dragmode", false);
-        layout.SetProperty("margin", new Part { ["l"] = 40, ["r"] = 8, ["t"] = 4, ["b"] = 28 });
+        layout.SetProperty("margin", new Part { ["l"] = 40, ["r"] = 8, ["t"] = 4, ["b"] = 42 });
         layout.SetProperty("paper_bgcolor", "#ffffff");
         layout.SetProperty("plot_bgcolor", "rgba(0,0,0,0)");
         layout.SetProperty("font", new Part { ["family"] = "system-ui, sans-serif", ["size"] = 12, ["color"] = Palette.Ink });

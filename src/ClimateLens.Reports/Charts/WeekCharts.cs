@@ -26,7 +26,7 @@ internal static class WeekCharts
         {
             if (i == 0 || review.Hours[i].Start.Date != review.Hours[i - 1].Start.Date)
             {
-                yield return (i, LocalTimes.ShortDay(review.Hours[i].Start.Date));
+                yield return (i, LocalTimes.AxisDay(review.Hours[i].Start.Date));
             }
         }
     }

@@ -55,13 +55,15 @@ internal static class IndexPage
             return HtmlBuilder.Of($"<td class=\"none\"><span aria-hidden=\"true\">–</span><span class=\"vh\">not reviewed</span></td>");
         }
 
-        string hours = summary.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(summary.RiskHours, 0)} h";
+        string hours = summary.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(summary.RiskHours, 0)}\u00A0h";
         string range = summary.RiskHours is null ? "" : $"{DisplayUnits.Number(summary.Low, 0)} to {DisplayUnits.Number(summary.High, 0)}";
         string aside = summary.SetAside == 0 ? "" : $"{Words.Count(summary.SetAside, "row", "rows")} set aside";
         bool thin = summary.HoursWithData < 0.9 * summary.ExpectedHours;
-        string coverage = $"{(thin ? "only " : "")}{summary.HoursWithData} of {summary.ExpectedHours} h with data";
+        string coverage = summary.HoursWithData == 0
+            ? "no usable readings"
+            : $"{(thin ? "only " : "")}{summary.HoursWithData} of {summary.ExpectedHours} h with data";
         return HtmlBuilder.Of(
-            $"<td><a href=\"{summary.Page}\"><strong>{hours}</strong><span class=\"vh\"> risk, {Html.Name(summary.HouseName)}, {SitePeriod.Of(summary.Period).Name}</span></a><span>{range}</span><span class=\"{(thin ? "thin" : "")}\">{coverage}</span><span>{aside}</span></td>");
+            $"<td><a href=\"{summary.Page}\"><strong>{hours}</strong><span class=\"vh\"> risk, {Html.Name(summary.HouseName)}, {SitePeriod.Of(summary.Period).Name}</span></a><span class=\"range\">{range}</span><span class=\"{(thin ? "thin" : "")}\">{coverage}</span><span>{aside}</span></td>");
     }
 
     private static List<(string Id, string Name)> Houses(IReadOnlyList<SiteEntry> entries)

@@ -79,15 +79,16 @@ public sealed class DisplayUnits(UnitSystem system)
         "K" => Difference(value),
         "L" => Volume(value),
         "1" or "" => Plain(value),
-        _ => $"{Plain(value)} {ucum}",
+        _ => $"{Plain(value)}\u00A0{ucum}",
     };
 
     private static string Plain(double value) => value.ToString("0.####", CultureInfo.InvariantCulture).Replace('-', '−');
 
+    // A no-break space: a number and its unit stay on one line.
     private static string With(double? value, int decimals, string symbol)
     {
         string number = Number(value, decimals);
-        return number == NotKnown ? number : $"{number} {symbol}";
+        return number == NotKnown ? number : $"{number}\u00A0{symbol}";
     }
 
     private static Unit Get(Quantity quantity, string code)

@@ -10,7 +10,7 @@ public static class LocalTimes
     private static readonly OffsetDateTimePattern ClockPattern = OffsetDateTimePattern.CreateWithInvariantCulture("HH':'mm");
     private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
     private static readonly LocalDatePattern DateYearPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
-    private static readonly LocalDatePattern ShortDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d");
+    private static readonly LocalDatePattern AxisDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd'<br>'d");
 
     /// <summary>For example "Mon 13 Oct 15:40".</summary>
     public static string Moment(OffsetDateTime time) => MomentPattern.Format(time);
@@ -21,8 +21,8 @@ public static class LocalTimes
     /// <summary>For example "Mon 13 Oct".</summary>
     public static string Day(LocalDate date) => DayPattern.Format(date);
 
-    /// <summary>For example "Mon 13".</summary>
-    public static string ShortDay(LocalDate date) => ShortDayPattern.Format(date);
+    /// <summary>For example "Mon" over "13", for the axis of a chart.</summary>
+    public static string AxisDay(LocalDate date) => AxisDayPattern.Format(date);
 
     /// <summary>For example "Mon 13 Oct 2025".</summary>
     public static string DayAndYear(LocalDate date) => DateYearPattern.Format(date);
