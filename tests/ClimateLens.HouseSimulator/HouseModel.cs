@@ -57,17 +57,16 @@ public sealed class HouseModel
     }
 
     /// <summary>One minute.</summary>
-    public void Step(int localMinuteOfDay, in WeatherPoint outside, WateringEvent? watering)
+    public void Step(int localMinuteOfDay, in WeatherPoint outside, IEnumerable<WateringEvent> running)
     {
-        HouseMinute now = State();
         _computer.Step(
             localMinuteOfDay,
-            now.AirC + _options.TemperatureBiasK,
-            Math.Min(100, now.HumidityPct + _options.HumidityBiasPct),
+            _heat.AirC + _options.TemperatureBiasK,
+            Math.Min(100, SaturatedAir.HumidityPct(_water.HouseKgM3, _heat.AirC) + _options.HumidityBiasPct),
             outside);
         double shade = outside.RadiationWm2 > 20 ? 0.5 * _computer.ScreenPct / 100 : 0;
         double light = 0.66 * (1 - shade) * outside.RadiationWm2;
-        if (watering is not null)
+        foreach (WateringEvent watering in running)
         {
             _water.Receive(watering, Crop, Book);
         }

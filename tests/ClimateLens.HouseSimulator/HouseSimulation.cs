@@ -19,7 +19,7 @@ public static class HouseSimulation
         var house = new HouseModel(options, seed, calendar.Local(0));
         SeededRandom random = Seeds.Stream(seed, "watering " + options.Id);
         var minutes = new HouseMinute[calendar.Minutes + 1];
-        List<WateringEvent> waterings = [];
+        List<WateringEvent> waterings = [], running = [];
         List<double[]> pots = [];
         minutes[0] = house.State();
         for (int minute = 0; minute < calendar.Minutes; minute++)
@@ -28,7 +28,7 @@ public static class HouseSimulation
             if (clock == DecisionMinute)
             {
                 house.SetCrop(calendar.Local(minute));
-                waterings.AddRange(Decide(options, calendar, minute, house, random));
+                waterings.AddRange(Decide(options, calendar, minute, house, random).Where(e => !waterings.Contains(e)).ToList());
             }
 
             if (minute % 60 == 0)
@@ -37,7 +37,7 @@ public static class HouseSimulation
                 pots.Add([.. house.Pots.WaterMl]);
             }
 
-            house.Step(clock, weather[minute], Running(waterings, minute));
+            house.Step(clock, weather[minute], Running(waterings, minute, running));
             minutes[minute + 1] = house.State();
         }
 
@@ -50,16 +50,17 @@ public static class HouseSimulation
             .Decide(calendar.Local(minute).Date, minute - DecisionMinute, house.Pots, house.Crop.DensityPerM2, random)
             .OrderBy(e => e.StartMinute);
 
-    private static WateringEvent? Running(List<WateringEvent> waterings, int minute)
+    private static List<WateringEvent> Running(List<WateringEvent> waterings, int minute, List<WateringEvent> running)
     {
-        for (int i = waterings.Count - 1; i >= 0 && i >= waterings.Count - 4; i--)
+        running.Clear();
+        foreach (WateringEvent watering in waterings)
         {
-            if (minute >= waterings[i].StartMinute && minute < waterings[i].EndMinute)
+            if (minute >= watering.StartMinute && minute < watering.EndMinute)
             {
-                return waterings[i];
+                running.Add(watering);
             }
         }
 
-        return null;
+        return running;
     }
 }

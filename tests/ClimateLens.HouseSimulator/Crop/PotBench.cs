@@ -17,8 +17,8 @@ public sealed class PotBench
     {
         SeededRandom random = Seeds.Stream(seed, "pots " + houseId);
         WaterMl = new double[2 * PotsABench];
-        _gain = Spread(random, 0.10);
-        _use = Spread(random, 0.12);
+        _gain = Spread(random, 0.06);
+        _use = Spread(random, 0.07);
         for (int i = 0; i < WaterMl.Length; i++)
         {
             WaterMl[i] = random.NextUniform(320, 400);

@@ -3,7 +3,10 @@ using NodaTime;
 
 namespace ClimateLens.HouseSimulator.Weather;
 
-/// <summary>A plain sun, good to about half a degree: enough to light a house, and not the one that the product uses.</summary>
+/// <summary>
+/// A plain sun, good to about half a degree: enough to light a house, and not the one that the product uses.
+/// Declination and equation of time by the short Fourier series of Spencer 1971, as NOAA prints them.
+/// </summary>
 public static class SunHeight
 {
     private const double Radian = Math.PI / 180;
@@ -12,9 +15,11 @@ public static class SunHeight
     public static double Sine(Instant at, double latitudeDeg, double longitudeDeg)
     {
         LocalDateTime utc = at.InUtc().LocalDateTime;
-        double dayAngle = 2 * Math.PI * (utc.DayOfYear - 81) / 365;
-        double declination = 23.45 * Radian * Portable.Sin(dayAngle);
-        double equationMin = (9.87 * Portable.Sin(2 * dayAngle)) - (7.53 * Portable.Cos(dayAngle)) - (1.5 * Portable.Sin(dayAngle));
+        double g = 2 * Math.PI * (utc.DayOfYear - 1) / 365;
+        double declination = 0.006918 - (0.399912 * Portable.Cos(g)) + (0.070257 * Portable.Sin(g))
+            - (0.006758 * Portable.Cos(2 * g)) + (0.000907 * Portable.Sin(2 * g));
+        double equationMin = 229.18 * (0.000075 + (0.001868 * Portable.Cos(g)) - (0.032077 * Portable.Sin(g))
+            - (0.014615 * Portable.Cos(2 * g)) - (0.040849 * Portable.Sin(2 * g)));
         double hours = utc.Hour + (utc.Minute / 60.0) + (equationMin / 60) + (longitudeDeg / 15);
         double hourAngle = 15 * (hours - 12) * Radian;
         return (Portable.Sin(latitudeDeg * Radian) * Portable.Sin(declination))
