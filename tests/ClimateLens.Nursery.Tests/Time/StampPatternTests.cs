@@ -52,6 +52,19 @@ public class StampPatternTests
         Assert.Contains(why, StampPattern.FaultOf(pattern, timeNeeded: true), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("MM/DD/YYYY hh:mm", "MM/dd/yyyy HH:mm")]
+    [InlineData("MM/DD/YYYY hh:mm A", "MM/dd/yyyy hh:mm a")]
+    [InlineData("yyyy-mm-dd HH:mm", "yyyy-MM-dd HH:mm")]
+    [InlineData("yyyy-MM-dd HH:MM", "yyyy-MM-dd HH:mm")]
+    [InlineData("yyyy-MM-ddTHH:mm:ss", "yyyy-MM-dd'T'HH:mm:ss")]
+    [InlineData("%Y-%m-%d %H:%M:%S", "yyyy-MM-dd HH:mm:ss")]
+    [InlineData("%m/%d/%Y %I:%M %p", "MM/dd/yyyy hh:mm a")]
+    [InlineData("dd MMM yyyy HH:mm", null)]
+    [InlineData("whenever", null)]
+    [InlineData("yyyy-MM-dd 'at HH:mm", null)]
+    public void Pattern_OfAnotherHabit_IsRepairedOrNot(string written, string? meant) => Assert.Equal(meant, StampRepair.Of(written, timeNeeded: true));
+
     [Fact]
     public void Pattern_OfADayAlone_IsEnoughForRecords()
     {

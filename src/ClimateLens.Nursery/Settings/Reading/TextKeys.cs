@@ -101,7 +101,7 @@ internal static class TextKeys
             return text[0];
         }
 
-        reader.Faults.Error(FaultCodes.Dialect, reader.PlaceOf(key), $"{key} = {Excerpt.Quoted(text)}", "one character that is no letter or digit", $"write for example {key} = {example}");
+        reader.Faults.Error(FaultCodes.Dialect, reader.PlaceOf(key), $"{key} = {Excerpt.Quoted(text)}", "one character that is no letter or digit", text.Equals("tab", StringComparison.OrdinalIgnoreCase) ? $"write a tab as {key} = \"\\t\"" : $"write for example {key} = {example}");
         return null;
     }
 

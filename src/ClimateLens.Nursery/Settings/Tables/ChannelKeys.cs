@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings.Reading;
@@ -7,6 +8,26 @@ namespace ClimateLens.Nursery.Settings.Tables;
 /// <summary>Keys that name a channel of readings and a unit that fits it.</summary>
 internal static class ChannelKeys
 {
+    /// <summary>Short names that people use; only to say which channel is meant.</summary>
+    private static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
+    {
+        ["rh"] = "relativeHumidity",
+        ["humidity"] = "relativeHumidity",
+        ["t"] = "airTemperature",
+        ["temp"] = "airTemperature",
+        ["temperature"] = "airTemperature",
+        ["vpd"] = "vapourPressureDeficit",
+        ["co2"] = "carbonDioxide",
+        ["par"] = "ppfd",
+        ["lux"] = "illuminance",
+        ["light"] = "illuminance",
+        ["radiation"] = "globalRadiation",
+        ["pressure"] = "airPressure",
+        ["wind"] = "windSpeed",
+        ["screen"] = "screenPosition",
+        ["vent"] = "ventPosition",
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The channel, or null when it is left out or unknown.</summary>
     public static Channel? Channel(TableReader table)
     {
@@ -21,7 +42,7 @@ internal static class ChannelKeys
         }
 
         string[] all = [.. ChannelCatalogue.All.Select(c => c.Name)];
-        string? near = NearestName.Of(name, all);
+        string? near = Everyday.GetValueOrDefault(name) ?? NearestName.Of(name, all);
         IReadOnlyList<string> holding = NearestName.Holding(name, all);
         IReadOnlyList<string> names = holding.Count > 0 ? holding : all;
         table.Faults.Error(

@@ -50,8 +50,8 @@ internal static class TimeTable
 
         if (StampPattern.FaultOf(format, timeNeeded) is { } fault)
         {
-            string? near = format.Equals(StampPattern.Iso, StringComparison.OrdinalIgnoreCase) ? "did you mean \"iso\"?" : null;
-            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} has {fault}", "yyyy MM dd HH mm ss and the marks between them", near ?? "write it as the export does, for example \"dd-MM-yyyy HH:mm\"; words go between 'single quotes'.");
+            string? meant = format.Equals(StampPattern.Iso, StringComparison.OrdinalIgnoreCase) ? StampPattern.Iso : StampRepair.Of(format, timeNeeded);
+            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} has {fault}", "yyyy MM dd HH mm ss and the marks between them", meant is not null ? $"did you mean \"{meant}\"?" : "write it as the export does, for example \"dd-MM-yyyy HH:mm\"; words go between 'single quotes'.");
         }
 
         return format;
