@@ -8,7 +8,7 @@ namespace ClimateLens.Nursery.Tests.Settings;
 public class MutationTests
 {
     private const int Seed = 20250901;
-    private const int Rounds = 400;
+    private const int Rounds = 250;
 
     private static readonly byte[] Good = Encoding.UTF8.GetBytes(NurseryText.Fullest);
 

@@ -71,11 +71,21 @@ internal static class ExportTable
         if (!ids.Contains(house) && ids.Length == houses.Length && ids.Length > 0)
         {
             string all = string.Join(", ", ids.Select(Excerpt.Quoted));
-            string mend = house == ReadingBatch.WholeNursery ? "leave house out for an export that serves the whole nursery." : NearestName.Mend(house, ids, "write the id of a [[house]], or add that house.");
-            export.Faults.Missing(FaultCodes.Reference, export.PlaceOf("house"), $"there is no house {Excerpt.Quoted(house)}", $"one of: {all}", mend);
+            export.Faults.Missing(FaultCodes.Reference, export.PlaceOf("house"), $"there is no house {Excerpt.Quoted(house)}", $"one of: {all}", MendHouse(house, houses, ids));
         }
 
         return house;
+    }
+
+    private static string MendHouse(string written, ImmutableArray<HouseSettings> houses, string[] ids)
+    {
+        if (written == ReadingBatch.WholeNursery)
+        {
+            return "leave house out for an export that serves the whole nursery.";
+        }
+
+        string? called = houses.FirstOrDefault(h => h.Name.Equals(written, StringComparison.OrdinalIgnoreCase))?.Id;
+        return called is not null ? $"write its id: house = \"{called}\"" : NearestName.Mend(written, ids, "write the id of a [[house]], or add that house.");
     }
 
     private static RecordKind? Kind(TableReader export, out bool known)
