@@ -6,10 +6,6 @@ namespace ClimateLens.Logs.SetAside;
 /// <summary>Every problem that the import and the store report.</summary>
 public static class ProblemCodes
 {
-    /// <summary>All codes, in the order of docs/problems.md.</summary>
-    public static IReadOnlyList<ProblemCode> All { get; } =
-        [.. typeof(ProblemCodes).GetFields(BindingFlags.Static | BindingFlags.NonPublic).Where(f => f.FieldType == typeof(ProblemCode)).Select(f => (ProblemCode)f.GetValue(null)!)];
-
     // Whole files and paths.
     internal static readonly ProblemCode NoFiles = new("import.noFiles", Severity.Warning, "A pattern of an export matches no file.", "Correct the pattern under files, or put the export there.");
     internal static readonly ProblemCode NotFound = new("import.notFound", Severity.Error, "A file that an export names does not exist.", "Correct the path under files, or put the file there.");
@@ -56,4 +52,8 @@ public static class ProblemCodes
     // The store itself.
     internal static readonly ProblemCode Damaged = new("store.damaged", Severity.Warning, "A file of the store is missing or damaged; its source was built again from the exports.", "Nothing needs to be done. Rows of exports that are gone are lost: put them back and import again.");
     internal static readonly ProblemCode LedgerLost = new("store.ledgerLost", Severity.Warning, "The store's ledger is missing or damaged; it was built again from the readings and the exports.", "Nothing needs to be done.");
+
+    /// <summary>All codes, in the order of docs/problems.md.</summary>
+    public static IReadOnlyList<ProblemCode> All { get; } = // last, since it takes up the fields above
+        [.. typeof(ProblemCodes).GetFields(BindingFlags.Static | BindingFlags.NonPublic).Select(f => f.GetValue(null)).OfType<ProblemCode>()];
 }

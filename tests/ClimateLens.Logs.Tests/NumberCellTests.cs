@@ -1,0 +1,87 @@
+using System.Globalization;
+using System.Text;
+using ClimateLens.Logs.Cells;
+using CsCheck;
+
+namespace ClimateLens.Logs.Tests;
+
+public sealed class NumberCellTests
+{
+    private static readonly NumberFormat Point = new('.', null);
+    private static readonly NumberFormat Comma = new(',', '.');
+
+    [Theory]
+    [InlineData("21.5", 21.5)]
+    [InlineData("-3.2", -3.2)]
+    [InlineData("+7", 7)]
+    [InlineData(".5", 0.5)]
+    [InlineData("5.", 5)]
+    [InlineData("1.05938e-007", 1.05938e-7)]
+    [InlineData("9E3", 9000)]
+    [InlineData("0.000100083", 0.000100083)]
+    [InlineData("12.658579999999999", 12.658579999999999)]
+    [InlineData("123456789012345678901234567890", 1.2345678901234568e29)]
+    public void TryRead_Number_IsRead(string text, double expected) => Assert.Equal(expected, Read(text, Point));
+
+    [Theory]
+    [InlineData("1,5")]
+    [InlineData("NaN")]
+    [InlineData("Infinity")]
+    [InlineData("-inf")]
+    [InlineData("1e999")]
+    [InlineData("0x10")]
+    [InlineData("12 °C")]
+    [InlineData("1.2.3")]
+    [InlineData("--1")]
+    [InlineData("+")]
+    [InlineData(".")]
+    [InlineData("e5")]
+    [InlineData("1e")]
+    [InlineData("1 000")]
+    [InlineData("12:30")]
+    [InlineData("٣")]
+    [InlineData("")]
+    public void TryRead_NoNumber_IsRefusedWhole(string text) => Assert.Null(Read(text, Point));
+
+    [Theory]
+    [InlineData("1.234,5", 1234.5)]
+    [InlineData("1.234.567", 1234567)]
+    [InlineData("1234,5", 1234.5)]
+    [InlineData("-0,25", -0.25)]
+    public void TryRead_GroupsOfThree_AreRead(string text, double expected) => Assert.Equal(expected, Read(text, Comma));
+
+    [Theory]
+    [InlineData("21.5")]
+    [InlineData("1.23,4")]
+    [InlineData("1.2345")]
+    [InlineData("1234.567")]
+    [InlineData(".123")]
+    [InlineData("1..234")]
+    [InlineData("1,234.567")]
+    [InlineData("1.234.")]
+    public void TryRead_OtherGroups_AreRefused(string text) => Assert.Null(Read(text, Comma));
+
+    [Fact]
+    public void TryRead_NoBreakSpaceAsGroup_IsRead() => Assert.Equal(12345.5, Read("12\u00A0345,5", new NumberFormat(',', '\u00A0')));
+
+    [Fact]
+    public void TryRead_AnyDoubleAsWritten_ComesBackToTheBit()
+        => Gen.Double.Where(double.IsFinite).Sample(value =>
+        {
+            string text = value.ToString("R", CultureInfo.InvariantCulture);
+            return Read(text, Point) == value && Read(text.Replace('.', ','), new NumberFormat(',', null)) == value;
+        });
+
+    [Fact]
+    public void TryRead_ShortDecimals_AgreeWithTheFrameworkToTheBit()
+        => Gen.Select(Gen.Long[-9_999_999_999_999_999, 9_999_999_999_999_999], Gen.Int[0, 12]).Sample((digits, places) =>
+        {
+            string sign = digits < 0 ? "-" : "";
+            string all = Math.Abs(digits).ToString(CultureInfo.InvariantCulture).PadLeft(places + 1, '0');
+            string text = places == 0 ? sign + all : $"{sign}{all[..^places]}.{all[^places..]}";
+            return Read(text, Point) == double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
+        });
+
+    private static double? Read(string text, NumberFormat format)
+        => NumberCell.TryRead(Encoding.UTF8.GetBytes(text), format, out double value) ? value : null;
+}
