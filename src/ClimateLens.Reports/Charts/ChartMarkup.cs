@@ -2,7 +2,8 @@ using ClimateLens.Reports.Markup;
 
 namespace ClimateLens.Reports.Charts;
 
-/// <summary>A chart in the page: an empty frame with its text alternative, and the figure that page.js draws into it.</summary>
+/// <summary>A chart in the page: an empty frame with its text alternative, the figure that page.js draws into it, and a note that
+/// the script hides: it stands where scripts are off or their files are missing.</summary>
 internal static class ChartMarkup
 {
     /// <summary>The chart's HTML.</summary>
@@ -16,7 +17,7 @@ internal static class ChartMarkup
         return new HtmlBuilder()
             .Line($"<div class=\"plot panels{panels}\" id=\"{id}\" role=\"img\" aria-label=\"{label}\" data-figure=\"{id}-figure\"></div>")
             .Line($"<script type=\"application/json\" id=\"{id}-figure\">{json}</script>")
-            .Line($"<noscript><p class=\"note\">The chart needs JavaScript; its numbers stand in the hourly table and in the data file.</p></noscript>")
+            .Line($"<p class=\"note undrawn\">The chart needs JavaScript; its numbers stand in the hourly table and in the data file.</p>")
             .ToHtml();
     }
 }

@@ -11,8 +11,12 @@ namespace ClimateLens.Reports.Charts;
 /// </summary>
 internal static class FigureMaker
 {
-    private const double PanelGap = 0.06;
-    private const double StripHeight = 0.045;
+    // Shares of the height: the title above each panel, and the strip of watering marks. A chart of one panel is low,
+    // so that the same letters take a larger share.
+    private const double TitleOfMany = 0.06;
+    private const double TitleOfOne = 0.12;
+    private const double StripOfMany = 0.045;
+    private const double StripOfOne = 0.09;
 
     /// <summary>Traces in the order of panels and lines, then one trace of watering marks when there are any.</summary>
     public static GenericChart Build(WeekChart chart)
@@ -37,12 +41,14 @@ internal static class FigureMaker
     /// <summary>Share of the height that each panel takes, from the top, and last the strip of watering marks.</summary>
     public static IReadOnlyList<(double Low, double High)> Domains(WeekChart chart)
     {
-        double top = chart.Waterings.Count > 0 ? 1 - StripHeight : 1;
-        double height = (top - (PanelGap * chart.Panels.Count)) / chart.Panels.Count;
+        bool one = chart.Panels.Count == 1;
+        double title = one ? TitleOfOne : TitleOfMany;
+        double top = chart.Waterings.Count == 0 ? 1 : 1 - (one ? StripOfOne : StripOfMany);
+        double height = (top - (title * chart.Panels.Count)) / chart.Panels.Count;
         List<(double, double)> domains = [];
         for (int i = 0; i < chart.Panels.Count; i++)
         {
-            double high = top - PanelGap - (i * (height + PanelGap));
+            double high = top - title - (i * (height + title));
             domains.Add((Math.Max(0, high - height), high));
         }
 
