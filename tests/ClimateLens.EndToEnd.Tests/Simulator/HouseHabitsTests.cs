@@ -2,7 +2,6 @@ using ClimateLens.HouseSimulator;
 using ClimateLens.HouseSimulator.Crop;
 using ClimateLens.HouseSimulator.Numbers;
 using ClimateLens.HouseSimulator.Scenario;
-using ClimateLens.HouseSimulator.Watering;
 using ClimateLens.HouseSimulator.Weather;
 using NodaTime;
 
@@ -63,7 +62,7 @@ public class HouseHabitsTests
     public void Replay_SameWaterings_SameTruth()
     {
         HouseRun asDecided = Simulate(GannetRow.HouseOne);
-        HouseRun asListed = Simulate(GannetRow.HouseOne with { Watering = new ListedWatering(asDecided.Waterings) });
+        HouseRun asListed = Replay.With(asDecided, Weather, 11, asDecided.Waterings);
         Assert.True(asDecided.Waterings.Count > 4);
         Assert.Equal(asDecided.Minutes, asListed.Minutes);
     }
@@ -72,22 +71,30 @@ public class HouseHabitsTests
     public void Replay_LateWateringsMovedToMorning_LeavesFewerHumidNights()
     {
         HouseRun late = Simulate(GannetRow.HouseOne);
-        WateringEvent[] moved = [.. late.Waterings.Select(w => late.Calendar.LocalMinuteOfDay(w.StartMinute) < 12 * 60
-            ? w
-            : w with { StartMinute = w.StartMinute - (8 * 60) })];
-        HouseRun early = Simulate(GannetRow.HouseOne with { Watering = new ListedWatering(moved) });
+        HouseRun early = Replay.With(late, Weather, 11, Replay.Earlier(late, 15 * 60, 8 * 60));
         Assert.NotEqual(late.Waterings, early.Waterings);
         Assert.Equal(late.Book.Given, early.Book.Given, 1e-9);
         Assert.True(WetNightHours(early) < 0.7 * WetNightHours(late), $"{WetNightHours(early)} h against {WetNightHours(late)} h");
     }
 
     [Fact]
-    public void Replay_WithoutWatering_KeepsLeavesDry()
+    public void Replay_WaterKeptOffTheLeaves_LeavesFilmToDewAlone()
     {
-        HouseRun dry = Simulate(GannetRow.HouseTwo with { Watering = new ListedWatering([]) });
+        HouseRun wet = Simulate(GannetRow.HouseOne);
+        HouseRun dry = Replay.With(wet, Weather, 11, Replay.OffLeaves(wet, 0.4));
+        Assert.Equal(wet.Waterings.Count, dry.Waterings.Count);
+        Assert.True(WetNightHours(wet) > 10);
+        Assert.True(WetNightHours(dry) < 0.5 * WetNightHours(wet), $"{WetNightHours(dry)} h against {WetNightHours(wet)} h");
+    }
+
+    [Fact]
+    public void Replay_WithoutWatering_DriesThePots()
+    {
+        HouseRun watered = Simulate(GannetRow.HouseTwo);
+        HouseRun dry = Replay.With(watered, Weather, 11, []);
         Assert.Empty(dry.Waterings);
         Assert.Equal(0, dry.Book.Given);
-        Assert.True(dry.Minutes[^1].PotLevel < dry.Minutes[0].PotLevel - 0.5);
+        Assert.True(dry.Minutes[^1].PotLevel < watered.Minutes[^1].PotLevel - 0.5);
     }
 
     [Fact]

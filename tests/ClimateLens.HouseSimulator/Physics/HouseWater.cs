@@ -83,9 +83,9 @@ public sealed class HouseWater(PotBench pots)
     {
         SetLeaves(at, crop, flow);
         SetOthers(at, crop, flow);
-        double out_ = _vapour.Step([Transpiration, Film, PotTop, Floor, Glass], flow.CanopyExchangeMs, flow.VentilationMs, outsideKgM3, seconds);
-        VentilatedKgM2S = out_ / seconds;
-        book.Ventilated += out_;
+        double lost = _vapour.Step([Transpiration, Film, PotTop, Floor, Glass], flow.CanopyExchangeMs, flow.VentilationMs, outsideKgM3, seconds);
+        VentilatedKgM2S = lost / seconds;
+        book.Ventilated += lost;
         FilmKgM2 = Math.Max(0, FilmKgM2 - (Film.FluxKgM2S * seconds));
         FloorKgM2 = Math.Max(0, FloorKgM2 - (Floor.FluxKgM2S * seconds));
         GlassKgM2 = Math.Max(0, GlassKgM2 - (Glass.FluxKgM2S * seconds));

@@ -7,7 +7,7 @@ namespace ClimateLens.HouseSimulator.Scenario;
 public static class PlantedDefects
 {
     public const string HouseOneFiles = "exports/house-1-", HouseTwoFiles = "exports/house-2-";
-    public const string Original = HouseTwoFiles + "2025-10.csv", Duplicate = HouseTwoFiles + "2025-10 (copy).csv";
+    public const string Original = HouseTwoFiles + "2025-10.csv", Duplicate = HouseTwoFiles + "2025-10_copy.csv";
 
     public static IReadOnlyList<Defect> All { get; } =
     [
