@@ -1,3 +1,6 @@
+using System.Text;
+using NodaTime.Text;
+
 namespace ClimateLens.Nursery.Time;
 
 /// <summary>
@@ -10,6 +13,7 @@ public static class StampPattern
     /// <summary>The word for ISO 8601.</summary>
     public const string Iso = "iso";
 
+    private const int LastYearOfCentury = 69;
     private const int MostFractionDigits = 9;
 
     private static readonly string[] Known = ["yyyy", "yy", "M", "MM", "d", "dd", "H", "HH", "h", "hh", "mm", "ss", "a", "X", "XX", "XXX", "x", "xx", "xxx"];
@@ -47,6 +51,34 @@ public static class StampPattern
         return date.Contains('y', StringComparison.Ordinal) && date.Contains('M', StringComparison.Ordinal) && date.Contains('d', StringComparison.Ordinal)
             && time.Contains('H', StringComparison.OrdinalIgnoreCase) && !time.Contains('y', StringComparison.Ordinal);
     }
+
+    /// <summary>NodaTime's pattern for one without a fault and without an offset; throws <see cref="ArgumentException"/> for another.</summary>
+    public static LocalDateTimePattern ToParser(string pattern)
+    {
+        if (Split(pattern) is not { } fields || FaultOf(pattern, timeNeeded: false) is not null
+            || fields.Exists(f => f.IsLetters && f.Text[0] is 'X' or 'x'))
+        {
+            throw new ArgumentException($"The date pattern {pattern} cannot be used.", nameof(pattern));
+        }
+
+        StringBuilder noda = new();
+        foreach ((string text, bool isLetters) in fields)
+        {
+            noda.Append(isLetters ? NodaField(text) : Quoted(text));
+        }
+
+        return LocalDateTimePattern.CreateWithInvariantCulture(noda.ToString()).WithTwoDigitYearMax(LastYearOfCentury);
+    }
+
+    private static string NodaField(string field) => field[0] switch
+    {
+        'y' when field.Length == 4 => "uuuu",
+        'S' => new string('f', field.Length),
+        'a' => "tt",
+        _ => field,
+    };
+
+    private static string Quoted(string text) => string.Concat(text.Select(c => c == ' ' ? " " : $"\\{c}"));
 
     private static string? MissingFrom(string[] letters, bool timeNeeded)
     {

@@ -67,6 +67,7 @@ public class IsoWeekTests
     [InlineData("2025-W00", false)]
     [InlineData("2025-W54", false)]
     [InlineData("0000-W01", false)]
+    [InlineData("9999-W01", false)]
     [InlineData("2025-42", false)]
     [InlineData("2025W42", false)]
     [InlineData("2025-W4", false)]
@@ -77,6 +78,15 @@ public class IsoWeekTests
     [InlineData("", false)]
     [InlineData(null, false)]
     public void Text_Read_IsAWeekOrNot(string? text, bool valid) => Assert.Equal(valid, IsoWeek.TryParse(text, out _));
+
+    [Theory]
+    [InlineData("0001-W01")]
+    [InlineData("9998-W52")]
+    public void Week_AtTheEndsOfTheCalendar_HasItsHours(string text)
+    {
+        Assert.True(IsoWeek.TryParse(text, out IsoWeek week));
+        Assert.Equal(Duration.FromHours(168), week.In(London).Duration);
+    }
 
     [Theory] // the clocks of the United Kingdom in 2025: forward on 30 March, back on 26 October
     [InlineData("2025-W13", 167)]

@@ -1,22 +1,45 @@
 using ClimateLens.Nursery.Time;
+using NodaTime;
 
 namespace ClimateLens.Nursery.Tests.Time;
 
 /// <summary>Letters as in Unicode UTS 35, Part 4, "Date Field Symbol Table".</summary>
 public class StampPatternTests
 {
+    private static readonly LocalDateTime Afternoon = new(2025, 8, 4, 16, 5);
+
     [Theory]
-    [InlineData("yyyy-MM-dd HH:mm")]
-    [InlineData("dd-MM-yyyy HH:mm")]
-    [InlineData("dd.MM.yyyy HH:mm:ss")]
-    [InlineData("M/d/yyyy h:mm a")]
-    [InlineData("MM/dd/yy hh:mm a")]
-    [InlineData("yyyyMMddHHmm")]
-    [InlineData("yyyy-MM-dd'T'HH:mm:ss.SSS")]
-    [InlineData("yyyy-MM-dd HH:mm:ss XXX")]
-    [InlineData("d.M.yyyy 'kl.' H:mm")]
-    [InlineData("HH:mm dd/MM/yyyy")]
-    public void Pattern_OfAnExport_HasNoFault(string pattern) => Assert.Null(StampPattern.FaultOf(pattern, timeNeeded: true));
+    [InlineData("yyyy-MM-dd HH:mm", "2025-08-04 16:05")]
+    [InlineData("dd-MM-yyyy HH:mm", "04-08-2025 16:05")]
+    [InlineData("dd.MM.yyyy HH:mm:ss", "04.08.2025 16:05:00")]
+    [InlineData("M/d/yyyy h:mm a", "8/4/2025 4:05 PM")]
+    [InlineData("MM/dd/yy hh:mm a", "08/04/25 04:05 pm")]
+    [InlineData("yyyyMMddHHmm", "202508041605")]
+    [InlineData("yyyy-MM-dd'T'HH:mm:ss.SSS", "2025-08-04T16:05:00.000")]
+    [InlineData("d.M.yyyy 'kl.' H:mm", "4.8.2025 kl. 16:05")]
+    [InlineData("HH:mm dd/MM/yyyy", "16:05 04/08/2025")]
+    public void Pattern_OfAnExport_ReadsItsStamp(string pattern, string stamp)
+    {
+        Assert.Null(StampPattern.FaultOf(pattern, timeNeeded: true));
+        Assert.Equal(Afternoon, StampPattern.ToParser(pattern).Parse(stamp).GetValueOrThrow());
+    }
+
+    [Theory]
+    [InlineData("dd-MM-yyyy HH:mm", "2025-08-04 16:05")]
+    [InlineData("yyyy-MM-dd HH:mm", "2025-02-30 16:05")]
+    [InlineData("yyyy-MM-dd HH:mm", "2025-08-04 24:01")]
+    [InlineData("yyyy-MM-dd HH:mm", "2025-08-04 16:05 ")]
+    [InlineData("yyyy-MM-dd HH:mm", "2025/08/04 16:05")]
+    [InlineData("dd/MM/yyyy HH:mm", "04-08-2025 16:05")]
+    public void Pattern_WithAnotherStamp_Refuses(string pattern, string stamp)
+        => Assert.False(StampPattern.ToParser(pattern).Parse(stamp).Success);
+
+    [Theory]
+    [InlineData("69", 2069)]
+    [InlineData("70", 1970)]
+    [InlineData("00", 2000)]
+    public void Year_OfTwoDigits_TurnsAtSeventy(string year, int expected)
+        => Assert.Equal(expected, StampPattern.ToParser("dd/MM/yy").Parse("04/08/" + year).GetValueOrThrow().Year);
 
     [Theory]
     [InlineData("dd-MM-yyyy HH:mm", true)]
@@ -71,4 +94,16 @@ public class StampPatternTests
         Assert.Null(StampPattern.FaultOf("yyyy-MM-dd", timeNeeded: false));
         Assert.NotNull(StampPattern.FaultOf("yyyy-MM-dd", timeNeeded: true));
     }
+
+    [Fact]
+    public void Pattern_WithAnOffset_HasNoFaultAndNoLocalParser()
+    {
+        Assert.Null(StampPattern.FaultOf("yyyy-MM-dd HH:mm:ss XXX", timeNeeded: true));
+        Assert.Throws<ArgumentException>(() => StampPattern.ToParser("yyyy-MM-dd HH:mm:ss XXX"));
+    }
+
+    [Theory]
+    [InlineData("YYYY")]
+    [InlineData("yyyy-MM-dd 'x")]
+    public void Parser_OfAFaultyPattern_Throws(string pattern) => Assert.Throws<ArgumentException>(() => StampPattern.ToParser(pattern));
 }
