@@ -38,9 +38,9 @@ public sealed class ChecksTests
     [Fact]
     public void Flags_JumpAtOnceTheLimit_IsSuspectAndJustUnderIsNot()
     {
-        Assert.Equal(QualityFlag.Suspect, SeriesChecks.Flags([20, 20.1, 23.2, 20.1, 20], Temperature, FiveMinutes)[2]);
-        Assert.Equal(QualityFlag.Pass, SeriesChecks.Flags([20, 20.1, 23.0, 20.1, 20], Temperature, FiveMinutes)[2]);
-        Assert.Equal(QualityFlag.Fail, SeriesChecks.Flags([20, 20.1, 26.2, 20.1, 20], Temperature, FiveMinutes)[2]);
+        Assert.Equal(QualityFlag.Suspect, Flags([20, 20.1, 23.2, 20.1, 20], Temperature, FiveMinutes)[2]);
+        Assert.Equal(QualityFlag.Pass, Flags([20, 20.1, 23.0, 20.1, 20], Temperature, FiveMinutes)[2]);
+        Assert.Equal(QualityFlag.Fail, Flags([20, 20.1, 26.2, 20.1, 20], Temperature, FiveMinutes)[2]);
     }
 
     [Theory]
@@ -56,7 +56,7 @@ public sealed class ChecksTests
     {
         double[] values = Wavy(500);
         Array.Fill(values, 18.0, 100, 146);
-        QualityFlag[] flags = SeriesChecks.Flags(values, Temperature, FiveMinutes);
+        QualityFlag[] flags = Flags(values, Temperature, FiveMinutes);
         Assert.All(flags[100..246], f => Assert.Equal(QualityFlag.Fail, f));
         Assert.Equal(QualityFlag.Pass, flags[99]);
         Assert.Equal(QualityFlag.Pass, flags[246]);
@@ -68,8 +68,8 @@ public sealed class ChecksTests
         double[] six = Wavy(300), less = Wavy(300);
         Array.Fill(six, 18.0, 100, 73);
         Array.Fill(less, 18.0, 100, 72);
-        Assert.All(SeriesChecks.Flags(six, Temperature, FiveMinutes)[100..173], f => Assert.Equal(QualityFlag.Suspect, f));
-        Assert.All(SeriesChecks.Flags(less, Temperature, FiveMinutes), f => Assert.Equal(QualityFlag.Pass, f));
+        Assert.All(Flags(six, Temperature, FiveMinutes)[100..173], f => Assert.Equal(QualityFlag.Suspect, f));
+        Assert.All(Flags(less, Temperature, FiveMinutes), f => Assert.Equal(QualityFlag.Pass, f));
     }
 
     [Fact]
@@ -79,7 +79,7 @@ public sealed class ChecksTests
         Array.Fill(values, double.NaN, 101, 100);
         values[100] = values[201] = 18;
         values[202] = 18.5;
-        QualityFlag[] flags = SeriesChecks.Flags(values, Temperature, FiveMinutes);
+        QualityFlag[] flags = Flags(values, Temperature, FiveMinutes);
         Assert.NotEqual(QualityFlag.Suspect, flags[201]);
         Assert.NotEqual(QualityFlag.Fail, flags[201]);
     }
@@ -88,7 +88,7 @@ public sealed class ChecksTests
     public void Flags_HumidityAtSaturationAllNight_IsSuspectNotFailed()
     {
         double[] values = [.. Wavy(100).Select(v => v + 60), .. Enumerable.Repeat(100.0, 180), .. Wavy(100).Select(v => v + 60)];
-        QualityFlag[] flags = SeriesChecks.Flags(values, Humidity, FiveMinutes);
+        QualityFlag[] flags = Flags(values, Humidity, FiveMinutes);
         Assert.All(flags[101..279], f => Assert.Equal(QualityFlag.Suspect, f));
     }
 
@@ -96,7 +96,7 @@ public sealed class ChecksTests
     public void Flags_HumidityStuckBelowSaturation_Fails()
     {
         double[] values = [.. Wavy(100).Select(v => v + 60), .. Enumerable.Repeat(98.0, 180), .. Wavy(100).Select(v => v + 60)];
-        Assert.All(SeriesChecks.Flags(values, Humidity, FiveMinutes)[101..279], f => Assert.Equal(QualityFlag.Fail, f));
+        Assert.All(Flags(values, Humidity, FiveMinutes)[101..279], f => Assert.Equal(QualityFlag.Fail, f));
     }
 
     [Theory]
@@ -106,7 +106,7 @@ public sealed class ChecksTests
     [InlineData(104.1, QualityFlag.Fail)]
     [InlineData(-0.1, QualityFlag.Fail)]
     public void Flags_HumidityAtItsLimits_FollowTheCatalogue(double humidityPct, QualityFlag expected)
-        => Assert.Equal(expected, SeriesChecks.Flags([humidityPct, humidityPct + 0.001, humidityPct], Humidity, FiveMinutes)[0]);
+        => Assert.Equal(expected, Flags([humidityPct, humidityPct + 0.001, humidityPct], Humidity, FiveMinutes)[0]);
 
     [Fact]
     public void SlidingRange_AnySeries_EqualsTheRangeOfTheWindow()
@@ -121,6 +121,8 @@ public sealed class ChecksTests
                 Assert.Equal(there.Length == 0 ? double.NaN : there.Max() - there.Min(), range.Range);
             }
         });
+
+    private static QualityFlag[] Flags(double[] values, Channel channel, Duration step) => SeriesChecks.Flags(values, channel, step).RolledUp;
 
     /// <summary>A series that never stands still and never jumps.</summary>
     private static double[] Wavy(int count) => [.. Enumerable.Range(0, count).Select(i => 20 + Math.Sin(i / 10.0))];

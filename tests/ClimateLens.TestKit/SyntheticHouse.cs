@@ -46,6 +46,14 @@ public sealed record SyntheticHouse(HouseInput Input, int StepMinutes)
         return new Air(15 + (3 * day), 93 - (18 * day));
     }
 
+    /// <summary>As <see cref="AutumnAir"/>, with every day up to 6 points damper or drier and up to 3 K warmer or colder than the next.</summary>
+    public static Air ChangingAir(Instant at)
+    {
+        double days = at.ToUnixTimeSeconds() / 86400.0;
+        Air air = AutumnAir(at);
+        return new Air(air.TemperatureC + (3 * Math.Sin(days * 1.7)), Math.Min(100, air.RelativeHumidityPct + (6 * Math.Sin(days * 2.4)) - (2 * Math.Cos(days * 11.3))));
+    }
+
     /// <summary>Adds temperature and humidity from the start of the run-in to the end of the period.</summary>
     public SyntheticHouse WithAir(Func<Instant, Air> air, string source = "climate")
         => WithSource(source, StepMinutes, [("airTemperature", t => air(t).TemperatureC), ("relativeHumidity", t => air(t).RelativeHumidityPct)]);

@@ -31,6 +31,18 @@ internal static class BothZero
     public static bool Concerns(HousePeriod period, Series series)
         => series.Key == period.Temperature?.Key || series.Key == period.Humidity?.Key;
 
+    /// <summary>The values with those steps left out, so that the zeros do not make spikes of the values beside them.</summary>
+    public static double[] Without(bool[] zeros, ReadOnlySpan<double> values)
+    {
+        double[] others = values.ToArray();
+        for (int i = 0; i < zeros.Length; i++)
+        {
+            others[i] = zeros[i] ? double.NaN : others[i];
+        }
+
+        return others;
+    }
+
     /// <summary>Fails the steps.</summary>
     public static void Fail(bool[] zeros, Span<QualityFlag> flags)
     {

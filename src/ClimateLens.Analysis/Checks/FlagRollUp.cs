@@ -11,10 +11,10 @@ public static class FlagRollUp
 
     /// <summary>Rolls a test's flags into those gathered so far.</summary>
     /// <param name="gathered">Flags so far; receives the result.</param>
-    /// <param name="test">Flags of one more test.</param>
+    /// <param name="test">Flags of one more test; empty when it did not run.</param>
     public static void Into(Span<QualityFlag> gathered, ReadOnlySpan<QualityFlag> test)
     {
-        for (int i = 0; i < gathered.Length; i++)
+        for (int i = 0; i < test.Length; i++)
         {
             gathered[i] = Of(gathered[i], test[i]);
         }

@@ -10,99 +10,71 @@ namespace ClimateLens.Analysis.Checks;
 /// <summary>Says in plain sentences what the tests found in a series during the period (not its run-in).</summary>
 internal static class QualityNotes
 {
-    public static IEnumerable<string> On(HousePeriod period, Series series, bool[] zeros)
+    public static IEnumerable<string> On(HousePeriod period, Series series, SeriesFlags flags, bool[] zeros)
+        => Range(period, series, BothZero.Concerns(period, series) ? zeros : [])
+            .Concat(Spikes(period, series, flags.Spike))
+            .Concat(Flat(period, series, flags.Flat));
+
+    private static IEnumerable<string> Range(HousePeriod period, Series series, bool[] zeros)
     {
-        TimeAxis axis = period.Frame.Axis;
-        ReadOnlyMemory<double> values = period.Frame.Values(series.Key).AsMemory();
-        ImmutableArray<QualityFlag> flags = period.Frame.Flags(series.Key);
         Channel channel = series.Channel;
-        int out1 = 0, out2 = 0, saturated = 0, zero = 0;
-        for (int i = period.FirstStep; i < axis.Count; i++)
-        {
-            double value = values.Span[i];
-            out1 += value < channel.FailLow || value > channel.FailHigh ? 1 : 0;
-            out2 += value < channel.SuspectLow || value > channel.SuspectHigh ? 1 : 0;
-            saturated += IsSaturated(channel, value) && flags[i] == QualityFlag.Suspect && value <= channel.SuspectHigh ? 1 : 0;
-            zero += zeros[i] && flags[i] == QualityFlag.Fail ? 1 : 0;
-        }
-
         string unit = Units.Symbol(channel.Quantity);
-        if (out1 > 0)
+        double[] values = period.Frame.Values(series.Key).AsSpan()[period.FirstStep..].ToArray();
+        int impossible = values.Count(v => v < channel.FailLow || v > channel.FailHigh);
+        if (impossible > 0)
         {
-            yield return $"{Say.Count(out1, "step")} outside the possible range of {Say.Number(channel.FailLow)} to {Say.Number(channel.FailHigh)}{unit}: not used.";
+            yield return $"{Say.Count(impossible, "step")} outside the possible range of {Say.Number(channel.FailLow)} to {Say.Number(channel.FailHigh)}{unit}: not used.";
         }
 
-        if (out2 > out1)
+        int unusual = values.Count(v => v < channel.SuspectLow || v > channel.SuspectHigh) - impossible;
+        if (unusual > 0)
         {
-            yield return $"{Say.Count(out2 - out1, "step")} outside the usual range of {Say.Number(channel.SuspectLow)} to {Say.Number(channel.SuspectHigh)}{unit}: used, and counted as doubtful.";
+            yield return $"{Say.Count(unusual, "step")} outside the usual range of {Say.Number(channel.SuspectLow)} to {Say.Number(channel.SuspectHigh)}{unit}: used, and counted as doubtful.";
         }
 
+        int zero = zeros.Skip(period.FirstStep).Count(z => z);
+        if (zero > 0)
+        {
+            yield return $"{Say.Count(zero, "step")} with temperature and humidity both exactly 0, as from an instrument without power: not used.";
+        }
+    }
+
+    private static IEnumerable<string> Spikes(HousePeriod period, Series series, QualityFlag[] flags)
+    {
+        int failed = flags.Skip(period.FirstStep).Count(f => f == QualityFlag.Fail);
+        int all = failed + flags.Skip(period.FirstStep).Count(f => f == QualityFlag.Suspect);
+        if (all > 0)
+        {
+            double limit = SeriesChecks.SpikeLimit(series.Channel, period.Frame.Axis.Step);
+            yield return $"{Say.Count(all, "step")} jumped more than {Say.Number(Math.Round(limit, 1))}{Units.Difference(series.Channel.Quantity)} away from both neighbours; {Say.Count(failed, "step")} of them not used.";
+        }
+    }
+
+    /// <summary>Names the longest stretch without movement, and the time at saturation apart from it.</summary>
+    private static IEnumerable<string> Flat(HousePeriod period, Series series, QualityFlag[] flags)
+    {
+        ImmutableArray<double> values = period.Frame.Values(series.Key);
+        (int First, int Last) longest = (0, -1);
+        int saturated = 0;
+        for (int first = period.FirstStep, i = first; i < flags.Length; i++)
+        {
+            bool still = flags[i] is QualityFlag.Suspect or QualityFlag.Fail;
+            bool full = series.Channel.Quantity == Quantity.RelativeHumidity && values[i] >= SeriesChecks.SaturatedPct;
+            saturated += still && full ? 1 : 0;
+            first = still && !full ? first : i + 1;
+            longest = i - first > longest.Last - longest.First ? (first, i) : longest;
+        }
+
+        TimeAxis axis = period.Frame.Axis;
         if (saturated > 0)
         {
             yield return $"{Say.Hours(axis.Step * saturated)} at or above {Say.Number(SeriesChecks.SaturatedPct)} % without moving: condensing air or a saturated sensor, the data cannot tell; used, and counted as doubtful.";
         }
 
-        if (zero > 0 && BothZero.Concerns(period, series))
+        if (longest.Last >= longest.First)
         {
-            yield return $"{Say.Count(zero, "step")} with temperature and humidity both exactly 0, as from an instrument without power: not used.";
-        }
-
-        foreach (string note in Movement(period, series, values.Span[period.FirstStep..].ToArray()))
-        {
-            yield return note;
+            Duration length = axis.Step * (longest.Last - longest.First + 1);
+            yield return $"Did not move for {Say.Hours(length)} from {Say.Time(axis.StartOf(longest.First), axis.Zone)}: it may be stuck.";
         }
     }
-
-    /// <summary>Spikes and flat lines, found again over the period alone so that each is named for what it is.</summary>
-    private static IEnumerable<string> Movement(HousePeriod period, Series series, double[] values)
-    {
-        Channel channel = series.Channel;
-        Duration step = period.Frame.Axis.Step;
-        QualityFlag[] test = new QualityFlag[values.Length];
-        if (double.IsFinite(channel.SpikeLimit))
-        {
-            double limit = SeriesChecks.SpikeLimit(channel, step);
-            Spike.Test(values, limit, 2 * limit, test);
-            Spike.SpareNeighbours(values, test);
-            int spikes = test.Count(f => f is QualityFlag.Suspect or QualityFlag.Fail);
-            if (spikes > 0)
-            {
-                yield return $"{Say.Count(spikes, "step")} jumped more than {Say.Number(Math.Round(limit, 1))}{Units.Difference(channel.Quantity)} away from both neighbours; {Say.Count(test.Count(f => f == QualityFlag.Fail), "step")} of them not used.";
-            }
-        }
-
-        if (double.IsFinite(channel.FlatHours))
-        {
-            ReadOnlySpan<QualityFlag> flags = period.Frame.Flags(series.Key).AsSpan()[period.FirstStep..];
-            (int first, int last) = LongestFlat(values, channel, step, flags);
-            if (last > first)
-            {
-                Instant start = period.Frame.Axis.StartOf(period.FirstStep + first);
-                yield return $"Did not move for {Say.Hours(step * (last - first + 1))} from {Say.Time(start, period.Frame.Axis.Zone)}: it may be stuck.";
-            }
-        }
-    }
-
-    /// <summary>The longest flagged stretch within the flat tolerance below saturation; first = last when there is none.</summary>
-    private static (int First, int Last) LongestFlat(double[] values, Channel channel, Duration step, ReadOnlySpan<QualityFlag> flags)
-    {
-        int needed = (int)(Duration.FromHours(channel.FlatHours) / step);
-        (int First, int Last) best = (0, 0);
-        for (int first = 0, i = 1; i <= values.Length; i++)
-        {
-            bool goesOn = i < values.Length && !IsSaturated(channel, values[i])
-                && Math.Abs(values[i] - values[first]) < Math.Max(channel.FlatTolerance, double.Epsilon);
-            if (!goesOn)
-            {
-                bool doubtful = flags[i - 1] is QualityFlag.Suspect or QualityFlag.Fail;
-                best = doubtful && i - 1 - first >= needed && i - 1 - first > best.Last - best.First ? (first, i - 1) : best;
-                first = i;
-            }
-        }
-
-        return best;
-    }
-
-    private static bool IsSaturated(Channel channel, double value)
-        => channel.Quantity == Quantity.RelativeHumidity && value >= SeriesChecks.SaturatedPct;
 }

@@ -4,7 +4,13 @@ using NodaTime;
 
 namespace ClimateLens.Analysis.Checks;
 
-/// <summary>All tests of one series, rolled up. Limits come from the channel (<see cref="ChannelCatalogue"/>).</summary>
+/// <summary>Flags of one series: rolled up, and of the tests of movement apart, so that notes can name what was found.</summary>
+/// <param name="RolledUp">One flag a value.</param>
+/// <param name="Spike">Flags of the spike test; empty when the channel has none.</param>
+/// <param name="Flat">Flags of the flat-line test; empty when the channel has none.</param>
+public sealed record SeriesFlags(QualityFlag[] RolledUp, QualityFlag[] Spike, QualityFlag[] Flat);
+
+/// <summary>All tests of one series. Limits come from the channel (<see cref="ChannelCatalogue"/>).</summary>
 public static class SeriesChecks
 {
     /// <summary>
@@ -17,29 +23,16 @@ public static class SeriesChecks
     /// <param name="values">Values on the grid. [SI unit of the channel]</param>
     /// <param name="channel">Channel.</param>
     /// <param name="step">Grid step.</param>
-    public static QualityFlag[] Flags(ReadOnlySpan<double> values, Channel channel, Duration step)
+    public static SeriesFlags Flags(ReadOnlySpan<double> values, Channel channel, Duration step)
     {
-        QualityFlag[] flags = new QualityFlag[values.Length];
-        GrossRange.Test(values, channel.FailLow, channel.FailHigh, channel.SuspectLow, channel.SuspectHigh, flags);
-        QualityFlag[] test = new QualityFlag[values.Length];
-        if (double.IsFinite(channel.SpikeLimit))
-        {
-            double limit = SpikeLimit(channel, step);
-            Spike.Test(values, limit, 2 * limit, test);
-            Spike.SpareNeighbours(values, test);
-            FlagRollUp.Into(flags, test);
-        }
-
-        if (double.IsFinite(channel.FlatHours))
-        {
-            int suspectSteps = Math.Max(1, (int)(Duration.FromHours(channel.FlatHours) / step));
-            FlatLine.Test(values, suspectSteps, 2 * suspectSteps, channel.FlatTolerance, test);
-            FlatLine.CarryBack(test, suspectSteps, 2 * suspectSteps);
-            SpareSaturated(values, channel, test);
-            FlagRollUp.Into(flags, test);
-        }
-
-        return flags;
+        QualityFlag[] rolled = new QualityFlag[values.Length];
+        GrossRange.Test(values, channel.FailLow, channel.FailHigh, channel.SuspectLow, channel.SuspectHigh, rolled);
+        double[] believable = WithoutFailed(values, rolled);
+        QualityFlag[] spike = double.IsFinite(channel.SpikeLimit) ? Spikes(believable, SpikeLimit(channel, step)) : [];
+        QualityFlag[] flat = double.IsFinite(channel.FlatHours) ? Flats(believable, channel, step) : [];
+        FlagRollUp.Into(rolled, spike);
+        FlagRollUp.Into(rolled, flat);
+        return new SeriesFlags(rolled, spike, flat);
     }
 
     /// <summary>
@@ -50,14 +43,37 @@ public static class SeriesChecks
     public static double SpikeLimit(Channel channel, Duration step)
         => channel.SpikeLimit * Math.Sqrt(Math.Max(1, step.TotalMinutes / 5));
 
-    private static void SpareSaturated(ReadOnlySpan<double> values, Channel channel, Span<QualityFlag> flags)
+    private static QualityFlag[] Spikes(double[] values, double limit)
     {
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        Spike.Test(values, limit, 2 * limit, flags);
+        Spike.SpareNeighbours(values, flags);
+        return flags;
+    }
+
+    private static QualityFlag[] Flats(double[] values, Channel channel, Duration step)
+    {
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        int suspectSteps = Math.Max(1, (int)(Duration.FromHours(channel.FlatHours) / step));
+        FlatLine.Test(values, suspectSteps, 2 * suspectSteps, channel.FlatTolerance, flags);
+        FlatLine.CarryBack(flags, suspectSteps, 2 * suspectSteps);
         for (int i = 0; channel.Quantity == Quantity.RelativeHumidity && i < flags.Length; i++)
         {
-            if (flags[i] == QualityFlag.Fail && values[i] >= SaturatedPct)
-            {
-                flags[i] = QualityFlag.Suspect;
-            }
+            flags[i] = flags[i] == QualityFlag.Fail && values[i] >= SaturatedPct ? QualityFlag.Suspect : flags[i];
         }
+
+        return flags;
+    }
+
+    /// <summary>An impossible value is failed already; it must not cost the values beside it their flags.</summary>
+    private static double[] WithoutFailed(ReadOnlySpan<double> values, QualityFlag[] flags)
+    {
+        double[] believable = values.ToArray();
+        for (int i = 0; i < flags.Length; i++)
+        {
+            believable[i] = flags[i] == QualityFlag.Fail ? double.NaN : believable[i];
+        }
+
+        return believable;
     }
 }

@@ -19,25 +19,19 @@ public static class Quality
         bool[] zeros = BothZero.Steps(period);
         foreach (Series series in period.Series)
         {
-            QualityFlag[] flags = SeriesChecks.Flags(frame.Values(series.Key).AsSpan(), series.Channel, frame.Axis.Step);
-            if (BothZero.Concerns(period, series))
+            ReadOnlySpan<double> values = frame.Values(series.Key).AsSpan();
+            bool concerned = BothZero.Concerns(period, series);
+            SeriesFlags flags = SeriesChecks.Flags(concerned ? BothZero.Without(zeros, values) : values, series.Channel, frame.Axis.Step);
+            if (concerned)
             {
-                BothZero.Fail(zeros, flags);
+                BothZero.Fail(zeros, flags.RolledUp);
             }
 
-            frame = frame.WithFlags(series.Key, ImmutableCollectionsMarshal.AsImmutableArray(flags));
+            frame = frame.WithFlags(series.Key, ImmutableCollectionsMarshal.AsImmutableArray(flags.RolledUp));
+            notes = QualityNotes.On(period, series, flags, zeros).Aggregate(notes, (sofar, note) => sofar.With(series.Key, note));
         }
 
-        HousePeriod flagged = period with { Frame = frame };
-        foreach (Series series in period.Series)
-        {
-            foreach (string note in QualityNotes.On(flagged, series, zeros))
-            {
-                notes = notes.With(series.Key, note);
-            }
-        }
-
-        return flagged with { Notes = notes };
+        return period with { Frame = frame, Notes = notes };
     }
 
     /// <summary>Whether a flagged value takes part in the science.</summary>

@@ -1,0 +1,219 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.WateringEvents;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.TestKit;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Tests;
+
+public sealed class WateringsTests
+{
+    // Lincolnshire, 15 October 2025: sunset 18:05 BST (17:05 UTC), so the cut-off at four hours of drying is 14:05 BST.
+    private static readonly LocalDate Wednesday = new(2025, 10, 15);
+    private static readonly SyntheticHouse House = SyntheticHouse.Week("2025-W42").WithAir(SyntheticHouse.AutumnAir);
+
+    [Fact]
+    public void Find_NoLogAndNoValve_IsNotKnown()
+    {
+        Review review = ReviewPipeline.Run(House.Input);
+        Assert.Null(review.Waterings);
+        Assert.Contains(review.NotKnown, u => u.What == "waterings");
+    }
+
+    [Fact]
+    public void Find_LogWithoutRows_IsEmpty()
+    {
+        Review review = ReviewPipeline.Run(House.WithWateringLog().Input);
+        Assert.Empty(review.Waterings!.Value);
+        Assert.DoesNotContain(review.NotKnown, u => u.What.StartsWith("waterings", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(14, 0, false)]
+    [InlineData(14, 10, true)]
+    public void Find_EndEitherSideOfTheCutOff_IsLateOrNot(int hour, int minute, bool expected)
+    {
+        Watering watering = Single(House.WithWatering(Wednesday + new LocalTime(13, 0), ("end", $"2025-10-15T{hour:00}:{minute:00}:00"), ("method", "overheadBoom")));
+        Assert.Equal(expected, watering.AfterCutOff);
+        Assert.Equal(0, (watering.Sunset!.Value.ToInstant() - Instant.FromUtc(2025, 10, 15, 17, 5)).TotalMinutes, 3.0);
+        Assert.Equal(watering.Sunset.Value.ToInstant() - Duration.FromHours(4), watering.CutOff!.Value.ToInstant());
+    }
+
+    [Theory]
+    [InlineData("drip", WateringMethod.Drip)]
+    [InlineData("Ebb and Flow", WateringMethod.EbbAndFlow)]
+    [InlineData("flood floor", WateringMethod.FloodFloor)]
+    public void Find_DryMethodInTheEvening_IsNeverLate(string text, WateringMethod expected)
+    {
+        Watering watering = Single(House.WithWatering(Wednesday + new LocalTime(19, 0), ("minutes", "10"), ("method", text)));
+        Assert.Equal(expected, watering.Method);
+        Assert.False(watering.WetsLeaves);
+        Assert.Null(watering.CutOff);
+        Assert.False(watering.AfterCutOff);
+        Assert.NotNull(watering.Sunset);
+    }
+
+    [Fact]
+    public void Find_UnknownMethod_IsKeptAndNamed()
+    {
+        Watering watering = Single(House.WithWatering(Wednesday + new LocalTime(19, 0), ("minutes", "10"), ("method", "bucket chain")));
+        Assert.Null(watering.Method);
+        Assert.Null(watering.WetsLeaves);
+        Assert.Null(watering.AfterCutOff);
+        Assert.Contains("bucket chain", watering.Source, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("BOOM", WateringMethod.OverheadBoom)]
+    [InlineData("overhead", WateringMethod.OverheadBoom)]
+    [InlineData("Sprinklers", WateringMethod.Sprinkler)]
+    [InlineData("by hand", WateringMethod.Hose)]
+    [InlineData("Emitter", WateringMethod.Drip)]
+    [InlineData("ebb-and-flood", WateringMethod.EbbAndFlow)]
+    [InlineData("mist", WateringMethod.Fog)]
+    public void MethodWords_EverydayWords_AreRead(string text, WateringMethod expected) => Assert.Equal(expected, MethodWords.Read(text));
+
+    [Fact]
+    public void MethodWords_WordsOfTheFiles_AreAllRead()
+    {
+        foreach (string word in WateringMethods.Words)
+        {
+            Assert.Equal(word, WateringMethods.WordOf(MethodWords.Read(word)!.Value));
+        }
+    }
+
+    [Fact]
+    public void Find_NeitherEndNorMinutes_IsLateOnlyWhenItBeganLate()
+    {
+        Watering early = Single(House.WithWatering(Wednesday + new LocalTime(9, 0), ("method", "hose")));
+        Assert.Null(early.End);
+        Assert.Null(early.AfterCutOff);
+        Assert.Null(early.AbsoluteHumidityAfterGm3);
+        Assert.Null(early.AbsoluteHumidityRiseGm3);
+        Assert.NotNull(early.AbsoluteHumidityBeforeGm3);
+        Assert.True(Single(House.WithWatering(Wednesday + new LocalTime(15, 0), ("method", "hose"))).AfterCutOff);
+    }
+
+    [Theory]
+    [InlineData("2025-10-15T13:30:00Z")]
+    [InlineData("2025-10-15T14:30:00+01:00")]
+    [InlineData("2025-10-15T14:30:00")]
+    [InlineData("14:30")]
+    public void Find_EndInAnyForm_IsTheSameMoment(string end)
+        => Assert.Equal(Instant.FromUtc(2025, 10, 15, 13, 30), Single(House.WithWatering(Wednesday + new LocalTime(14, 0), ("end", end))).End!.Value.ToInstant());
+
+    [Fact]
+    public void Find_EndAfterMidnightByClock_IsTheNextDay()
+        => Assert.Equal(Instant.FromUtc(2025, 10, 15, 23, 20), Single(House.WithWatering(Wednesday + new LocalTime(23, 50), ("end", "00:20"))).End!.Value.ToInstant());
+
+    [Fact]
+    public void Find_EndBeforeStart_IsNotUsedAndSaid()
+    {
+        Watering watering = Single(House.WithWatering(Wednesday + new LocalTime(14, 0), ("end", "2025-10-15T12:00:00"), ("minutes", "15")));
+        Assert.Equal(Instant.FromUtc(2025, 10, 15, 13, 15), watering.End!.Value.ToInstant());
+        Assert.Contains("before its start", watering.Source, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Find_StartOutsideThePeriod_IsNotThisPeriods()
+    {
+        SyntheticHouse house = House
+            .WithWatering(new LocalDateTime(2025, 10, 12, 23, 59), ("minutes", "30"))
+            .WithWatering(new LocalDateTime(2025, 10, 13, 0, 0), ("minutes", "30"))
+            .WithWatering(new LocalDateTime(2025, 10, 19, 23, 59), ("minutes", "30"));
+        Assert.Equal([0, 23], ReviewPipeline.Run(house.Input).Waterings!.Value.Select(w => w.Start.Hour));
+    }
+
+    [Fact]
+    public void Find_HumidityStep_GivesTheRiseBetweenTheHours()
+    {
+        Instant at = (Wednesday + new LocalTime(10, 0)).InZoneStrictly(House.Input.Nursery.Zone).ToInstant();
+        SyntheticHouse house = SyntheticHouse.Week("2025-W42")
+            .WithAir(t => new Air(17.5 + (0.01 * Math.Sin(t.ToUnixTimeSeconds() / 4000.0)), (t < at ? 60 : 72) + (0.1 * Math.Sin(t.ToUnixTimeSeconds() / 4000.0))))
+            .WithWatering(Wednesday + new LocalTime(10, 0), ("minutes", "20"), ("method", "boom"));
+        Watering watering = Single(house);
+        // 15 g/m³ saturate air of 17.5 °C (Nederhoff, HortResearch), so 12 points are 1.8 g/m³.
+        Assert.Equal(1.8, watering.AbsoluteHumidityRiseGm3!.Value, 0.02);
+        Assert.Equal(9.0, watering.AbsoluteHumidityBeforeGm3!.Value, 0.1);
+        Assert.Equal(60, watering.RelativeHumidityBeforePct!.Value, 0.2);
+        Assert.Equal(72, watering.RelativeHumidityAfterPct!.Value, 0.2);
+        // One bias for both hours cancels: the range is far narrower than ±3 points of humidity (0.45 g/m³) either way.
+        Assert.InRange(watering.AbsoluteHumidityRiseGm3.High - watering.AbsoluteHumidityRiseGm3.Low, 0.001, 0.2);
+    }
+
+    [Fact]
+    public void Find_AirMissingAround_GivesNoRise()
+    {
+        Instant at = (Wednesday + new LocalTime(10, 0)).InZoneStrictly(House.Input.Nursery.Zone).ToInstant();
+        SyntheticHouse house = House.WithWatering(Wednesday + new LocalTime(10, 0), ("minutes", "20"), ("method", "boom"));
+        Watering half = Single(house.WithoutRows(at - Duration.FromMinutes(30), at));
+        Watering less = Single(house.WithoutRows(at - Duration.FromMinutes(35), at));
+        Assert.NotNull(half.AbsoluteHumidityRiseGm3);
+        Assert.Null(less.AbsoluteHumidityRiseGm3);
+        Assert.NotNull(less.AbsoluteHumidityAfterGm3);
+    }
+
+    [Fact]
+    public void Find_ValveRuns_AreMergedOverTenMinutesAndCountLitres()
+    {
+        // Open 08:00 to 08:10, 08:20 to 08:25 (10 min shut: same watering), 08:40 to 08:45 (15 min shut: the next one).
+        SyntheticHouse house = Valve(House, [(8, 0), (8, 5), (8, 20), (8, 40)], new ColumnSettings(new FieldRef("V1", null), "valve", "", "1", 1) { Method = WateringMethod.Drip, LitresPerMinute = 18, Bench = "A" });
+        Watering[] waterings = [.. ReviewPipeline.Run(house.Input).Waterings!.Value];
+        Assert.Equal(2, waterings.Length);
+        Assert.Equal(new LocalTime(8, 0), waterings[0].Start.TimeOfDay);
+        Assert.Equal(new LocalTime(8, 25), waterings[0].End!.Value.TimeOfDay);
+        Assert.Equal(15 * 18, waterings[0].Litres!.Value, 9);
+        Assert.Equal(5 * 18, waterings[1].Litres!.Value, 9);
+        Assert.Equal("A", waterings[0].Bench);
+        Assert.Equal(WateringMethod.Drip, waterings[0].Method);
+    }
+
+    [Fact]
+    public void Find_ValveWithoutSettings_KnowsNeitherMethodNorLitres()
+    {
+        Watering watering = Single(Valve(House, [(8, 0)], null));
+        Assert.Null(watering.Method);
+        Assert.Null(watering.Litres);
+    }
+
+    [Fact]
+    public void Find_FogLine_IsFog()
+    {
+        SyntheticHouse house = House.WithColumn("fog", "fogLine", t => IsAt(t, [(12, 0)]) ? 1 : 0);
+        Watering watering = Single(house);
+        Assert.Equal(WateringMethod.Fog, watering.Method);
+        Assert.True(watering.WetsLeaves);
+    }
+
+    [Theory]
+    [InlineData("drip", 1)]
+    [InlineData("boom", 2)]
+    public void Find_LogAndValveOfOneWatering_AreOneWhenTheMethodIsTheSame(string logged, int expected)
+    {
+        SyntheticHouse house = Valve(House, [(8, 0), (8, 5)], new ColumnSettings(new FieldRef("V1", null), "valve", "", "1", 1) { Method = WateringMethod.Drip })
+            .WithWatering(Wednesday + new LocalTime(8, 7), ("minutes", "20"), ("method", logged), ("litres", "120"));
+        Watering[] waterings = [.. ReviewPipeline.Run(house.Input).Waterings!.Value];
+        Assert.Equal(expected, waterings.Length);
+        if (expected == 1)
+        {
+            Assert.Equal(new LocalTime(8, 10), waterings[0].End!.Value.TimeOfDay);
+            Assert.Equal(120, waterings[0].Litres);
+            Assert.Contains("also logged in exports/log.csv:2", waterings[0].Source, StringComparison.Ordinal);
+        }
+    }
+
+    private static SyntheticHouse Valve(SyntheticHouse house, (int Hour, int Minute)[] open, ColumnSettings? settings)
+    {
+        SyntheticHouse with = house.WithColumn("valves", "valve", t => IsAt(t, open) ? 1 : 0);
+        return settings is null ? with : with.WithExport("valves", settings);
+    }
+
+    private static bool IsAt(Instant t, (int Hour, int Minute)[] times)
+    {
+        LocalDateTime local = t.InZone(House.Input.Nursery.Zone).LocalDateTime;
+        return local.Date == Wednesday && times.Contains((local.Hour, local.Minute));
+    }
+
+    private static Watering Single(SyntheticHouse house) => Assert.Single(ReviewPipeline.Run(house.Input).Waterings!.Value);
+}
