@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
 
 namespace ClimateLens.Analysis;
@@ -7,5 +9,16 @@ namespace ClimateLens.Analysis;
 public static class ReviewPipeline
 {
     /// <summary>Reviews one house period. Pure: equal inputs give equal reviews.</summary>
-    public static Review Run(HouseInput input) => throw new InvalidOperationException("The stages are not wired yet.");
+    /// <param name="input">Settings, readings and records of the house from the start of its run-in to the end of the period.</param>
+    public static Review Run(HouseInput input)
+    {
+        HousePeriod house = Alignment.Align(input);              // all sources on one grid; gaps stay gaps
+        house = Quality.Check(house);                            // a flag for every value; failed ones drop out from here on
+        house = AirStates.Add(house);                            // vapour pressure, VPD, dew point, absolute humidity
+        house = LeafState.Add(house);                            // leaf temperature, measured or assumed
+        RiskState risk = RiskHours.Find(house);                  // hours near the dew point, with their probability
+        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk.Draws); // against the cut-off, with the air before and after
+        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings); // what to know and do, most hours at stake first
+        return ReviewAssembly.Assemble(house, risk, waterings, findings);
+    }
 }

@@ -50,4 +50,10 @@ public enum Quantity
 
     /// <summary>Length. [mm]</summary>
     Length,
+
+    /// <summary>Length of time. [min]</summary>
+    Duration,
+
+    /// <summary>Mass. [g]</summary>
+    Mass,
 }

@@ -28,8 +28,8 @@ public static class UnitCatalogue
         .. Of(Quantity.Temperature, 1, 0, "Cel", "degC", "°C", "C"),
         .. Of(Quantity.Temperature, 5.0 / 9, -160.0 / 9, "[degF]", "degF", "°F", "F"),
         .. Of(Quantity.Temperature, 1, -273.15, "K"),
-        .. Of(Quantity.TemperatureDifference, 1, 0, "K", "Cel"),
-        .. Of(Quantity.TemperatureDifference, 5.0 / 9, 0, "[degF]", "degF", "°F"),
+        .. Of(Quantity.TemperatureDifference, 1, 0, "K", "Cel", "degC", "°C", "C"),
+        .. Of(Quantity.TemperatureDifference, 5.0 / 9, 0, "[degF]", "degF", "°F", "F"),
         .. Of(Quantity.RelativeHumidity, 1, 0, "%"),
         .. Of(Quantity.RelativeHumidity, 100, 0, "1"),
         .. Of(Quantity.Pressure, 1, 0, "kPa"),
@@ -64,12 +64,21 @@ public static class UnitCatalogue
         .. Of(Quantity.Length, 10, 0, "cm"),
         .. Of(Quantity.Length, 1000, 0, "m"),
         .. Of(Quantity.Length, 25.4, 0, "[in_i]", "in"),
+        .. Of(Quantity.Duration, 1, 0, "min"),
+        .. Of(Quantity.Duration, 1.0 / 60, 0, "s"),
+        .. Of(Quantity.Duration, 60, 0, "h"),
+        .. Of(Quantity.Mass, 1, 0, "g"),
+        .. Of(Quantity.Mass, 1000, 0, "kg"),
+        .. Of(Quantity.Mass, 28.349523125, 0, "[oz_av]", "oz"),
     ];
 
     private static readonly FrozenDictionary<(Quantity, string), Unit> ByCode = All.ToFrozenDictionary(u => (u.Quantity, u.Code));
 
     /// <summary>Finds the unit of a quantity by code or alias, case-sensitive.</summary>
     public static bool TryGet(Quantity quantity, string code, out Unit unit) => ByCode.TryGetValue((quantity, code), out unit);
+
+    /// <summary>The unit in which the store and the science hold a quantity.</summary>
+    public static Unit SiOf(Quantity quantity) => All.First(u => u.Quantity == quantity && u.Factor == 1 && u.Offset == 0);
 
     /// <summary>Codes that a quantity accepts, for messages.</summary>
     public static IEnumerable<string> CodesOf(Quantity quantity) => All.Where(u => u.Quantity == quantity && u.Code.Length > 0).Select(u => u.Code);

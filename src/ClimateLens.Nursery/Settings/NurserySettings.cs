@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -44,6 +45,9 @@ public sealed record NurserySettings(
 {
     /// <summary>The sample sets this: the nursery is invented, and every page must say so.</summary>
     public bool Invented { get; init; }
+
+    /// <summary>What looks wrong in the file and does no harm, in file order.</summary>
+    public ImmutableArray<Problem> Warnings { get; init; } = [];
 }
 
 /// <summary>One house, its crops and its sensors.</summary>

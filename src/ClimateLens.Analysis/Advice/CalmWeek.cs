@@ -1,0 +1,15 @@
+using ClimateLens.Analysis.Text;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>Nothing to say is worth saying, once.</summary>
+internal static class CalmWeek
+{
+    public static Candidate Of(Evidence evidence) => new(
+        "calm",
+        0,
+        $"Nothing stood out: no risk hours in {Say.Count(evidence.Coverage.HoursWithData, "hour")} with data, no long humid night, no late watering over the leaves that the data tell of.",
+        "Carry on as you do.",
+        "A calm week is no promise for the next one.",
+        [$"{evidence.Coverage.HoursWithData} of {Say.Count(evidence.Coverage.ExpectedHours, "hour")} have data."]);
+}

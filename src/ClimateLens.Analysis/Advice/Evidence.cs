@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>What the rules look at.</summary>
+/// <param name="Period">The house period with its flags and columns.</param>
+/// <param name="Risk">Hours, margins and risk.</param>
+/// <param name="Waterings">Waterings of the period; empty also when nothing tells of any.</param>
+/// <param name="Coverage">Coverage of the period.</param>
+internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArray<Watering> Waterings, Coverage Coverage)
+{
+    /// <summary>The nursery's zone.</summary>
+    public DateTimeZone Zone => Period.Frame.Axis.Zone;
+
+    /// <summary>Risk hours of the period, whether or not the data carry a total.</summary>
+    public int RiskHours => Risk.Count(Period.Input.Period.Start, Period.Input.Period.End);
+
+    /// <summary>The nights that begin in the period, each from sunset to sunrise and no further than the period.</summary>
+    public ImmutableArray<NightHours> Nights { get; } = NightHours.Of(Period, Risk);
+
+    /// <summary>Steps of the period with a flag.</summary>
+    public int Steps(Series series, QualityFlag flag) => Period.Frame.Flags(series.Key).AsSpan()[Period.FirstStep..].Count(flag);
+
+    /// <summary>The series that the risk rests on.</summary>
+    public IEnumerable<Series> Main
+        => ((Series?[])[Period.Temperature, Period.Humidity ?? Period.HumidityFrom]).OfType<Series>();
+}
+
+/// <summary>A finding before it is ranked.</summary>
+/// <param name="Id">Stable id.</param>
+/// <param name="HoursAtStake">Hours of the period that it concerns: the rank. [h]</param>
+/// <param name="Text">The statement.</param>
+/// <param name="Action">What to do, or empty.</param>
+/// <param name="Caution">Caution and source, or empty.</param>
+/// <param name="Facts">What it rests on.</param>
+internal sealed record Candidate(string Id, double HoursAtStake, string Text, string Action, string Caution, ImmutableArray<string> Facts);

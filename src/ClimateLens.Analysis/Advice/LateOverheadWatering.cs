@@ -1,0 +1,52 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Text;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>
+/// Waterings over the leaves that ended after the cut-off. Risk hours of the night after are counted beside them; that they came
+/// together says nothing of cause.
+/// </summary>
+internal static class LateOverheadWatering
+{
+    public static Candidate? Of(Evidence evidence)
+    {
+        Watering[] wetting = [.. evidence.Waterings.Where(w => w.WetsLeaves == true)];
+        Watering[] late = [.. wetting.Where(w => w.AfterCutOff == true)];
+        if (late.Length == 0)
+        {
+            return null;
+        }
+
+        var nights = late.GroupBy(w => w.Start.Date).Select(g => Night(evidence, [.. g])).ToArray();
+        int risk = nights.Sum(n => n.Risk), humid = nights.Sum(n => n.Humid);
+        string days = Say.List([.. nights.Select(n => Say.Day(n.Day))]);
+        double drying = evidence.Period.Input.House.Rules.DryingHours;
+        string plural = late.Length == 1 ? "came" : "together came";
+        return new Candidate(
+            "lateOverheadWatering",
+            Math.Max(risk, 1 + humid / 2.0),
+            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended too late for them to dry before sunset ({days}). The nights after {plural} with {Say.Count(risk, "risk hour")}.",
+            $"Finish watering over the leaves at least {Say.Number(drying)} hours before sunset, or move it to the morning. Where the crop allows, water below the leaves.",
+            $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering need not come from it: a humid evening would bring both.",
+            [.. nights.Select(n => n.Fact)]);
+    }
+
+    private static string DryingSource(Evidence evidence)
+        => evidence.Period.Input.House.Rules.SetByUser.Contains("dryingHours") ? "set in the nursery file" : "common practice without a published source";
+
+    private static (LocalDate Day, int Risk, int Humid, string Fact) Night(Evidence evidence, Watering[] late)
+    {
+        Instant end = late.Max(w => (w.End ?? w.Start).ToInstant());
+        Instant sunrise = evidence.Period.Sun.NextSunrise(end) ?? end + Duration.FromHours(24);
+        int risk = evidence.Risk.Count(end, sunrise);
+        LocalDate day = late[0].Start.Date;
+        int humid = evidence.Nights.Where(n => n.Evening == day).Sum(n => n.Humid);
+        Watering last = late.MaxBy(w => (w.End ?? w.Start).ToInstant())!;
+        string cutOff = last.CutOff is OffsetDateTime latest ? $", cut-off {Say.Clock(latest.ToInstant(), evidence.Zone)}" : "";
+        string sunset = last.Sunset is OffsetDateTime dusk ? $", sunset {Say.Clock(dusk.ToInstant(), evidence.Zone)}" : "";
+        string ended = last.End is null ? "began" : "ended";
+        return (day, risk, humid, $"{Say.Time(end, evidence.Zone)}: the last of {Say.Count(late.Length, "late watering")} {ended}{cutOff}{sunset}; it came with {Say.Count(risk, "risk hour")} before the next sunrise.");
+    }
+}

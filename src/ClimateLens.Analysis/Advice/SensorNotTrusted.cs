@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Moisture;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>
+/// A sensor that the risk rests on failed its checks, was doubtful for long, or disagrees with what the computer logged beside it.
+/// The shares are a choice of this project, no source.
+/// </summary>
+internal static class SensorNotTrusted
+{
+    /// <summary>Failed share of the values there are from which on a sensor is named. [1]</summary>
+    private const double FailedShare = 0.02;
+
+    /// <summary>Doubtful share of the values there are from which on a sensor is named. [1]</summary>
+    private const double DoubtfulShare = 0.1;
+
+    public static Candidate? Of(Evidence evidence)
+    {
+        List<string> facts = [];
+        List<string> names = [];
+        double hours = 0;
+        foreach (Series series in evidence.Main)
+        {
+            int failed = evidence.Steps(series, QualityFlag.Fail), doubtful = evidence.Steps(series, QualityFlag.Suspect);
+            int there = failed + doubtful + evidence.Steps(series, QualityFlag.Pass) + evidence.Steps(series, QualityFlag.NotEvaluated);
+            if (failed > FailedShare * there || doubtful > DoubtfulShare * there)
+            {
+                Duration step = evidence.Period.Frame.Axis.Step;
+                names.Add(series.Label.ToLowerInvariant());
+                hours = Math.Max(hours, (step * (failed + doubtful)).TotalHours);
+                facts.Add($"{series.Label}: {Say.Hours(step * failed)} failed the checks and were not used, {Say.Hours(step * doubtful)} were doubtful and used.");
+                facts.AddRange(evidence.Period.Notes.Of(series.Key).Select(note => $"{series.Label}: {note}"));
+            }
+        }
+
+        foreach (LoggedComparison comparison in LoggedComparison.All(evidence.Period).Where(c => c.Disagrees))
+        {
+            names.Add(comparison.Logged.Label);
+            hours = Math.Max(hours, (evidence.Period.Frame.Axis.Step * comparison.Steps).TotalHours / 2);
+            facts.Add($"{comparison.Logged.Label}: {comparison.Sentence()}");
+        }
+
+        return names.Count == 0 ? null : Candidate(names, hours, [.. facts]);
+    }
+
+    private static Candidate Candidate(List<string> names, double hours, ImmutableArray<string> facts) => new(
+        "sensorNotTrusted",
+        hours,
+        $"Not all readings of {Say.List(names)} can be trusted: values failed their checks, stood still or contradict each other.",
+        "Check the sensor against a second instrument, clean or replace it, and look at its cable and at the unit given in the nursery file.",
+        "The checks find values that cannot be; a sensor that reads steadily wrong by a few per cent passes them.",
+        facts);
+}

@@ -1,0 +1,45 @@
+using ClimateLens.Analysis.Text;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>Risk hours in a week in which neither late watering nor long humid nights stand beside them.</summary>
+internal static class UnexplainedRisk
+{
+    public static Candidate? Of(Evidence evidence)
+    {
+        int risk = evidence.RiskHours;
+        if (risk == 0 || LateOverheadWatering.Of(evidence) is not null || LongHumidNights.Of(evidence) is not null)
+        {
+            return null;
+        }
+
+        return new Candidate(
+            "riskHours",
+            risk,
+            $"{Say.Count(risk, "risk hour")} this week, without late watering over the leaves and without a long humid night beside them.",
+            "Look at the hours named below: what was open, shut, wet or cold then?",
+            "A risk hour says that leaves were near the dew point at a temperature that suits grey mould, not that plants fell ill.",
+            [.. Stretches(evidence)]);
+    }
+
+    private static IEnumerable<string> Stretches(Evidence evidence)
+    {
+        var hours = evidence.Risk.Hours;
+        for (int h = hours.FirstOfPeriod; h < hours.Count; h++)
+        {
+            int end = h;
+            while (end < hours.Count && evidence.Risk.IsRisk(end))
+            {
+                end++;
+            }
+
+            if (end > h)
+            {
+                Instant to = hours.StartOf(end);
+                yield return $"{Say.Time(hours.StartOf(h), evidence.Zone)} to {Say.Clock(to, evidence.Zone)}: {Say.Count(end - h, "risk hour")}.";
+                h = end;
+            }
+        }
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Time;
+
+namespace ClimateLens.Analysis.Gridding;
+
+/// <summary>A series and the batch that holds its values.</summary>
+internal sealed record ListedSeries(Series Series, ReadingBatch Batch, double[] Values);
+
+/// <summary>
+/// The series of a house in the order that decides which of several sensors is the main one: the house's own before the
+/// nursery's, then the catalogue's order of channels, then ordinal by sensor name, then by source name.
+/// </summary>
+internal static class SeriesList
+{
+    public static ImmutableArray<ListedSeries> Of(HouseInput input)
+    {
+        List<(Channel Channel, int Rank, string Sensor, ReadingBatch Batch, double[] Values)> found = [];
+        foreach (ReadingBatch batch in input.Batches)
+        {
+            foreach ((string name, double[] values) in batch.Columns)
+            {
+                ColumnKey key = ColumnKey.Parse(name);
+                if (ChannelCatalogue.TryGet(key.Channel, out Channel? channel))
+                {
+                    found.Add((channel, RankOf(channel), key.Sensor, batch, values));
+                }
+            }
+        }
+
+        HashSet<ColumnKey> taken = [];
+        return
+        [
+            .. found
+                .OrderBy(s => s.Batch.House == input.House.Id ? 0 : 1)
+                .ThenBy(s => s.Rank)
+                .ThenBy(s => s.Sensor, StringComparer.Ordinal)
+                .ThenBy(s => s.Batch.Source, StringComparer.Ordinal)
+                .Select(s => new ListedSeries(
+                    new Series(Distinct(taken, s.Channel, s.Sensor, s.Batch), s.Batch.House, s.Batch.Source, s.Sensor, s.Channel, s.Batch.StepSeconds),
+                    s.Batch,
+                    s.Values)),
+        ];
+    }
+
+    private static int RankOf(Channel channel)
+    {
+        for (int i = 0; i < ChannelCatalogue.All.Count; i++)
+        {
+            if (ReferenceEquals(ChannelCatalogue.All[i], channel))
+            {
+                return i;
+            }
+        }
+
+        return ChannelCatalogue.All.Count;
+    }
+
+    /// <summary>Two sources may use one channel and sensor name; the later one's key takes the source's name in.</summary>
+    private static ColumnKey Distinct(HashSet<ColumnKey> taken, Channel channel, string sensor, ReadingBatch batch)
+    {
+        ColumnKey key = new(channel.Name, sensor);
+        for (int i = 2; !taken.Add(key); i++)
+        {
+            key = new ColumnKey(channel.Name, $"{sensor}@{batch.House}/{batch.Source}" + (i > 2 ? $"#{i}" : ""));
+        }
+
+        return key;
+    }
+}

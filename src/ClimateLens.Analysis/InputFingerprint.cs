@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Security.Cryptography;
+using System.Text;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Analysis;
+
+/// <summary>A hash over all that a review looks at: equal fingerprints give equal reviews, so that a page need not be made again.</summary>
+public static class InputFingerprint
+{
+    /// <summary>SHA-256 over settings, readings, records, files, this tool's version and the time-zone data, as lower-case hex.</summary>
+    /// <remarks>
+    /// The nursery file's own hash is part of it, since a review names that hash. Every text is preceded by its length, so that
+    /// no two inputs run into the same bytes.
+    /// </remarks>
+    public static string Of(HouseInput input)
+    {
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        Texts(hash, ProvenanceOf.Tool, ReviewAssembly.SchemaVersion, ProvenanceOf.TimeZoneData);
+        Nursery(hash, input.Nursery);
+        House(hash, input.House);
+        Texts(hash, Time(input.Period.Start), Time(input.Period.End), Time(input.RunIn.Start), Time(input.RunIn.End));
+        foreach (ReadingBatch batch in input.Batches)
+        {
+            Batch(hash, batch);
+        }
+
+        foreach (RecordRow row in input.Records)
+        {
+            Record(hash, row);
+        }
+
+        foreach (ImportSheet file in RelevantFiles.Of(input))
+        {
+            Texts(hash, "file", file.File, file.Sha256, file.House, file.Source);
+            Numbers(hash, file.RowsRead, file.Accepted, file.SetAside, file.Duplicates, file.Blank, file.CellsNotRead, file.Conflicts);
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+
+    private static void Nursery(IncrementalHash hash, NurserySettings nursery)
+    {
+        Texts(hash, nursery.FileName, nursery.ContentHash, nursery.Name, nursery.Zone.Id, nursery.Invented ? "invented" : "");
+        Numbers(hash, nursery.LatitudeDeg, nursery.LongitudeDeg, nursery.ElevationM);
+        foreach (ExportSettings export in nursery.Exports)
+        {
+            Texts(hash, "export", export.Name, export.House, export.Kind?.ToString() ?? "");
+            foreach (ColumnSettings column in export.Columns)
+            {
+                Texts(hash, column.Channel, column.Sensor, column.Method?.ToString() ?? "", column.Bench);
+                Numbers(hash, column.LitresPerMinute ?? double.NaN);
+            }
+        }
+    }
+
+    private static void House(IncrementalHash hash, HouseSettings house)
+    {
+        RiskRules rules = house.Rules;
+        Texts(hash, "house", house.Id, house.Name);
+        Numbers(hash, rules.MarginK, rules.TemperatureLowC, rules.TemperatureHighC, rules.LeafNightOffsetK, rules.LeafNightOffsetErrorK, rules.DryingHours);
+        Texts(hash, [.. rules.SetByUser]);
+        foreach (SensorSettings sensor in house.Sensors)
+        {
+            Texts(hash, "sensor", sensor.Channel, sensor.Sensor, sensor.Source);
+            Numbers(hash, sensor.Accuracy);
+        }
+
+        foreach (CropSettings crop in house.Crops)
+        {
+            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Sale));
+        }
+    }
+
+    private static void Batch(IncrementalHash hash, ReadingBatch batch)
+    {
+        Texts(hash, "batch", batch.House, batch.Source, batch.StampSide.ToString());
+        Numbers(hash, batch.StepSeconds, batch.UtcMicros.Length);
+        hash.AppendData(MemoryMarshal.AsBytes(batch.UtcMicros.AsSpan()));
+        foreach ((string name, double[] values) in batch.Columns)
+        {
+            Texts(hash, name);
+            hash.AppendData(MemoryMarshal.AsBytes(values.AsSpan()));
+        }
+    }
+
+    private static void Record(IncrementalHash hash, RecordRow row)
+    {
+        Texts(hash, "record", row.Kind.ToString(), row.House, row.Source, Time(row.At), row.File);
+        Numbers(hash, row.Line, row.Fields.Count);
+        foreach ((string name, string text) in row.Fields)
+        {
+            Texts(hash, name, text);
+        }
+    }
+
+    private static void Texts(IncrementalHash hash, params ReadOnlySpan<string> texts)
+    {
+        foreach (string text in texts)
+        {
+            byte[] bytes = Encoding.UTF8.GetBytes(text);
+            Numbers(hash, bytes.Length);
+            hash.AppendData(bytes);
+        }
+    }
+
+    private static void Numbers(IncrementalHash hash, params ReadOnlySpan<double> numbers) => hash.AppendData(MemoryMarshal.AsBytes(numbers));
+
+    private static string Time(Instant instant) => instant.ToUnixTimeTicks().ToString(CultureInfo.InvariantCulture);
+
+    private static string Date(LocalDate? date) => date is LocalDate d ? NodaTime.Text.LocalDatePattern.Iso.Format(d) : "";
+}

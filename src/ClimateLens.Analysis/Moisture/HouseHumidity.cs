@@ -1,0 +1,41 @@
+using ClimateLens.Analysis.Stages;
+
+namespace ClimateLens.Analysis.Moisture;
+
+/// <summary>The relative humidity that the science uses: as logged, or derived from another logged measure of moisture.</summary>
+internal static class HouseHumidity
+{
+    /// <summary>Channels from which humidity can be derived, the least indirect first.</summary>
+    private static readonly string[] Substitutes = ["vapourPressureDeficit", "dewPoint", "humidityDeficit", "wetBulbTemperature"];
+
+    /// <summary>The humidity column, and the period that knows where it came from. [%]</summary>
+    public static (HousePeriod Period, double[] HumidityPct) Of(HousePeriod period, double[] temperatureC)
+    {
+        if (period.Humidity is Series logged)
+        {
+            double[] humidity = Quality.Used(period.Frame, logged.Key);
+            for (int i = 0; i < humidity.Length; i++)
+            {
+                humidity[i] = Math.Min(humidity[i], 100);
+            }
+
+            return (period, humidity);
+        }
+
+        Series? from = Substitutes
+            .Select(channel => period.Series.FirstOrDefault(s => s.Channel.Name == channel && s.House == period.Temperature?.House))
+            .FirstOrDefault(s => s is not null);
+        if (period.Temperature is null || from is null)
+        {
+            double[] unknown = new double[temperatureC.Length];
+            Array.Fill(unknown, double.NaN);
+            return (period, unknown);
+        }
+
+        double[] derived = new double[temperatureC.Length];
+        HumidityFrom.Channel(from.Channel.Name, temperatureC, Quality.Used(period.Frame, from.Key), period.Input.Nursery.ElevationM, derived);
+        string how = from.Channel.Name == "wetBulbTemperature" ? " as of an aspirated (ventilated) psychrometer" : "";
+        string note = $"No relative humidity is logged: it was derived from this series and the air temperature{how}.";
+        return (period with { HumidityFrom = from, Notes = period.Notes.With(from.Key, note) }, derived);
+    }
+}

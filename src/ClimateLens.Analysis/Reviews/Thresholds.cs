@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Advice;
+using ClimateLens.Analysis.Checks;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery.Settings;
+
+namespace ClimateLens.Analysis.Reviews;
+
+/// <summary>The thresholds in force, each with its source.</summary>
+internal static class Thresholds
+{
+    private const string Practice = "common practice, no source";
+
+    public static ImmutableArray<Threshold> Of(HousePeriod period)
+    {
+        RiskRules rules = period.Input.House.Rules;
+        string Source(string name, string ifDefault) => rules.SetByUser.Contains(name) ? "nursery file" : ifDefault;
+        return
+        [
+            new("marginK", rules.MarginK, "K", Source("marginK", "with a night offset of 1.0 K this is a dew-point depression of the air of 2.0 K, the wetness onset of Gillespie et al. 1993 and Sentelhas et al. 2008 (from memory)")),
+            new("temperatureLowC", rules.TemperatureLowC, "Cel", Source("temperatureLowC", "lowest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)")),
+            new("temperatureHighC", rules.TemperatureHighC, "Cel", Source("temperatureHighC", "highest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)")),
+            new("leafNightOffsetK", rules.LeafNightOffsetK, "K", Source("leafNightOffsetK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
+            new("leafNightOffsetErrorK", rules.LeafNightOffsetErrorK, "K", Source("leafNightOffsetErrorK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
+            new("dryingHours", rules.DryingHours, "h", Source("dryingHours", Practice)),
+            new("humidNightPct", NightHours.HumidPct, "%", "Michigan State University Extension, advice on grey mould in greenhouses"),
+            new("saturatedPct", SeriesChecks.SaturatedPct, "%", Practice),
+            .. Accuracies(period),
+        ];
+    }
+
+    private static IEnumerable<Threshold> Accuracies(HousePeriod period)
+    {
+        SensorAccuracy temperature = BiasDraws.AirTemperature(period), humidity = BiasDraws.Humidity(period);
+        yield return new("airTemperatureAccuracy", temperature.HalfWidth, "K", temperature.Source);
+        yield return new("relativeHumidityAccuracy", humidity.HalfWidth, "%", humidity.Source);
+        if (period.Leaf is not null)
+        {
+            SensorAccuracy leaf = BiasDraws.Leaf(period);
+            yield return new("leafTemperatureAccuracy", leaf.HalfWidth, "K", leaf.Source);
+        }
+    }
+}

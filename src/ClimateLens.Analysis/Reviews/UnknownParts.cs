@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Text;
+
+namespace ClimateLens.Analysis.Reviews;
+
+/// <summary>Names every part of a review that is null, why it is so, and what would make it known.</summary>
+internal static class UnknownParts
+{
+    public static ImmutableArray<Unknown> Of(Review review, HousePeriod period)
+        => [.. Candidates(review, period).Where(c => c.IsUnknown).Select(c => new Unknown(c.What, c.Why))];
+
+    private static IEnumerable<(bool IsUnknown, string What, string Why)> Candidates(Review review, HousePeriod period)
+    {
+        yield return (period.Temperature is null, "airTemperature", "No air temperature is logged for this house. Name its column in the nursery file.");
+        yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
+        yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
+        yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity.");
+        yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have.");
+        yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
+        yield return (review.Canopy is null, "canopy", "How far the crop has closed is not worked out yet: this version does not use plant widths and spacing.");
+        yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
+        yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a watering caused cannot be told yet: this version does not fit a house balance. The rise of humidity shown is a difference, not an effect.");
+        yield return (review.WhatIfs is null, "whatIfs", "What another watering time or more venting would have changed cannot be told yet: this version does not fit a house balance.");
+        yield return (review.Causes is null, "causes", "Who put the humidity there cannot be told apart yet: this version does not fit a house balance.");
+        yield return (review.Pots is null, "pots", "No pot checks were recorded in this period.");
+        yield return (review.Roots is null, "roots", "The state of the roots is not judged yet: pot checks, treatments and floor records are read and kept.");
+        yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
+        yield return (review.Outlook is null, "outlook", "The coming night is not foretold: no model has been shown to beat a plain guess from the days before.");
+    }
+
+    private static bool HasHumidity(HousePeriod period) => period.Humidity is not null || period.HumidityFrom is not null;
+
+    private static string WhyNoRisk(Review review, HousePeriod period)
+        => !HasHumidity(period) ? "Relative humidity is not known, and without it neither is the dew point."
+            : period.Temperature is null ? "Air temperature is not known, and without it neither is the dew point."
+            : $"Only {Say.Count(review.Coverage.HoursWithData, "hour")} of {review.Coverage.ExpectedHours} have temperature and humidity: too few for a total.";
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Runtime.InteropServices;
+using ClimateLens.Analysis.Gridding;
+using ClimateLens.Analysis.Time;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>
+/// First stage: every source of the house, and of the nursery, on one grid from the start of the run-in to the end of the
+/// period. The grid has the native step of the house's main source, the one with relative humidity, else air temperature.
+/// </summary>
+public static class Alignment
+{
+    /// <summary>Aligns all batches of a house period.</summary>
+    public static HousePeriod Align(HouseInput input)
+    {
+        ImmutableArray<ListedSeries> listed = SeriesList.Of(input);
+        ListedSeries? main = First(listed, "relativeHumidity") ?? First(listed, "airTemperature") ?? listed.FirstOrDefault();
+        TimeAxis axis = AxisOf(input, GridStep.For(main?.Batch.StepSeconds ?? 3600));
+        Dictionary<ReadingBatch, GridSource> sources = new(ReferenceEqualityComparer.Instance);
+        Frame frame = new(axis);
+        foreach (ListedSeries item in listed)
+        {
+            if (!sources.TryGetValue(item.Batch, out GridSource? source))
+            {
+                sources[item.Batch] = source = new GridSource(item.Batch, axis);
+            }
+
+            double[] values = Gridder.Lay(source, item.Values, item.Series.Channel);
+            frame = frame.With(item.Series.Key, ImmutableCollectionsMarshal.AsImmutableArray(values), FlagsOf(values));
+        }
+
+        SunCalendar sun = new(axis.Start, axis.End, axis.Zone, input.Nursery.LatitudeDeg, input.Nursery.LongitudeDeg);
+        return new HousePeriod(input, frame, axis.IndexOf(input.Period.Start), [.. listed.Select(s => s.Series)], sun, NotesOn(listed))
+        {
+            Temperature = First(listed, "airTemperature")?.Series,
+            Humidity = First(listed, "relativeHumidity")?.Series,
+            Leaf = First(listed, "leafTemperature")?.Series,
+            RowSeen = RowsSeen(main is null ? null : sources[main.Batch], axis.Count),
+        };
+    }
+
+    /// <summary>From a whole number of hours before the period, at or before the start of the run-in, to the period's end.</summary>
+    internal static TimeAxis AxisOf(HouseInput input, Duration step)
+    {
+        double runInHours = (input.Period.Start - input.RunIn.Start).TotalHours;
+        Duration lead = Duration.FromHours((long)Math.Ceiling(Math.Max(0, runInHours)));
+        Instant start = input.Period.Start - lead;
+        int count = (int)Math.Ceiling((input.Period.End - start) / step);
+        return new TimeAxis(start, step, count, input.Nursery.Zone);
+    }
+
+    private static ListedSeries? First(ImmutableArray<ListedSeries> listed, string channel)
+        => listed.FirstOrDefault(s => s.Series.Channel.Name == channel);
+
+    private static ImmutableArray<QualityFlag> FlagsOf(double[] values)
+    {
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        for (int i = 0; i < flags.Length; i++)
+        {
+            flags[i] = double.IsNaN(values[i]) ? QualityFlag.Missing : QualityFlag.NotEvaluated;
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(flags);
+    }
+
+    private static ImmutableArray<bool> RowsSeen(GridSource? source, int count)
+    {
+        bool[] seen = new bool[count];
+        for (int row = 0; source is not null && row < source.Batch.UtcMicros.Length; row++)
+        {
+            long step = source.StepOf(source.Begin(row));
+            if (step >= 0 && step < count)
+            {
+                seen[step] = true;
+            }
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(seen);
+    }
+
+    /// <summary>Where a house has several sensors of what the risk rests on, says which one rules.</summary>
+    private static SensorNotes NotesOn(ImmutableArray<ListedSeries> listed)
+    {
+        SensorNotes notes = SensorNotes.None;
+        foreach (string channel in (string[])["airTemperature", "relativeHumidity", "leafTemperature"])
+        {
+            ListedSeries[] same = [.. listed.Where(s => s.Series.Channel.Name == channel)];
+            for (int i = 0; same.Length > 1 && i < same.Length; i++)
+            {
+                notes = notes.With(same[i].Series.Key, i == 0
+                    ? string.Create(CultureInfo.InvariantCulture, $"The main one of {same.Length}: all hours rest on it.")
+                    : $"Checked and shown only; the hours rest on {same[0].Series.Label} of \"{same[0].Series.Source}\".");
+            }
+        }
+
+        return notes;
+    }
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Advice;
+using ClimateLens.Analysis.Reviews;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>
+/// Seventh stage: what a grower should know and do, the most hours at stake first. Each finding is a rule of its own in
+/// Advice/, with its evidence; a week in which none fires gets a calm one.
+/// </summary>
+public static class Findings
+{
+    /// <summary>All rules; for equal hours at stake the earlier one comes first.</summary>
+    private static readonly Func<Evidence, Candidate?>[] Rules =
+    [
+        LateOverheadWatering.Of,
+        LongHumidNights.Of,
+        TooLittleData.Of,
+        SensorNotTrusted.Of,
+        UnexplainedRisk.Of,
+    ];
+
+    /// <summary>Ranks the findings of a period.</summary>
+    public static ImmutableArray<Finding> Rank(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings)
+    {
+        Evidence evidence = new(period, risk, waterings ?? [], CoverageOf.Period(period, risk.Hours));
+        Candidate[] found = [.. Rules.Select(rule => rule(evidence)).OfType<Candidate>()];
+        if (found.Length == 0)
+        {
+            found = [CalmWeek.Of(evidence)];
+        }
+
+        return
+        [
+            .. found
+                .OrderByDescending(c => c.HoursAtStake)
+                .Select((c, i) => new Finding(c.Id, i + 1, c.Text, c.Action, c.Caution, c.Facts)),
+        ];
+    }
+}

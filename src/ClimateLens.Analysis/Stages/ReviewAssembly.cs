@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>Last stage: what the stages found, put together as the immutable review. It works nothing out any more.</summary>
+public static class ReviewAssembly
+{
+    /// <summary>Version of docs/review.schema.json that reviews follow.</summary>
+    public const string SchemaVersion = "1.0";
+
+    /// <summary>Assembles the review; what is null in it is named in its <see cref="Review.NotKnown"/>.</summary>
+    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings)
+    {
+        HouseInput input = period.Input;
+        Review review = new()
+        {
+            SchemaVersion = SchemaVersion,
+            House = new ReviewedHouse(input.House.Id, input.House.Name, input.Nursery.Name, CropOf(input), input.Nursery.Invented),
+            Period = PeriodOf(input),
+            Coverage = CoverageOf.Period(period, risk.Hours),
+            Hours = ReviewHours.Of(risk, input.Nursery.Zone),
+            RiskHours = risk.Total,
+            RiskHoursBefore = risk.TotalBefore,
+            Waterings = waterings,
+            Pots = RecordCounts.Pots(input),
+            Records = RecordCounts.Of(input),
+            Sensors = SensorReports.Of(period),
+            Findings = findings,
+            NotKnown = [],
+            Provenance = ProvenanceOf.Review(period),
+        };
+        return review with { NotKnown = UnknownParts.Of(review, period) };
+    }
+
+    private static ReviewPeriod PeriodOf(HouseInput input)
+    {
+        DateTimeZone zone = input.Nursery.Zone;
+        ZonedDateTime from = input.Period.Start.InZone(zone);
+        IsoWeek week = IsoWeek.Of(from.Date);
+        return new ReviewPeriod(
+            from.ToOffsetDateTime(),
+            input.Period.End.InZone(zone).ToOffsetDateTime(),
+            week.In(zone) == input.Period ? week.ToString() : null,
+            zone.Id);
+    }
+
+    /// <summary>The first crop of the file that stands in the period: potted before its end, not sold before its start.</summary>
+    private static string? CropOf(HouseInput input)
+    {
+        DateTimeZone zone = input.Nursery.Zone;
+        LocalDate first = input.Period.Start.InZone(zone).Date, end = input.Period.End.InZone(zone).Date;
+        foreach (CropSettings crop in input.House.Crops)
+        {
+            if ((crop.Potted is null || crop.Potted < end) && (crop.Sale is null || crop.Sale > first))
+            {
+                return crop.Species;
+            }
+        }
+
+        return null;
+    }
+}

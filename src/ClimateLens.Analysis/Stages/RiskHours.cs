@@ -1,0 +1,59 @@
+using ClimateLens.Analysis.Hours;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Science.Statistics;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>
+/// Fifth stage: hours with leaves near the dew point at a temperature that suits grey mould, and how sure each one is.
+/// The readings are taken as they are, then 400 times with sensor errors drawn from their stated accuracy; an hour counts as a
+/// risk hour when it is one in at least half of the draws. Method, sources and error: docs/science/risk-hours.md.
+/// </summary>
+public static class RiskHours
+{
+    /// <summary>Fewer hours with data than this (or than half of a shorter period) carry no total. Choice of this project. [h]</summary>
+    public const int FewestHours = 24;
+
+    /// <summary>Finds the risk hours of run-in and period.</summary>
+    public static RiskState Find(HousePeriod period)
+    {
+        HourTable hours = HourTable.Of(period);
+        BiasDraws draws = BiasDraws.For(period);
+        DewPointMargins margins = new(hours, period.Input.House.Rules);
+        RiskTally tally = new(hours);
+        SeededRandom random = new(unchecked((ulong)BiasDraws.Seed) + 1);
+        double[] hourly = new double[hours.Count];
+        for (int draw = 0; draw < BiasDraws.Count; draw++)
+        {
+            for (int h = 0; h < hourly.Length; h++)
+            {
+                hourly[h] = random.NextUniform(-1, 1);
+            }
+
+            margins.UnderDraw(draws, draw, hourly);
+            tally.Add(draw, margins.Risk);
+        }
+
+        margins.WithoutError();
+        return new RiskState(hours, draws, margins.DewPointC, margins.MarginK, tally.Probabilities())
+        {
+            Total = Total(tally, hours, hours.FirstOfPeriod, hours.Count),
+            TotalBefore = Before(tally, hours),
+        };
+    }
+
+    private static Estimate? Total(RiskTally tally, HourTable hours, int from, int to)
+        => tally.HoursWithData(from, to) >= Math.Min(FewestHours, (to - from + 1) / 2) && to > from
+            ? tally.Total(from, to)
+            : null;
+
+    /// <summary>The week before, from the run-in; only when at least half of its hours have data.</summary>
+    private static Estimate? Before(RiskTally tally, HourTable hours)
+    {
+        int from = hours.FirstOfPeriod - (7 * 24);
+        return from >= 0 && 2 * tally.HoursWithData(from, hours.FirstOfPeriod) >= 7 * 24
+            ? tally.Total(from, hours.FirstOfPeriod)
+            : null;
+    }
+}

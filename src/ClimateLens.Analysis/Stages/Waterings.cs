@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Analysis.WateringEvents;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Records;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>
+/// Sixth stage: the waterings of the period, each against the cut-off of its day, with the air of the hour before and the hour
+/// after. The rise of humidity is a difference, not an effect: other things change in the same hours.
+/// </summary>
+public static class Waterings
+{
+    /// <summary>Finds the waterings; null when nothing would tell of them: no log, no valve.</summary>
+    public static ImmutableArray<Watering>? Find(HousePeriod period, BiasDraws draws)
+    {
+        HouseInput input = period.Input;
+        if (!IsTold(input))
+        {
+            return null;
+        }
+
+        WateringEvent[] logged = [.. LoggedWaterings.Of(input)];
+        WateringEvent[] valves = [.. ValveWaterings.Of(input)];
+        return
+        [
+            .. OneOfEach.Of(logged, valves)
+                .Where(e => e.Start >= input.Period.Start && e.Start < input.Period.End)
+                .Select(e => Judge(period, draws, e)),
+        ];
+    }
+
+    private static bool IsTold(HouseInput input)
+        => input.Records.Any(r => r.Kind == RecordKind.Waterings)
+            || ValveWaterings.HasColumns(input)
+            || input.Nursery.Exports.Any(e => e.Kind == RecordKind.Waterings
+                && (e.House == input.House.Id || e.Columns.Any(c => c.Channel == RecordFields.House)));
+
+    private static Watering Judge(HousePeriod period, BiasDraws draws, WateringEvent e)
+    {
+        DateTimeZone zone = period.Input.Nursery.Zone;
+        bool? wets = e.Method is WateringMethod method ? MethodWords.WetsLeaves(method) : null;
+        Instant? sunset = period.Sun.Of(e.Start.InZone(zone).Date).Sunset;
+        Instant? cutOff = wets == true && sunset is Instant s ? s - Duration.FromHours(period.Input.House.Rules.DryingHours) : null;
+        AirAround? before = AirAround.Of(period, e.Start - Duration.FromHours(1));
+        AirAround? after = e.End is Instant end ? AirAround.Of(period, end) : null;
+        return new Watering(
+            At(e.Start, zone),
+            e.End is Instant finish ? At(finish, zone) : null,
+            e.Method,
+            wets,
+            e.Bench,
+            e.Litres,
+            sunset is Instant dusk ? At(dusk, zone) : null,
+            cutOff is Instant latest ? At(latest, zone) : null,
+            wets == false ? false : AfterCutOff(e, cutOff),
+            before?.AbsoluteHumidityGm3,
+            after?.AbsoluteHumidityGm3,
+            Rise(before, after, draws),
+            before?.HumidityPct,
+            after?.HumidityPct,
+            null,
+            e.Source);
+    }
+
+    /// <summary>A watering without a known end is late when it began late; otherwise it is not known.</summary>
+    private static bool? AfterCutOff(WateringEvent e, Instant? cutOff)
+        => cutOff is null ? null
+            : e.End is Instant end ? end > cutOff
+            : e.Start > cutOff ? true
+            : null;
+
+    private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws)
+    {
+        if (before is not AirAround first || after is not AirAround second)
+        {
+            return null;
+        }
+
+        double[] rises = second.Drawn(draws);
+        double[] start = first.Drawn(draws);
+        for (int d = 0; d < rises.Length; d++)
+        {
+            rises[d] -= start[d];
+        }
+
+        return Estimates.Of(second.AbsoluteHumidityGm3 - first.AbsoluteHumidityGm3, rises);
+    }
+
+    private static OffsetDateTime At(Instant instant, DateTimeZone zone) => instant.InZone(zone).ToOffsetDateTime();
+}

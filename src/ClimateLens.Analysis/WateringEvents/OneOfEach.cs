@@ -1,0 +1,38 @@
+using NodaTime;
+
+namespace ClimateLens.Analysis.WateringEvents;
+
+/// <summary>
+/// A watering that both a log and a valve tell of is one watering: the valve's times count, since it cannot be written
+/// down late; litres and bench come from the log where the valve does not know them. The source names both.
+/// </summary>
+internal static class OneOfEach
+{
+    /// <summary>How far a handwritten time may be off. Common practice, no source.</summary>
+    private static readonly Duration Slack = Duration.FromMinutes(10);
+
+    /// <summary>Joins logged and valve waterings, in time order.</summary>
+    public static IEnumerable<WateringEvent> Of(IReadOnlyList<WateringEvent> logged, IReadOnlyList<WateringEvent> valves)
+    {
+        List<WateringEvent> joined = [.. valves];
+        foreach (WateringEvent log in logged)
+        {
+            int same = joined.FindIndex(0, valves.Count, valve => valve.IsLike(log) && valve.Overlaps(log, Slack));
+            if (same < 0)
+            {
+                joined.Add(log);
+                continue;
+            }
+
+            WateringEvent valve = joined[same];
+            joined[same] = valve with
+            {
+                Bench = valve.Bench.Length > 0 ? valve.Bench : log.Bench,
+                Litres = valve.Litres ?? log.Litres,
+                Source = $"{valve.Source}; also logged in {log.Source}",
+            };
+        }
+
+        return joined.OrderBy(e => e.Start).ThenBy(e => e.Bench, StringComparer.Ordinal).ThenBy(e => e.Source, StringComparer.Ordinal);
+    }
+}

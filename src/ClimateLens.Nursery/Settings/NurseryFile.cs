@@ -1,0 +1,40 @@
+using System.Security.Cryptography;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Settings.Reading;
+using ClimateLens.Nursery.Settings.Tables;
+
+namespace ClimateLens.Nursery.Settings;
+
+/// <summary>Reads a nursery file. docs/nursery-file.md lists every key.</summary>
+public static class NurseryFile
+{
+    /// <summary>
+    /// Reads and checks a nursery file. What is wrong but does no harm is in <see cref="NurserySettings.Warnings"/>.
+    /// </summary>
+    /// <param name="fileName">The file's name as the user gave it, for messages.</param>
+    /// <param name="utf8">The file's bytes; a byte order mark is accepted.</param>
+    /// <exception cref="NurseryFileException">The file cannot be used; holds every fault and warning, in file order.</exception>
+    public static NurserySettings Parse(string fileName, ReadOnlyMemory<byte> utf8)
+    {
+        FaultList faults = new(fileName);
+        NurserySettings? settings = Read(fileName, utf8.Span, faults);
+        IReadOnlyList<Problem> problems = faults.InFileOrder();
+        if (settings is null || faults.HasErrors)
+        {
+            throw new NurseryFileException(problems);
+        }
+
+        return settings with { Warnings = [.. problems] };
+    }
+
+    private static NurserySettings? Read(string fileName, ReadOnlySpan<byte> utf8, FaultList faults)
+    {
+        if (TomlSource.Decode(utf8, faults) is not { } text || SyntaxRecovery.Read(text, faults) is not { } document)
+        {
+            return null;
+        }
+
+        string hash = Convert.ToHexStringLower(SHA256.HashData(utf8));
+        return NurseryTable.Read(TomlTree.Build(document, NurseryTable.FileKeys, faults), faults, fileName, hash);
+    }
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings.Reading;
+
+namespace ClimateLens.Nursery.Settings.Tables;
+
+/// <summary>[[export.column]]: the columns to take.</summary>
+internal static class ColumnTable
+{
+    public static readonly string[] Keys =
+        ["field", "position", "channel", "unit", "sensor", "missingValues", "method", "litresPerMinute", "bench"];
+
+    public static ImmutableArray<ColumnSettings> ReadAll(TableReader export, DialectSettings dialect, RecordKind? kind, bool kindKnown)
+    {
+        if (!export.Has("column"))
+        {
+            export.Faults.Missing(FaultCodes.MissingKey, export.At, "[[export]] has no [[export.column]]", "", "add one for each column to take, with field, channel and unit.");
+        }
+
+        Dictionary<(string, string), int> lines = [];
+        List<ColumnSettings> columns = [];
+        foreach (TableReader table in export.Tables("column", "[[export.column]]", Keys))
+        {
+            FieldRef field = FieldKeys.Read(table, "field", "position", dialect, required: true) ?? new FieldRef(null, 1);
+            if (Read(table, field, kind, kindKnown) is not { } column)
+            {
+                continue;
+            }
+
+            columns.Add(column);
+            if (!lines.TryAdd((column.Channel, column.Sensor), table.At.Line))
+            {
+                string line = lines[(column.Channel, column.Sensor)].ToString(CultureInfo.InvariantCulture);
+                string mend = kind is null ? "give one of them a sensor = \"…\" of its own" : "take one of them out";
+                table.Faults.Error(FaultCodes.Repeated, table.PlaceOf("channel"), $"a second column of this export is {column.Channel}{(column.Sensor.Length > 0 ? $" of sensor {column.Sensor}" : "")}", "", $"line {line} has it too; {mend}.");
+            }
+        }
+
+        return [.. columns];
+    }
+
+    private static ColumnSettings? Read(TableReader table, FieldRef field, RecordKind? kind, bool kindKnown)
+    {
+        ImmutableArray<string> missing = DialectKeys.MissingValues(table);
+        if (!kindKnown)
+        {
+            return null; // what the channel may be depends on the kind, and that is reported
+        }
+
+        (string Channel, string Unit)? what = kind is null ? OfReading(table) : OfRecord(table, kind.Value);
+        string sensor = table.Id("sensor") ?? "";
+        bool valve = what?.Channel == "valve" && kind is null;
+        if (what is not null && !valve)
+        {
+            foreach (string key in (string[])["method", "litresPerMinute", "bench"])
+            {
+                table.NotHere(key, "is for valve columns only", "take it out.");
+            }
+        }
+
+        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing };
+        return what is null ? null : valve ? ValveKeys.Read(table, column) : column;
+    }
+
+    private static (string Channel, string Unit)? OfReading(TableReader table)
+    {
+        if (ChannelKeys.Channel(table) is not { } channel)
+        {
+            return null;
+        }
+
+        string? usual = channel.Quantity == Quantity.OnOff ? UnitCatalogue.SiOf(channel.Quantity).Code : null;
+        return (channel.Name, ChannelKeys.Unit(table, channel.Quantity, channel.Name, usual)?.Code ?? "");
+    }
+
+    private static (string Channel, string Unit)? OfRecord(TableReader table, RecordKind kind)
+    {
+        table.NotHere("sensor", "is for readings only", "take it out.");
+        if (table.Text("channel", "\"note\"") is not { } name)
+        {
+            return null;
+        }
+
+        if (!RecordFields.TryGet(kind, name, out RecordField? field))
+        {
+            string[] names = [.. RecordFields.Of(kind).Select(f => f.Name)];
+            table.Faults.Error(FaultCodes.Channel, table.PlaceOf("channel"), $"{RecordKinds.WordOf(kind)} have no field {Excerpt.Quoted(name)}", $"one of: {string.Join(", ", names)}", NearestName.Mend(name, names, "take one of these names, or note for anything else."));
+            return null;
+        }
+
+        if (field.Quantity is { } quantity)
+        {
+            return (name, ChannelKeys.Unit(table, quantity, name, field.DefaultUnit)?.Code ?? "");
+        }
+
+        table.NotHere("unit", $"has no meaning for {name}", "take it out.");
+        return (name, "");
+    }
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Settings.Reading;
+
+namespace ClimateLens.Nursery.Settings.Tables;
+
+/// <summary>The keys of [[export]] that say how text is cut into fields.</summary>
+internal static class DialectKeys
+{
+    public static readonly string[] Keys =
+    [
+        "encoding", "delimiter", "quoteChar", "decimalChar", "groupChar", "commentChar",
+        "headerRow", "headerRows", "dataRow", "missingValues",
+    ];
+
+    public static readonly string[] Encodings = ["utf-8", "utf-16le", "utf-16be", "windows-1252", "iso-8859-1"];
+
+    private const int LastRow = 10_000;
+
+    public static DialectSettings Read(TableReader export)
+    {
+        char delimiter = export.Mark("delimiter", "\";\"") ?? ',';
+        char quote = export.Mark("quoteChar", "'\"'") ?? '"';
+        char decimalMark = DecimalChar(export);
+        char? group = export.Mark("groupChar", "\".\"");
+        char? comment = export.Mark("commentChar", "\"#\"");
+        Distinct(export, "delimiter", delimiter, "quoteChar", quote);
+        Distinct(export, "decimalChar", decimalMark, "quoteChar", quote);
+        Distinct(export, "groupChar", group, "decimalChar", decimalMark);
+        Distinct(export, "groupChar", group, "quoteChar", quote);
+        Distinct(export, "commentChar", comment, "delimiter", delimiter);
+        Distinct(export, "commentChar", comment, "quoteChar", quote);
+        Distinct(export, "decimalChar", decimalMark, "delimiter", delimiter);
+        (int header, int data) = Rows(export);
+        return new(Encoding(export), delimiter, quote, decimalMark, group, comment, header, data, MissingValues(export));
+    }
+
+    /// <summary>Texts that mean "no value"; a bare number is refused, since its text is what counts.</summary>
+    public static ImmutableArray<string> MissingValues(TableReader table) => table.Texts("missingValues", "[\"-999\"]");
+
+    private static string Encoding(TableReader export)
+    {
+        if (export.Text("encoding") is not { } name)
+        {
+            return Encodings[0];
+        }
+
+        if (Encodings.Contains(name.ToLowerInvariant()))
+        {
+            return name.ToLowerInvariant();
+        }
+
+        string all = string.Join(", ", Encodings);
+        string mend = name.ToLowerInvariant() switch
+        {
+            "latin1" or "latin-1" => "did you mean \"iso-8859-1\"?",
+            "ansi" or "cp1252" or "1252" => "did you mean \"windows-1252\"?",
+            "utf16" or "utf-16" or "unicode" => "did you mean \"utf-16le\"?",
+            var other => NearestName.Mend(other, Encodings, "take one of these; if unsure try windows-1252."),
+        };
+        export.Faults.Error(FaultCodes.Dialect, export.PlaceOf("encoding"), $"encoding {Excerpt.Quoted(name)} is not known", $"one of: {all}", mend);
+        return Encodings[0];
+    }
+
+    private static char DecimalChar(TableReader export)
+    {
+        if (export.Mark("decimalChar", "\",\"") is not { } mark)
+        {
+            return '.';
+        }
+
+        if (mark is not ('.' or ','))
+        {
+            export.Faults.Error(FaultCodes.Dialect, export.PlaceOf("decimalChar"), $"decimalChar = {Excerpt.Quoted(mark.ToString())}", "\".\" or \",\"", "look at a number in the export.");
+        }
+
+        return mark;
+    }
+
+    /// <summary>Two marks may not be the same; shown at the later one that the file gives.</summary>
+    private static void Distinct(TableReader export, string key, char? mark, string otherKey, char other)
+    {
+        if (mark != other)
+        {
+            return;
+        }
+
+        Place one = export.PlaceOf(key);
+        Place two = export.PlaceOf(otherKey);
+        Place at = (one.Line, one.Column).CompareTo((two.Line, two.Column)) >= 0 ? one : two;
+        string usual = export.Has(key) && export.Has(otherKey) ? "" : $" ({(export.Has(key) ? otherKey : key)} is left out and has its usual value)";
+        export.Faults.Error(FaultCodes.Dialect, at, $"{key} and {otherKey} are both {Excerpt.Quoted(other.ToString())}{usual}", "two different marks", $"give {key} and {otherKey} as the export has them.");
+    }
+
+    private static (int Header, int Data) Rows(TableReader export)
+    {
+        if (export.Has("headerRow"))
+        {
+            export.NotHere("headerRows", "stands beside headerRow", "keep one of them.");
+        }
+
+        int header = export.Whole("headerRow", 0, LastRow, "row") ?? FirstOfRows(export) ?? 1;
+        int data = export.Whole("dataRow", 1, LastRow, "row") ?? header + 1;
+        if (data <= header)
+        {
+            export.Faults.Error(FaultCodes.Order, export.PlaceOf("dataRow"), $"dataRow = {NumberKeys.Show(data)} is not after the header in row {NumberKeys.Show(header)}", "", "count the rows of the export from 1; headerRow = 0 means no header.");
+        }
+
+        return (header, data);
+    }
+
+    private static int? FirstOfRows(TableReader export)
+    {
+        switch (export.Find("headerRows")?.Value)
+        {
+            case null:
+                return null;
+            case TomlArray { Items: [TomlScalar { Value: long row and >= 0 and <= LastRow }] }:
+                return (int)row;
+            case TomlArray { Items.Count: 0 }:
+                return 0;
+            case { } other:
+                export.WrongType("headerRows", other, "one row number in brackets", "write for example headerRows = [1]");
+                return null;
+        }
+    }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Settings.Reading;
+using ClimateLens.Nursery.Time;
+using NodaTime;
+
+namespace ClimateLens.Nursery.Settings.Tables;
+
+/// <summary>[[export]]: a kind of file and how it reads.</summary>
+internal static class ExportTable
+{
+    public static readonly string[] Keys =
+        ["name", "house", "kind", "files", "stepMinutes", "stamps", "time", "column", .. DialectKeys.Keys];
+
+    private const double LongestStepMinutes = 24 * 60;
+
+    /// <summary>All exports in file order.</summary>
+    public static ImmutableArray<ExportSettings> ReadAll(TableReader file, ImmutableArray<HouseSettings> houses, DateTimeZone nurseryZone)
+    {
+        if (!file.Has("export"))
+        {
+            file.Faults.Missing(FaultCodes.MissingKey, Place.Top, "there is no [[export]] table", "", "add [[export]] with the files that the climate computer writes.");
+        }
+
+        Dictionary<string, int> lines = new(StringComparer.OrdinalIgnoreCase);
+        List<ExportSettings> exports = [];
+        foreach (TableReader table in file.Tables("export", "[[export]]", Keys))
+        {
+            ExportSettings export = Read(table, houses, nurseryZone);
+            exports.Add(export);
+            string key = $"{export.House}/{export.Kind}/{export.Name}";
+            if (export.Name.Length > 0 && !lines.TryAdd(key, table.PlaceOf("name").Line))
+            {
+                string line = lines[key].ToString(CultureInfo.InvariantCulture);
+                file.Faults.Error(FaultCodes.Repeated, table.PlaceOf("name"), $"export name {Excerpt.Quoted(export.Name)} is used twice for this house", "", $"line {line} has it too; give this export another name.");
+            }
+        }
+
+        return [.. exports];
+    }
+
+    private static ExportSettings Read(TableReader export, ImmutableArray<HouseSettings> houses, DateTimeZone nurseryZone)
+    {
+        string name = export.Id("name", "\"climate\"") ?? "";
+        string house = House(export, houses);
+        RecordKind? kind = Kind(export, out bool kindKnown);
+        ImmutableArray<string> files = Files(export);
+        DialectSettings dialect = DialectKeys.Read(export);
+        TimeSettings time = TimeTable.Read(export, dialect, nurseryZone, timeNeeded: kind is null or RecordKind.Waterings);
+        ImmutableArray<ColumnSettings> columns = ColumnTable.ReadAll(export, dialect, kind, kindKnown);
+        if (kind is not null)
+        {
+            RecordCheck.Run(export, kind.Value, columns);
+            export.NotHere("stepMinutes", "is for readings only", "take it out.");
+            export.NotHere("stamps", "is for readings only", "take it out.");
+        }
+
+        return new(name, house, kind, files, dialect, time, columns, StepSeconds(export), Side(export), export.At.Line);
+    }
+
+    private static string House(TableReader export, ImmutableArray<HouseSettings> houses)
+    {
+        if (export.Text("house") is not { } house)
+        {
+            return ReadingBatch.WholeNursery;
+        }
+
+        string[] ids = [.. houses.Select(h => h.Id).Where(id => id.Length > 0)];
+        if (!ids.Contains(house) && ids.Length == houses.Length && ids.Length > 0)
+        {
+            string all = string.Join(", ", ids.Select(Excerpt.Quoted));
+            string mend = house == ReadingBatch.WholeNursery ? "leave house out for an export that serves the whole nursery." : NearestName.Mend(house, ids, "write the id of a [[house]], or add that house.");
+            export.Faults.Missing(FaultCodes.Reference, export.PlaceOf("house"), $"there is no house {Excerpt.Quoted(house)}", $"one of: {all}", mend);
+        }
+
+        return house;
+    }
+
+    private static RecordKind? Kind(TableReader export, out bool known)
+    {
+        known = true;
+        if (!export.Has("kind"))
+        {
+            return null;
+        }
+
+        known = export.Choice("kind", RecordKinds.Words) is { } word && RecordKinds.TryParse(word, out _);
+        return known && RecordKinds.TryParse(export.Text("kind")!, out RecordKind kind) ? kind : null;
+    }
+
+    private static ImmutableArray<string> Files(TableReader export)
+    {
+        const string Example = "[\"exports/house-1-*.csv\"]";
+        if (!export.Has("files"))
+        {
+            export.Missing("files", Example);
+        }
+
+        ImmutableArray<string> files = export.Texts("files", Example);
+        if (export.Find("files")?.Value is TomlArray { Items.Count: 0 } empty)
+        {
+            export.Faults.Error(FaultCodes.Text, empty.At, "files is empty", "at least one file", $"write for example files = {Example}");
+        }
+
+        return files;
+    }
+
+    private static int? StepSeconds(TableReader export)
+    {
+        if (export.Number("stepMinutes", 1.0 / 60, LongestStepMinutes, "minutes") is not { } minutes)
+        {
+            return null;
+        }
+
+        double seconds = minutes * 60;
+        if (Math.Abs(seconds - Math.Round(seconds)) > 1e-6)
+        {
+            export.Faults.Error(FaultCodes.Range, export.PlaceOf("stepMinutes"), $"stepMinutes = {NumberKeys.Show(minutes)}", "a whole number of seconds", "write for example stepMinutes = 5, or 0.5 for half a minute.");
+        }
+
+        return (int)Math.Round(seconds);
+    }
+
+    private static StampSide Side(TableReader export)
+        => export.Choice("stamps", FileWords<StampSide>.All) is { } word && FileWords<StampSide>.TryGet(word, out StampSide side) ? side : StampSide.Instant;
+}

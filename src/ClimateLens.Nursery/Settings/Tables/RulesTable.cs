@@ -1,0 +1,36 @@
+using ClimateLens.Nursery.Settings.Reading;
+
+namespace ClimateLens.Nursery.Settings.Tables;
+
+/// <summary>[house.rules]: thresholds that the grower sets. The limits only keep out slips of unit or sign.</summary>
+internal static class RulesTable
+{
+    public static readonly string[] Keys =
+        ["marginK", "temperatureLowC", "temperatureHighC", "leafNightOffsetK", "leafNightOffsetErrorK", "dryingHours"];
+
+    public static RiskRules Read(TableReader house)
+    {
+        RiskRules usual = new();
+        if (house.Table("rules", "[house.rules]", Keys) is not { } table)
+        {
+            return usual;
+        }
+
+        RiskRules rules = new(
+            table.Number("marginK", 0, 10, "kelvin") ?? usual.MarginK,
+            table.Number("temperatureLowC", -5, 40, "degrees Celsius") ?? usual.TemperatureLowC,
+            table.Number("temperatureHighC", 0, 50, "degrees Celsius") ?? usual.TemperatureHighC,
+            table.Number("leafNightOffsetK", -5, 10, "kelvin") ?? usual.LeafNightOffsetK,
+            table.Number("leafNightOffsetErrorK", 0, 10, "kelvin") ?? usual.LeafNightOffsetErrorK,
+            table.Number("dryingHours", 0, 24, "hours") ?? usual.DryingHours);
+        if (rules.TemperatureLowC >= rules.TemperatureHighC)
+        {
+            string key = table.Has("temperatureHighC") ? "temperatureHighC" : "temperatureLowC";
+            string low = NumberKeys.Show(rules.TemperatureLowC);
+            string high = NumberKeys.Show(rules.TemperatureHighC);
+            table.Faults.Error(FaultCodes.Order, table.PlaceOf(key), $"temperatureLowC ({low}) is not below temperatureHighC ({high})", "", "one left out has its usual value; give both.");
+        }
+
+        return rules with { SetByUser = [.. Keys.Where(table.Has)] };
+    }
+}

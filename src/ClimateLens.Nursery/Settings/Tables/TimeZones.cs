@@ -1,0 +1,81 @@
+using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Settings.Reading;
+using NodaTime;
+using NodaTime.Text;
+
+namespace ClimateLens.Nursery.Settings.Tables;
+
+/// <summary>Time zones by name, from the zone data that come with NodaTime.</summary>
+internal static class TimeZones
+{
+    private const double DegreesPerHour = 15;
+
+    /// <summary>
+    /// Zones lie within about three hours of the sun's time of their longitude (the widest, in the west of China,
+    /// about three and a half); a forgotten minus sign is beyond. [h]
+    /// </summary>
+    private const double MostHoursFromSun = 4;
+
+    private static readonly Instant AnyTime = Instant.FromUtc(2025, 1, 1, 0, 0);
+
+    /// <summary>The nursery's own zone; null when left out or unknown.</summary>
+    public static DateTimeZone? OfPlace(TableReader nursery)
+    {
+        if (nursery.Text("timeZone", "\"Europe/London\"") is not { } name)
+        {
+            return null;
+        }
+
+        if (!DateTimeZoneProviders.Tzdb.Ids.Contains(name))
+        {
+            Unknown(nursery, name, "the zone of a place, like \"Europe/London\"");
+            return null;
+        }
+
+        if (!name.Contains('/', StringComparison.Ordinal) && name is not ("UTC" or "GB"))
+        {
+            nursery.Faults.Warning(FaultCodes.TimeZone, nursery.PlaceOf("timeZone"), $"timeZone = {Excerpt.Quoted(name)} may know no summer time", "the zone of a place", "write for example Europe/London or America/New_York.");
+        }
+
+        return DateTimeZoneProviders.Tzdb[name];
+    }
+
+    /// <summary>The zone of an export's stamps: a place, UTC, or a fixed offset.</summary>
+    public static DateTimeZone? OfStamps(TableReader time, DateTimeZone nurseryZone)
+    {
+        if (time.Text("timeZone") is not { } name)
+        {
+            return time.Has("timeZone") ? null : nurseryZone;
+        }
+
+        if (DateTimeZoneProviders.Tzdb.Ids.Contains(name))
+        {
+            return DateTimeZoneProviders.Tzdb[name];
+        }
+
+        if (name.Length > 0 && name[0] is '+' or '-' && OffsetPattern.GeneralInvariant.Parse(name) is { Success: true } offset)
+        {
+            return DateTimeZone.ForOffset(offset.Value);
+        }
+
+        Unknown(time, name, "the zone of a place like \"Europe/London\", \"UTC\", or an offset like \"+01:00\"");
+        return null;
+    }
+
+    /// <summary>Warns when a longitude lies on the other side of the world than its zone.</summary>
+    public static void CompareWithLongitude(TableReader nursery, DateTimeZone zone, double longitudeDeg)
+    {
+        double zoneHours = zone.GetZoneInterval(AnyTime).StandardOffset.Seconds / 3600.0;
+        double apart = Math.Abs((longitudeDeg / DegreesPerHour) - zoneHours);
+        if (Math.Min(apart, 24 - apart) > MostHoursFromSun)
+        {
+            string mend = Math.Abs((-longitudeDeg / DegreesPerHour) - zoneHours) <= MostHoursFromSun
+                ? $"west of Greenwich is negative: longitude = {NumberKeys.Show(-longitudeDeg)}"
+                : "look at both again; sunrise and sunset depend on them.";
+            nursery.Faults.Warning(FaultCodes.Place, nursery.PlaceOf("longitude"), $"longitude = {NumberKeys.Show(longitudeDeg)} is far from {zone.Id}", "", mend);
+        }
+    }
+
+    private static void Unknown(TableReader table, string name, string expected)
+        => table.Faults.Error(FaultCodes.TimeZone, table.PlaceOf("timeZone"), $"timeZone = {Excerpt.Quoted(name)} is not known", expected, NearestName.Mend(name, DateTimeZoneProviders.Tzdb.Ids, "take a name of the IANA list."));
+}

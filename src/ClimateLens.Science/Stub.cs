@@ -1,3 +1,0 @@
-namespace ClimateLens.Science;
-
-internal static class Stub;
