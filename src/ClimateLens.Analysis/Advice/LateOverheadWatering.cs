@@ -23,11 +23,11 @@ internal static class LateOverheadWatering
         int risk = nights.Sum(n => n.Risk), humid = nights.Sum(n => n.Humid);
         string days = Say.List([.. nights.Select(n => Say.Day(n.Day))]);
         double drying = evidence.Period.Input.House.Rules.DryingHours;
-        string plural = late.Length == 1 ? "came" : "together came";
+        string came = nights.Length == 1 ? "The night after came" : "The nights after, together, came";
         return new Candidate(
             "lateOverheadWatering",
             Math.Max(risk, 1 + humid / 2.0),
-            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended too late for them to dry before sunset ({days}). The nights after {plural} with {Say.Count(risk, "risk hour")}.",
+            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended too late for them to dry before sunset ({days}). {came} with {Say.Count(risk, "risk hour")}.",
             $"Finish watering over the leaves at least {Say.Number(drying)} hours before sunset, or move it to the morning. Where the crop allows, water below the leaves.",
             $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering need not come from it: a humid evening would bring both.",
             [.. nights.Select(n => n.Fact)]);
@@ -38,15 +38,20 @@ internal static class LateOverheadWatering
 
     private static (LocalDate Day, int Risk, int Humid, string Fact) Night(Evidence evidence, Watering[] late)
     {
-        Instant end = late.Max(w => (w.End ?? w.Start).ToInstant());
+        DateTimeZone zone = evidence.Zone;
+        Watering last = late.MaxBy(Finish)!;
+        Instant end = Finish(last);
         Instant sunrise = evidence.Period.Sun.NextSunrise(end) ?? end + Duration.FromHours(24);
         int risk = evidence.Risk.Count(end, sunrise);
-        LocalDate day = late[0].Start.Date;
+        LocalDate day = last.Start.Date;
         int humid = evidence.Nights.Where(n => n.Evening == day).Sum(n => n.Humid);
-        Watering last = late.MaxBy(w => (w.End ?? w.Start).ToInstant())!;
-        string cutOff = last.CutOff is OffsetDateTime latest ? $", cut-off {Say.Clock(latest.ToInstant(), evidence.Zone)}" : "";
-        string sunset = last.Sunset is OffsetDateTime dusk ? $", sunset {Say.Clock(dusk.ToInstant(), evidence.Zone)}" : "";
-        string ended = last.End is null ? "began" : "ended";
-        return (day, risk, humid, $"{Say.Time(end, evidence.Zone)}: the last of {Say.Count(late.Length, "late watering")} {ended}{cutOff}{sunset}; it came with {Say.Count(risk, "risk hour")} before the next sunrise.");
+        string which = late.Length == 1 ? "a watering" : $"the last of {late.Length} waterings";
+        string cutOff = last.CutOff is OffsetDateTime latest ? $", after the cut-off of {Say.Clock(latest.ToInstant(), zone)}" : "";
+        string sunset = last.Sunset is OffsetDateTime dusk ? $" (sunset {Say.Clock(dusk.ToInstant(), zone)})" : "";
+        string until = sunrise <= evidence.Period.Input.Period.End ? "before the next sunrise" : "before the end of the period, which cuts the night";
+        string fact = $"{Say.Day(day)}: {which} {(last.End is null ? "began" : "ended")} at {Say.Clock(end, zone)}{cutOff}{sunset}; it came with {Say.Count(risk, "risk hour")} {until}.";
+        return (day, risk, humid, fact);
     }
+
+    private static Instant Finish(Watering watering) => (watering.End ?? watering.Start).ToInstant();
 }

@@ -28,7 +28,7 @@ public static class RiskHours
         {
             for (int h = 0; h < hourly.Length; h++)
             {
-                hourly[h] = random.NextUniform(-1, 1);
+                hourly[h] = (2 * random.NextDouble()) - 1;
             }
 
             margins.UnderDraw(draws, draw, hourly);

@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
+using ClimateLens.Science.Statistics;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Stages;
@@ -57,11 +58,11 @@ public static class Waterings
             sunset is Instant dusk ? At(dusk, zone) : null,
             cutOff is Instant latest ? At(latest, zone) : null,
             wets == false ? false : AfterCutOff(e, cutOff),
-            before?.AbsoluteHumidityGm3,
-            after?.AbsoluteHumidityGm3,
-            Rise(before, after, draws),
-            before?.HumidityPct,
-            after?.HumidityPct,
+            Rounded(before?.AbsoluteHumidityGm3),
+            Rounded(after?.AbsoluteHumidityGm3),
+            Rise(before, after, draws, e.Start),
+            Rounded(before?.HumidityPct),
+            Rounded(after?.HumidityPct),
             null,
             e.Source);
     }
@@ -73,22 +74,27 @@ public static class Waterings
             : e.Start > cutOff ? true
             : null;
 
-    private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws)
+    private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws, Instant start)
     {
         if (before is not AirAround first || after is not AirAround second)
         {
             return null;
         }
 
-        double[] rises = second.Drawn(draws);
-        double[] start = first.Drawn(draws);
+        // Seeded by the watering's own start, so that one more watering leaves the others as they are.
+        SeededRandom random = new(unchecked((ulong)(BiasDraws.Seed ^ start.ToUnixTimeTicks())));
+        double[] rises = second.Drawn(draws, random);
+        double[] levels = first.Drawn(draws, random);
         for (int d = 0; d < rises.Length; d++)
         {
-            rises[d] -= start[d];
+            rises[d] -= levels[d];
         }
 
-        return Estimates.Of(second.AbsoluteHumidityGm3 - first.AbsoluteHumidityGm3, rises);
+        Estimate rise = Estimates.Of(second.AbsoluteHumidityGm3 - first.AbsoluteHumidityGm3, rises);
+        return new Estimate(Math.Round(rise.Value, 3), Math.Round(rise.Low, 3), Math.Round(rise.High, 3));
     }
+
+    private static double? Rounded(double? value) => value is double known ? Math.Round(known, 3) : null;
 
     private static OffsetDateTime At(Instant instant, DateTimeZone zone) => instant.InZone(zone).ToOffsetDateTime();
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Nursery.Time;
+using ClimateLens.Science.Statistics;
 using NodaTime;
 
 namespace ClimateLens.Analysis.WateringEvents;
@@ -40,15 +41,22 @@ internal readonly record struct AirAround(double TemperatureC, double HumidityPc
     }
 
     /// <summary>This hour's absolute humidity under every draw of the sensors' errors. [g/m³]</summary>
-    public double[] Drawn(BiasDraws draws)
+    /// <param name="draws">The draws; their biases are those of every other hour, the hourly error is this hour's own.</param>
+    /// <param name="random">Gives the hourly error.</param>
+    public double[] Drawn(BiasDraws draws, SeededRandom random)
     {
         double[] temperature = new double[BiasDraws.Count], saturation = new double[BiasDraws.Count];
         Array.Fill(temperature, TemperatureC);
         AirUnderBias air = new(temperature);
         Array.Fill(saturation, SaturationKPa);
-        double[] vapour = new double[BiasDraws.Count];
+        double[] vapour = new double[BiasDraws.Count], humidity = new double[BiasDraws.Count];
         Array.Fill(vapour, VapourKPa);
-        air.Apply(saturation, vapour, draws.TemperatureK, draws.HumidityPct);
+        for (int d = 0; d < humidity.Length; d++)
+        {
+            humidity[d] = draws.HumidityPct[d] + (draws.HourlyHumidityPct * random.NextUniform(-1, 1));
+        }
+
+        air.Apply(saturation, vapour, draws.TemperatureK, humidity);
         double[] drawn = new double[BiasDraws.Count];
         for (int d = 0; d < drawn.Length; d++)
         {
