@@ -84,5 +84,17 @@ public class CellTests
         Assert.StartsWith("Not known:", unknown, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(UnitSystem.Metric, "Under the dashed line, at 1.0\u00A0K,")]
+    [InlineData(UnitSystem.Us, "Under the dashed line, at 1.8\u00A0°F,")]
+    public void Margin_LimitInForce_IsDrawnAndNamed(UnitSystem units, string expected)
+        => Assert.Contains(expected, Rendered.Cell(Get("margin"), SampleReviews.Rich(), units).Body.ToString(), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("hours.wet", "Wet leaves at other times")]
+    [InlineData("airTemperature", "Air temperature")]
+    [InlineData("some.newKey", "Some: new key")]
+    public void PlainName_Key_ReadsAsWords(string key, string expected) => Assert.Equal(expected, PlainNames.Of(key));
+
     private static IReportCell Get(string name) => HouseWeekCells.All.Single(c => c.Name == name);
 }

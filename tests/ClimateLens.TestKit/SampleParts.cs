@@ -38,9 +38,9 @@ internal static class SampleParts
         Hash(seedOfHash),
         "TZDB: 2025b (mapping: $Revision$)",
         [
-            new Threshold("dewPointMargin", 1.0, "K", "nursery file"),
-            new Threshold("temperatureLow", 5, "Cel", "common practice, no source"),
-            new Threshold("temperatureHigh", 25, "Cel", "common practice, no source"),
+            new Threshold("marginK", 1.0, "K", "nursery file"),
+            new Threshold("temperatureLowC", 5, "Cel", "common practice, no source"),
+            new Threshold("temperatureHighC", 25, "Cel", "common practice, no source"),
             new Threshold("dryingHours", 4, "h", "common practice, no source"),
         ],
         [

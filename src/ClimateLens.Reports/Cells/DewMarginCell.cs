@@ -33,13 +33,26 @@ public sealed class DewMarginCell : IReportCell
         HtmlBuilder body = new();
         body.Line($"<figure>");
         body.Line(ChartMarkup.Of("chart-margin", $"Chart of leaf temperature less dew point. {sentence}", WeekCharts.Of(review, [Panel(context)])));
-        body.Line($"<figcaption>Leaf temperature less the dew point of the air. At the black line dew forms.</figcaption></figure>");
+        body.Line($"<figcaption>Leaf temperature less the dew point of the air. At the solid black line dew forms.{Under(context)}</figcaption></figure>");
         body.Line(context.DataLink(DataFiles.Hours));
         return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured or assumed stands under “How was it worked out?”.");
     }
 
-    private static ChartPanel Panel(CellContext context) => new(
-        "",
-        [WeekCharts.Line(context.Review, $"Margin {context.Units.DifferenceSymbol}", Palette.Margin, "solid", 2, h => context.Units.DifferenceNumber(h.DewPointMarginK))],
-        Threshold: 0);
+    private static ChartPanel Panel(CellContext context)
+    {
+        DisplayUnits units = context.Units;
+        HourLine line = WeekCharts.Line(context.Review, $"Margin {units.DifferenceSymbol}", Palette.Margin, "solid", 2, h => units.DifferenceNumber(h.DewPointMarginK));
+        ChartLevel dew = new(0, "solid");
+        return Limit(context) is { } limit && units.DifferenceNumber(limit) is { } shown
+            ? new ChartPanel("", [line], dew, new ChartLevel(shown, "dash"))
+            : new ChartPanel("", [line], dew);
+    }
+
+    private static string Under(CellContext context) => Limit(context) is { } limit
+        ? $" Under the dashed line, at {context.Units.Difference(limit)}, an hour can be a risk hour."
+        : "";
+
+    /// <summary>The margin in force, when the review names one. [K]</summary>
+    private static double? Limit(CellContext context)
+        => context.Review.Provenance.Thresholds.FirstOrDefault(t => t is { Name: "marginK", Unit: "K" })?.Value;
 }

@@ -38,7 +38,7 @@ public sealed class MethodsCell : IReportCell
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Thresholds, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Thresholds in force</caption><thead><tr><th scope=\"col\">Threshold</th><th scope=\"col\">Value</th><th scope=\"col\">Source</th></tr></thead><tbody>");
         foreach (Threshold t in context.Review.Provenance.Thresholds)
         {
-            body.Line($"<tr><th scope=\"row\">{Words.Capital(Words.Spaced(t.Name))}</th><td>{context.Units.Threshold(t.Value, t.Unit)}</td><td class=\"words\">{t.Source}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{PlainNames.Of(t.Name)}</th><td>{context.Units.Threshold(t.Value, t.Unit)}</td><td class=\"words\">{t.Source}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");

@@ -25,7 +25,7 @@ public sealed class NotKnownCell : IReportCell
         body.Line($"<dl class=\"pairs\">");
         foreach (Unknown unknown in context.Review.NotKnown)
         {
-            body.Line($"<div><dt>{Words.Capital(Words.Spaced(unknown.What))}</dt><dd>{unknown.Why}</dd></div>");
+            body.Line($"<div><dt>{PlainNames.Of(unknown.What)}</dt><dd>{unknown.Why}</dd></div>");
         }
 
         return new CellContent("", body.Line($"</dl>").ToHtml());

@@ -25,7 +25,7 @@ public sealed class RecordsCell : IReportCell
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Records\" tabindex=\"0\"><table class=\"data\"><caption>Records of the period</caption><thead><tr><th scope=\"col\">Record</th><th scope=\"col\">Rows</th><th scope=\"col\">Note</th></tr></thead><tbody>");
         foreach ((string kind, RecordCount record) in records)
         {
-            body.Line($"<tr><th scope=\"row\">{Words.Capital(Words.Spaced(kind))}</th><td>{record.Count}</td><td class=\"words\">{record.Note}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{PlainNames.Of(kind)}</th><td>{record.Count}</td><td class=\"words\">{record.Note}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");

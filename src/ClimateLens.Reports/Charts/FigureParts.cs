@@ -54,9 +54,8 @@ internal static class FigureParts
         IEnumerable<Part> nights = chart.Nights.Select(n => Rectangle(n.From, n.To));
         IEnumerable<Part> waterings = chart.Waterings.Select(w => Upright(w.AtHour, w.Late));
         IEnumerable<Part> levels = chart.Panels
-            .Select((p, i) => (p.Threshold, Axis: i == 0 ? "y" : "y" + (i + 1).ToString(CultureInfo.InvariantCulture)))
-            .Where(p => p.Threshold is not null)
-            .Select(p => Level(p.Threshold!.Value, p.Axis, chart.HourNames.Count));
+            .SelectMany((p, i) => p.Levels.Select(l => (Level: l, Axis: i == 0 ? "y" : "y" + (i + 1).ToString(CultureInfo.InvariantCulture))))
+            .Select(p => Level(p.Level, p.Axis, chart.HourNames.Count));
         return [.. nights, .. waterings, .. levels];
     }
 
@@ -123,15 +122,15 @@ internal static class FigureParts
         ["layer"] = "below",
     };
 
-    private static Part Level(double value, string axis, int hours) => new()
+    private static Part Level(ChartLevel level, string axis, int hours) => new()
     {
         ["type"] = "line",
         ["x0"] = 0,
         ["x1"] = hours,
         ["yref"] = axis,
-        ["y0"] = Short(value),
-        ["y1"] = Short(value),
-        ["line"] = new Part { ["color"] = Palette.Ink, ["width"] = 1.2 },
+        ["y0"] = Short(level.Value),
+        ["y1"] = Short(level.Value),
+        ["line"] = new Part { ["color"] = Palette.Ink, ["width"] = 1.2, ["dash"] = level.Dash },
     };
 
     private static double Short(double value) => Math.Round(value, 4);

@@ -11,8 +11,13 @@ internal sealed record HourLine(string Name, string Colour, string Dash, IReadOn
 /// <summary>One panel of a chart: lines that share a unit.</summary>
 /// <param name="Title">Title with the unit.</param>
 /// <param name="Lines">Lines; at least one.</param>
-/// <param name="Threshold">A level to draw across, or null.</param>
-internal sealed record ChartPanel(string Title, IReadOnlyList<HourLine> Lines, double? Threshold = null);
+/// <param name="Levels">Levels to draw across.</param>
+internal sealed record ChartPanel(string Title, IReadOnlyList<HourLine> Lines, params IReadOnlyList<ChartLevel> Levels);
+
+/// <summary>A level drawn across a panel.</summary>
+/// <param name="Value">Where, in the unit of the panel.</param>
+/// <param name="Dash">Plotly's dash name.</param>
+internal sealed record ChartLevel(double Value, string Dash);
 
 /// <summary>A watering mark.</summary>
 /// <param name="AtHour">Elapsed hours from the start of the period. [h]</param>

@@ -1,0 +1,42 @@
+using System.Collections.Frozen;
+using ClimateLens.Nursery.Channels;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>Plain words for the keys that a review uses as names; a key without an entry is spelled out.</summary>
+internal static class PlainNames
+{
+    private static readonly FrozenDictionary<string, string> Known = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["riskHours"] = "Risk hours",
+        ["riskHoursBefore"] = "Risk hours of the week before",
+        ["hours.wet"] = "Wet leaves at other times",
+        ["wetPeriods"] = "How long leaves stayed wet",
+        ["canopy"] = "How far the crop has closed",
+        ["waterings"] = "Waterings",
+        ["waterings.riskHoursCaused"] = "Risk hours that a watering caused",
+        ["whatIfs"] = "What another way would have changed",
+        ["causes"] = "Who put the humidity there",
+        ["pots"] = "Pot checks",
+        ["roots"] = "State of the roots",
+        ["records"] = "Records of the crop",
+        ["outlook"] = "The coming night",
+        ["marginK"] = "Margin above the dew point under which an hour can be a risk hour",
+        ["temperatureLowC"] = "Lowest temperature of a risk hour",
+        ["temperatureHighC"] = "Highest temperature of a risk hour",
+        ["leafNightOffsetK"] = "Leaves assumed colder than the air at night by",
+        ["leafNightOffsetErrorK"] = "Error of that assumption, either way",
+        ["dryingHours"] = "Time that wetted leaves need to dry",
+        ["humidNightPct"] = "Relative humidity from which a night hour counts as humid",
+        ["saturatedPct"] = "Relative humidity taken as saturated",
+        ["airTemperatureAccuracy"] = "Accuracy of the air temperature, either way",
+        ["relativeHumidityAccuracy"] = "Accuracy of the relative humidity, either way",
+        ["leafTemperatureAccuracy"] = "Accuracy of the leaf temperature, either way",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>The words of a key.</summary>
+    public static string Of(string key)
+        => Known.TryGetValue(key, out string? words) ? words
+            : ChannelCatalogue.TryGet(key, out Channel? channel) ? channel.Label
+            : Words.Capital(Words.Spaced(key.Replace(".", ": ", StringComparison.Ordinal)));
+}
