@@ -12,7 +12,7 @@ internal sealed class Messages(TextWriter error, Request request)
     // A file with a thousand bad rows has them all in its import sheet; a person needs the first few.
     private const int ProblemsShown = 20;
 
-    private readonly bool _progress = !request.Quiet && !request.Json && !Console.IsErrorRedirected;
+    private readonly bool _progress = !request.Quiet && !request.Json && !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("TERM") != "dumb";
 
     /// <summary>Writes an error, always.</summary>
     public void Error(string text) => Line($"climatelens: {Plain(text)}");
