@@ -46,7 +46,7 @@ public sealed class AccountingTests
                 nursery.Import();
                 Assert.Equal(before, nursery.StoreFiles());
             },
-            iter: 60,
+            iter: 40,
             threads: 1);
     }
 

@@ -53,21 +53,28 @@ internal static class ParquetColumns
         => reader.CustomMetadata.TryGetValue(FilesKey, out string? json) && JsonSerializer.Deserialize(json, LedgerFormat.Default.ListSourceFile) is { } files ? files : [];
 
     /// <summary>Writes a column of numbers; NaN becomes null.</summary>
-    public static Task WriteNumbers(ParquetRowGroupWriter group, DataField field, ReadOnlySpan<double> values)
+    public static async Task WriteNumbers(ParquetRowGroupWriter group, DataField field, ReadOnlyMemory<double> values)
     {
-        double[] packed = new double[values.Length];
-        int[] levels = new int[values.Length];
+        double[] packed = ArrayPool<double>.Shared.Rent(values.Length);
+        int[] levels = ArrayPool<int>.Shared.Rent(values.Length);
+        int count = Pack(values.Span, packed, levels);
+        await group.WriteAllPartsAsync<double>(field, packed.AsMemory(0, count), levels.AsMemory(0, values.Length), null, CancellationToken.None).ConfigureAwait(false);
+        ArrayPool<double>.Shared.Return(packed);
+        ArrayPool<int>.Shared.Return(levels);
+    }
+
+    private static int Pack(ReadOnlySpan<double> values, double[] packed, int[] levels)
+    {
         int count = 0;
         for (int i = 0; i < values.Length; i++)
         {
-            if (!double.IsNaN(values[i]))
-            {
-                packed[count++] = values[i];
-                levels[i] = 1;
-            }
+            bool known = !double.IsNaN(values[i]);
+            packed[count] = values[i];
+            levels[i] = known ? 1 : 0;
+            count += known ? 1 : 0;
         }
 
-        return group.WriteAllPartsAsync<double>(field, packed.AsMemory(0, count), levels.AsMemory(), null, CancellationToken.None);
+        return count;
     }
 
     /// <summary>Writes stamps.</summary>

@@ -43,7 +43,7 @@ internal static class ReadingPart
                 await group.WriteAsync<int>(file, index.AsMemory(start, count), null, null, CancellationToken.None).ConfigureAwait(false);
                 for (int c = 0; c < values.Length; c++)
                 {
-                    await ParquetColumns.WriteNumbers(group, values[c], rows.Columns[c].AsSpan(start, count)).ConfigureAwait(false);
+                    await ParquetColumns.WriteNumbers(group, values[c], rows.Columns[c].AsMemory(start, count)).ConfigureAwait(false);
                 }
             }
         }

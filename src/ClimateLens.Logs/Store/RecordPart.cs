@@ -56,7 +56,8 @@ internal static class RecordPart
     {
         if (field.ClrType == typeof(double))
         {
-            return ParquetColumns.WriteNumbers(group, field, [.. texts.Select(t => t is null ? double.NaN : double.Parse(t, NumberStyles.Float, CultureInfo.InvariantCulture))]);
+            double[] numbers = [.. texts.Select(t => t is null ? double.NaN : double.Parse(t, NumberStyles.Float, CultureInfo.InvariantCulture))];
+            return ParquetColumns.WriteNumbers(group, field, numbers);
         }
 
         if (field.ClrType == typeof(DateTime))
