@@ -18,6 +18,7 @@ namespace ClimateLens.Reports;
 public sealed class SitePublisher
 {
     private const string StatePlace = "site.json";
+    private const string IndexPlace = "index.html";
     private const string BegunName = ".begun";
     private readonly Lock _lock = new();
     private readonly SiteFolder _site;
@@ -48,14 +49,19 @@ public sealed class SitePublisher
         _cells = cells;
         _maker = Maker.Fingerprint(options);
         SiteState state = _site.Read(StatePlace) is { } json ? SiteState.Read(json) : SiteState.Empty;
-        RunKey = state.RunKey;
         foreach (SiteEntry entry in state.Entries.Where(e => _site.Exists(e.Summary.Page)))
         {
             _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
         }
+
+        bool whole = state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace);
+        RunKey = whole ? state.RunKey : null;
     }
 
-    /// <summary>What the last complete run passed to <see cref="Complete"/>; null for a new site.</summary>
+    /// <summary>
+    /// What the last complete run passed to <see cref="Complete"/>. Null for a new site, after a change of the program or
+    /// of the options, and when a page of that run is gone: then there is something to do even if no input has changed.
+    /// </summary>
     public string? RunKey { get; private set; }
 
     /// <summary>All published pages, newest period first, then houses in natural order of their ids.</summary>
@@ -125,8 +131,8 @@ public sealed class SitePublisher
         ArgumentNullException.ThrowIfNull(runKey);
         EnsureAssets();
         ImmutableArray<SiteEntry> entries = InOrder();
-        _site.Write("index.html", Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
-        _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, entries).Write());
+        _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
+        _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _maker, entries).Write());
         RunKey = runKey;
     }
 

@@ -81,7 +81,7 @@ public class CellTests
         string none = Rendered.Cell(Get("waterings"), SampleReviews.Rich() with { Waterings = [] }).Sentence;
         string unknown = Rendered.Cell(Get("waterings"), SampleReviews.Rich() with { Waterings = null }).Sentence;
         Assert.Equal("No watering is noted in this period.", none);
-        Assert.StartsWith("Not known:", unknown, StringComparison.Ordinal);
+        Assert.StartsWith("Not known.", unknown, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using ClimateLens.Analysis;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.TestKit;
 using Json.Schema;
@@ -21,6 +22,23 @@ public class ReviewSchemaTests
 
     [Fact]
     public void Schema_EmptyReview_Holds() => AssertHolds(ReviewJson.Write(SampleReviews.Empty()));
+
+    [Fact]
+    public void Schema_ReviewOfThePipeline_Holds()
+    {
+        Review review = ReviewPipeline.Run(SyntheticHouse.Week("2025-W43").WithAir(SyntheticHouse.AutumnAir).Input);
+        Assert.Equal(169, review.Hours.Count(h => h.RiskProbability is not null));
+        AssertHolds(ReviewJson.Write(review));
+        Assert.Empty(Rendered.Page(review).FailedCells);
+    }
+
+    [Fact]
+    public void Schema_PipelineWithoutReadings_Holds()
+    {
+        Review review = ReviewPipeline.Run(SyntheticHouse.Week("2025-W43").Input);
+        AssertHolds(ReviewJson.Write(review));
+        Assert.Empty(Rendered.Page(review).FailedCells);
+    }
 
     [Fact]
     public void Schema_PartsOfLaterIssues_Hold()

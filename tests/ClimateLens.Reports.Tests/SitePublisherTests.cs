@@ -57,6 +57,24 @@ public sealed class SitePublisherTests : IDisposable
     }
 
     [Fact]
+    public void RunKey_OtherOptionsOrAPageGone_IsNull()
+    {
+        PublishedPage page = Published(SampleReviews.Rich());
+        Assert.Equal("k", new SitePublisher(Site, Metric).RunKey);
+        Assert.Null(new SitePublisher(Site, new PageOptions(UnitSystem.Us)).RunKey);
+        File.Delete(page.IndexHtml);
+        Assert.Null(new SitePublisher(Site, Metric).RunKey);
+    }
+
+    [Fact]
+    public void RunKey_IndexGone_IsNull()
+    {
+        Published(SampleReviews.Rich());
+        File.Delete(Path.Combine(Site, "index.html"));
+        Assert.Null(new SitePublisher(Site, Metric).RunKey);
+    }
+
+    [Fact]
     public void IsCurrent_AfterComplete_HoldsOnlyForThisInputAndTheseOptions()
     {
         Review review = SampleReviews.Rich();
@@ -165,8 +183,8 @@ public sealed class SitePublisherTests : IDisposable
     [InlineData("")]
     [InlineData("{")]
     [InlineData("null")]
-    [InlineData("{\"version\":99,\"runKey\":\"x\",\"entries\":[]}")]
-    [InlineData("{\"version\":1,\"runKey\":\"x\",\"entries\":[null]}")]
+    [InlineData("{\"version\":99,\"runKey\":\"x\",\"maker\":\"x\",\"entries\":[]}")]
+    [InlineData("{\"version\":1,\"runKey\":\"x\",\"maker\":\"x\",\"entries\":[null]}")]
     [InlineData("{\"version\":1,\"runKey\":\"x\"}")]
     public void Open_DamagedState_IsANewSite(string state)
     {

@@ -23,7 +23,7 @@ public sealed class DewMarginCell : IReportCell
         DisplayUnits units = context.Units;
         if (Extremes.Of(review.Hours, h => h.DewPointMarginK) is not { } margin)
         {
-            return CellContent.Unanswered("Not known: " + context.WhyNotKnown("dewPointMargin", "it takes both air temperature and humidity."));
+            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("riskHours", "It takes both air temperature and humidity."));
         }
 
         int below = review.Hours.Count(h => h.DewPointMarginK <= 0);

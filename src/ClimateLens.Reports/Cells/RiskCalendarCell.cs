@@ -58,8 +58,9 @@ public sealed class RiskCalendarCell : IReportCell
         }
 
         int night = review.Hours.Count(h => h is { Risk: true, Night: true });
+        string atNight = night == all ? "all of them" : $"{night} of them";
         CalendarDay worst = grid.Days.MaxBy(d => d.Hours.Values.Count(h => h.Risk == true))!;
-        return $"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {night} of them at night; "
+        return $"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {atNight} at night; "
             + $"most fell on {LocalTimes.Day(worst.Date)} ({worst.Hours.Values.Count(h => h.Risk == true)}).{unknown}";
     }
 

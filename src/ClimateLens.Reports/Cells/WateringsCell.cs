@@ -21,7 +21,7 @@ public sealed class WateringsCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.Waterings is not { } waterings)
         {
-            return CellContent.Unanswered("Not known: " + context.WhyNotKnown("waterings", "no log and no valve tells of waterings."));
+            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("waterings", "No log and no valve tells of waterings."));
         }
 
         if (waterings.IsEmpty)
@@ -51,7 +51,7 @@ public sealed class WateringsCell : IReportCell
         int unclear = waterings.Count(w => w.WetsLeaves == true && w.AfterCutOff is null);
         string open = unclear == 0 ? "" : $"; of {unclear} it is not known";
         string wet = facts.LeafWettings is > 0 and { } n
-            ? $"{Words.Count(n, "wetted", "wetted")} leaves, {facts.LateLeafWettings} of them after the cut-off{open}"
+            ? $"{n} wetted leaves, {facts.LateLeafWettings} of them after the cut-off{open}"
             : "none is known to have wetted leaves";
         int unknownMethod = waterings.Count(w => w.WetsLeaves is null);
         string method = unknownMethod == 0 ? "" : $" Of {unknownMethod} the data do not tell how the water came.";

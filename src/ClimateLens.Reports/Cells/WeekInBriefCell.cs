@@ -36,7 +36,7 @@ public sealed class WeekInBriefCell : IReportCell
 
         if (review.RiskHours is not { } risk)
         {
-            return "How many risk hours there were is not known: " + context.WhyNotKnown("riskHours", "temperature or humidity is lacking.");
+            return "How many risk hours there were is not known. " + context.WhyNotKnown("riskHours", "Temperature or humidity is lacking.");
         }
 
         string late = context.Facts switch

@@ -13,11 +13,11 @@ namespace ClimateLens.Reports.Publishing;
 internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker);
 
 /// <summary>What a site holds. Only a note of what was done: lost or damaged, it costs the time to make the pages again.</summary>
-internal sealed record SiteState(int Version, string? RunKey, ImmutableArray<SiteEntry> Entries)
+internal sealed record SiteState(int Version, string? RunKey, string Maker, ImmutableArray<SiteEntry> Entries)
 {
     public const int CurrentVersion = 1;
 
-    public static SiteState Empty { get; } = new(CurrentVersion, null, []);
+    public static SiteState Empty { get; } = new(CurrentVersion, null, "", []);
 
     /// <summary>Reads what <see cref="Write"/> wrote; anything else is an empty site.</summary>
     public static SiteState Read(ReadOnlySpan<byte> json)
