@@ -18,7 +18,8 @@ public readonly record struct Unit(string Code, Quantity Quantity, double Factor
 
 /// <summary>
 /// Units by quantity: UCUM 2.2 codes with everyday aliases. Factors are exact by definition
-/// (NIST SP 811, Appendix B) except where a comment says otherwise.
+/// (NIST SP 811, Appendix B) except those of mercury, which are conventional. The plain words gal and floz are US measures.
+/// Both the micro sign and the Greek letter mu are known.
 /// </summary>
 public static class UnitCatalogue
 {
@@ -37,9 +38,11 @@ public static class UnitCatalogue
         .. Of(Quantity.Pressure, 0.1, 0, "hPa", "mbar"),
         .. Of(Quantity.Pressure, 100, 0, "bar"),
         .. Of(Quantity.Pressure, 3.386389, 0, "[in_i'Hg]", "inHg"), // conventional inch of mercury, NIST SP 811
-        .. Of(Quantity.Irradiance, 1, 0, "W/m2", "W.m-2", "W/m²"),
+        .. Of(Quantity.Pressure, 0.133322387415, 0, "mm[Hg]", "mmHg"), // conventional millimetre of mercury, NIST SP 811
+        .. Of(Quantity.Pressure, 4.4482216152605 / 0.64516, 0, "[psi]", "psi"), // 1 lbf a square inch
+        .. Of(Quantity.Irradiance, 1, 0, "W/m2", "W.m-2", "W/m²", "W/m^2"),
         .. Of(Quantity.Irradiance, 1000, 0, "kW/m2"),
-        .. Of(Quantity.PhotonFlux, 1, 0, "umol/m2/s", "umol.m-2.s-1", "µmol/m2/s", "µmol/m²/s"),
+        .. Of(Quantity.PhotonFlux, 1, 0, "umol/m2/s", "umol.m-2.s-1", "umol/(m2.s)", "µmol/m2/s", "µmol/m²/s", "\u03BCmol/m2/s", "\u03BCmol/m²/s"),
         .. Of(Quantity.Illuminance, 1, 0, "lx", "lux"),
         .. Of(Quantity.Illuminance, 1000, 0, "klx", "klux"),
         .. Of(Quantity.Illuminance, 10.763910416709722, 0, "[ft_i]-cd", "fc"), // 1 lm/ft² = 1/0.3048² lx
@@ -47,6 +50,7 @@ public static class UnitCatalogue
         .. Of(Quantity.Speed, 1, 0, "m/s"),
         .. Of(Quantity.Speed, 1 / 3.6, 0, "km/h"),
         .. Of(Quantity.Speed, 0.44704, 0, "[mi_i]/h", "mph"),
+        .. Of(Quantity.Speed, 0.3048 / 60, 0, "[ft_i]/min", "ft/min"),
         .. Of(Quantity.Speed, 1852.0 / 3600, 0, "[kn_i]", "kn", "kt"),
         .. Of(Quantity.Angle, 1, 0, "deg", "°"),
         .. Of(Quantity.Percent, 1, 0, "%"),
@@ -56,6 +60,7 @@ public static class UnitCatalogue
         .. Of(Quantity.Volume, 0.001, 0, "mL", "ml"),
         .. Of(Quantity.Volume, 1000, 0, "m3", "m³"),
         .. Of(Quantity.Volume, 3.785411784, 0, "[gal_us]", "gal"),
+        .. Of(Quantity.Volume, 4.54609, 0, "[gal_br]"),
         .. Of(Quantity.Volume, 0.0295735295625, 0, "[foz_us]", "floz"),
         .. Of(Quantity.WaterDepth, 1, 0, "mm", "L/m2", "L/m²"),
         .. Of(Quantity.WaterDepth, 25.4, 0, "[in_i]", "in"),

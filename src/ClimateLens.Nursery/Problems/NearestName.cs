@@ -6,9 +6,9 @@ public static class NearestName
     private const int ShortestPart = 4;
 
     /// <summary>
-    /// The known name nearest to what was written, or null when none is near: at most one slip in names of up to three
-    /// letters, two up to six, three beyond (insertions, losses, swaps of neighbours; case does not count); failing that,
-    /// the only known name that holds the written one, or the other way round.
+    /// The known name nearest to what was written, or null when none is near: no slip in names of up to two letters, one
+    /// up to four, two up to seven, three beyond (insertions, losses, swaps of neighbours; case does not count); failing
+    /// that, the only known name that holds the written one, or the other way round.
     /// </summary>
     public static string? Of(string written, IEnumerable<string> known)
     {
@@ -25,15 +25,23 @@ public static class NearestName
             return near[0].Name;
         }
 
-        string[] parts = [.. names.Where(name => IsPartOf(name, lower))];
-        return parts.Length == 1 ? parts[0] : null;
+        IReadOnlyList<string> parts = Holding(written, names);
+        return parts.Count == 1 ? parts[0] : null;
+    }
+
+    /// <summary>All known names that hold the written one, or that it holds, from four letters on.</summary>
+    public static IReadOnlyList<string> Holding(string written, IEnumerable<string> known)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        string lower = written.ToLowerInvariant();
+        return [.. known.Where(name => IsPartOf(name, lower))];
     }
 
     /// <summary>"did you mean …?" for a near name, else the fallback.</summary>
     public static string Mend(string written, IEnumerable<string> known, string otherwise)
         => Of(written, known) is { } name ? $"did you mean \"{name}\"?" : otherwise;
 
-    private static int SlipsAllowed(int length) => length <= 3 ? 1 : length <= 6 ? 2 : 3;
+    private static int SlipsAllowed(int length) => length <= 2 ? 0 : length <= 4 ? 1 : length <= 7 ? 2 : 3;
 
     private static bool IsPartOf(string name, string lower)
     {

@@ -10,6 +10,9 @@ namespace ClimateLens.Nursery.Time;
 /// <param name="Number">Week number, 1 to 53.</param>
 public readonly record struct IsoWeek(int Year, int Number) : IComparable<IsoWeek>
 {
+    /// <summary>The calendar ends with 9999, and a week reaches into the next year.</summary>
+    private const int LastYear = 9998;
+
     /// <summary>The Monday.</summary>
     public LocalDate Monday => WeekYearRules.Iso.GetLocalDate(Year, Number, IsoDayOfWeek.Monday);
 
@@ -45,14 +48,14 @@ public readonly record struct IsoWeek(int Year, int Number) : IComparable<IsoWee
         }
     }
 
-    /// <summary>Reads <c>2025-W42</c>. Refuses week 53 of a year that has 52.</summary>
+    /// <summary>Reads <c>2025-W42</c>. Refuses week 53 of a year that has 52, and years beyond 9998.</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out IsoWeek week)
     {
         week = default;
         if (text is not { Length: 8 } || text[4] != '-' || (text[5] is not ('W' or 'w'))
             || !int.TryParse(text.AsSpan(0, 4), NumberStyles.None, CultureInfo.InvariantCulture, out int year)
             || !int.TryParse(text.AsSpan(6, 2), NumberStyles.None, CultureInfo.InvariantCulture, out int number)
-            || year < 1 || number < 1 || number > WeekYearRules.Iso.GetWeeksInWeekYear(year))
+            || year is < 1 or > LastYear || number < 1 || number > WeekYearRules.Iso.GetWeeksInWeekYear(year))
         {
             return false;
         }

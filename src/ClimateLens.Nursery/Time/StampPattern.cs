@@ -5,7 +5,7 @@ namespace ClimateLens.Nursery.Time;
 
 /// <summary>
 /// Date patterns in the letters of Unicode UTS 35 (LDML, Part 4, "Date Format Patterns"), as far as exports need them:
-/// <c>yyyy yy M MM d dd H HH h hh mm ss S… a</c>, text between 'quotes' and any mark; <c>iso</c> stands for ISO 8601.
+/// <c>yyyy yy M MM d dd H HH h hh mm ss S… a X… x…</c>, text between 'quotes' and any mark; <c>iso</c> stands for ISO 8601.
 /// A two-digit year from 00 to 69 lies in this century, 70 to 99 in the last one.
 /// </summary>
 public static class StampPattern
@@ -16,7 +16,7 @@ public static class StampPattern
     private const int LastYearOfCentury = 69;
     private const int MostFractionDigits = 9;
 
-    private static readonly string[] Known = ["yyyy", "yy", "M", "MM", "d", "dd", "H", "HH", "h", "hh", "mm", "ss", "a"];
+    private static readonly string[] Known = ["yyyy", "yy", "M", "MM", "d", "dd", "H", "HH", "h", "hh", "mm", "ss", "a", "X", "XX", "XXX", "x", "xx", "xxx"];
 
     /// <summary>What is wrong with a pattern, or null when it can be used.</summary>
     /// <param name="pattern">The pattern, not <see cref="Iso"/>.</param>
@@ -41,10 +41,22 @@ public static class StampPattern
         return twice is not null ? $"{twice} twice" : MissingFrom(letters, timeNeeded);
     }
 
-    /// <summary>A parser for a pattern without a fault. Throws <see cref="ArgumentException"/> for another.</summary>
+    /// <summary>Whether a pattern is a date, one blank and a time of day, so that the two can stand in columns of their own.</summary>
+    public static bool IsDateBlankTime(string pattern)
+    {
+        ArgumentNullException.ThrowIfNull(pattern);
+        int blank = pattern.IndexOf(' ', StringComparison.Ordinal);
+        string date = blank < 0 ? "" : pattern[..blank];
+        string time = blank < 0 ? "" : pattern[(blank + 1)..];
+        return date.Contains('y', StringComparison.Ordinal) && date.Contains('M', StringComparison.Ordinal) && date.Contains('d', StringComparison.Ordinal)
+            && time.Contains('H', StringComparison.OrdinalIgnoreCase) && !time.Contains('y', StringComparison.Ordinal);
+    }
+
+    /// <summary>NodaTime's pattern for one without a fault and without an offset; throws <see cref="ArgumentException"/> for another.</summary>
     public static LocalDateTimePattern ToParser(string pattern)
     {
-        if (Split(pattern) is not { } fields || FaultOf(pattern, timeNeeded: false) is not null)
+        if (Split(pattern) is not { } fields || FaultOf(pattern, timeNeeded: false) is not null
+            || fields.Exists(f => f.IsLetters && f.Text[0] is 'X' or 'x'))
         {
             throw new ArgumentException($"The date pattern {pattern} cannot be used.", nameof(pattern));
         }

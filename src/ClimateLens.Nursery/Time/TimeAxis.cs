@@ -15,12 +15,10 @@ public sealed record TimeAxis(Instant Start, Duration Step, int Count, DateTimeZ
     /// <summary>Start of step <paramref name="index"/>.</summary>
     public Instant StartOf(int index) => Start + (Step * index);
 
-    /// <summary>The step that holds <paramref name="instant"/>; below 0 or at least <see cref="Count"/> when outside.</summary>
+    /// <summary>The step that holds <paramref name="instant"/>; -1 before the first and <see cref="Count"/> after the last.</summary>
     public int IndexOf(Instant instant)
     {
-        long ticks = (instant - Start).BclCompatibleTicks;
-        long step = Step.BclCompatibleTicks;
-        long index = ticks >= 0 ? ticks / step : ((ticks + 1) / step) - 1;
-        return (int)Math.Clamp(index, -1, Count);
+        Int128 past = (instant - Start).ToInt128Nanoseconds();
+        return past < 0 ? -1 : (int)Int128.Min(past / Step.ToInt128Nanoseconds(), Count);
     }
 }

@@ -15,7 +15,7 @@ public static class AtmosphericRefraction
     /// <remarks>
     /// <para><b>Formula:</b> <c>R = 1.02'/tan(h + 10.3/(h + 5.11))·(p/101.0 kPa)·283/(273 + t)</c>, h in degrees.</para>
     /// <para><b>Source:</b> Saemundsson's formula, [MEEUS98] eq. 16.4. <b>Error:</b> 0.1' in a standard atmosphere (from memory); at the horizon weather moves it by
-    /// 10' and more. <b>Check value:</b> 39.8720°, 82 kPa, 11 °C: 0.0163° ([SPA] example; AtmosphericRefractionTests).</para>
+    /// 10' and more. <b>Check value:</b> 39.8720°, 82 kPa, 11 °C: 0.0163° ([SPA] example; SkyTests).</para>
     /// </remarks>
     public static double Deg(double trueElevationDeg, KiloPascal airPressure, Celsius temperature)
     {

@@ -66,6 +66,18 @@ public class MoistAirColumnsTests
     });
 
     [Fact]
+    public void SaturatedColumns_NeverPassTheTemperatureOr100Percent()
+    {
+        // Without its limit the dew point passes the temperature by rounding in many of these rows.
+        double[] t = [.. Enumerable.Range(0, 501).Select(i => i * 0.1)];
+        double[] dewPoint = new double[501], humidity = new double[501];
+        MoistAirColumns.DewPointC(t, [.. t.Select(_ => 100.0)], dewPoint);
+        MoistAirColumns.RelativeHumidityPct(t, t, humidity);
+        Assert.All(t.Zip(dewPoint), row => Assert.InRange(row.Second, row.First - 1e-12, row.First));
+        Assert.All(humidity, rh => Assert.InRange(rh, 100 - 1e-12, 100));
+    }
+
+    [Fact]
     public void Columns_OfDifferentLengths_AreRefused()
     {
         Assert.Throws<ArgumentException>(() => MoistAirColumns.DewPointC([18, 19], [85], new double[2]));

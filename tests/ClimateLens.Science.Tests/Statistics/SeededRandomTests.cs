@@ -48,6 +48,18 @@ public class SeededRandomTests
     }
 
     [Fact]
+    public void NextNormal_Seed2025_GivesTheBitsOfASecondProgram()
+    {
+        // Written a second time in another language from the same sources; equal to the last bit.
+        var random = new SeededRandom(2025);
+        double[] expected =
+        [
+            1.4754595118036335, -0.09011308758295632, -2.058079270700291, 1.373789521941362, 0.384618006518698, -2.8709715098136455,
+        ];
+        Assert.Equal(expected, expected.Select(_ => random.NextNormal()));
+    }
+
+    [Fact]
     public void NextDouble_ManyDraws_FillTheUnitIntervalEvenly()
     {
         var random = new SeededRandom(1);

@@ -50,7 +50,7 @@ internal sealed class FaultList(string fileName)
         }
 
         string more = (sorted.Length - Most).ToString(CultureInfo.InvariantCulture);
-        Problem rest = new(FaultCodes.More, Severity.Error, fileName, null, null, $"{more} more problems are not listed", "", "mend these first, then check again.");
+        Problem rest = new(FaultCodes.More, HasErrors ? Severity.Error : Severity.Warning, fileName, null, null, $"{more} more problems are not listed", "", "mend these first, then check again.");
         return [.. sorted[..Most], rest];
     }
 }

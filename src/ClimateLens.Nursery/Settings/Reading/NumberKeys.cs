@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using ClimateLens.Nursery.Problems;
 
 namespace ClimateLens.Nursery.Settings.Reading;
 
 /// <summary>Keys that hold a number or true and false.</summary>
-internal static class NumberKeys
+internal static partial class NumberKeys
 {
     /// <summary>A number within limits, both included; null when it is left out or wrong.</summary>
     /// <param name="reader">The table.</param>
@@ -27,7 +28,8 @@ internal static class NumberKeys
 
         if (Value(entry.Value) is not { } number)
         {
-            string mend = entry.Value is TomlScalar { Value: string text } ? $"write it without quotes: {key} = {Plain(text)}" : $"write for example {key} = {example ?? Show(low > 0 ? low : high)}";
+            string? digits = entry.Value is TomlScalar { Value: string text } && Digits().Match(text) is { Success: true } match ? match.Value.Replace(',', '.') : null;
+            string mend = digits is not null ? $"write the number alone: {key} = {digits}" : $"write for example {key} = {example ?? Show(low > 0 ? low : high)}";
             reader.WrongType(key, entry.Value, $"a number ({unit})", mend);
             return null;
         }
@@ -51,7 +53,7 @@ internal static class NumberKeys
 
         if (number != Math.Floor(number))
         {
-            reader.Faults.Error(FaultCodes.Range, reader.PlaceOf(key), $"{key} = {Show(number)}", $"a whole number ({unit})", "write it without a fraction.");
+            reader.Faults.Error(FaultCodes.Range, reader.PlaceOf(key), $"{key} = {Show(number)}", $"a whole number {unit}", "write it without a fraction.");
             return null;
         }
 
@@ -85,5 +87,6 @@ internal static class NumberKeys
         }
         : null;
 
-    private static string Plain(string text) => Excerpt.Of(text.Replace(',', '.').Trim());
+    [GeneratedRegex(@"-?[0-9]+([.,][0-9]+)?", RegexOptions.CultureInvariant)]
+    private static partial Regex Digits();
 }

@@ -31,6 +31,9 @@ internal sealed partial class SourceLines(string text)
         return any;
     }
 
+    /// <summary>The line (0-based) with the most opening brackets.</summary>
+    public int DeepestLine() => _lines.Index().MaxBy(l => l.Item.Count(c => c is '[' or '{')).Index;
+
     [GeneratedRegex(@"^\s*\[{1,2}\s*[A-Za-z_][\w.\s-]*\]{0,2}\s*(#.*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Header();
 

@@ -40,6 +40,11 @@ internal static partial class SyntaxHints
             return "write a date that exists, as year-month-day, for example 2025-08-04.";
         }
 
+        if (NumberWithUnit().IsMatch(line))
+        {
+            return "write the number alone; its unit is that of the key.";
+        }
+
         if (YesNo().IsMatch(line))
         {
             return "write true or false.";
@@ -50,6 +55,11 @@ internal static partial class SyntaxHints
 
     private static string? OfShape(string line)
     {
+        if (!line.Contains('=', StringComparison.Ordinal) && Colon().IsMatch(line))
+        {
+            return "write = in place of : after the key.";
+        }
+
         if (!line.Contains('=', StringComparison.Ordinal))
         {
             return "write a key and its value, for example name = \"House 1\"; put # before a remark.";
@@ -79,6 +89,12 @@ internal static partial class SyntaxHints
 
     [GeneratedRegex(@"=\s*\d{4}[./-]\d{1,2}[./-]\d{1,2}", RegexOptions.CultureInvariant)]
     private static partial Regex DateLike();
+
+    [GeneratedRegex(@"=\s*[+-]?\d+(\.\d+)?\s*[\p{L}%°²³/]+\s*(#.*)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex NumberWithUnit();
+
+    [GeneratedRegex(@"^[\w.-]+\s*:", RegexOptions.CultureInvariant)]
+    private static partial Regex Colon();
 
     [GeneratedRegex(@"=\s*(yes|no|on|off|TRUE|FALSE|True|False)\s*(#.*)?$", RegexOptions.CultureInvariant)]
     private static partial Regex YesNo();

@@ -26,7 +26,7 @@ internal static class SyntaxRecovery
             }
             catch (TomlException fault)
             {
-                Report(lines, faults, (fault.Line ?? 1) - 1, (fault.Column ?? 1) - 1, fault.Message);
+                TooDeep(lines, faults, fault);
                 return null;
             }
 
@@ -46,6 +46,14 @@ internal static class SyntaxRecovery
         }
 
         return null;
+    }
+
+    /// <summary>The parser gives up without a place when lists or tables are nested too deep.</summary>
+    private static void TooDeep(SourceLines lines, FaultList faults, TomlException fault)
+    {
+        faults.PartUnread = true;
+        Place at = new(fault.Line ?? lines.DeepestLine() + 1, fault.Column ?? 1);
+        faults.Error(FaultCodes.Syntax, at, $"cannot read: {Excerpt.Of(lines[at.Line - 1].Trim())}", "", $"close the brackets that are open here ({Excerpt.Of(fault.Message)}).");
     }
 
     private static void Report(SourceLines lines, FaultList faults, int line, int column, string message, int? statement = null)

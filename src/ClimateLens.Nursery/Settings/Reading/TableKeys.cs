@@ -28,6 +28,9 @@ internal static class TableKeys
         {
             case null:
                 yield break;
+            case TomlTable { Origin: TableOrigin.Implied } rest when reader.Faults.PartUnread:
+                yield return new TableReader(rest, name, reader.Faults, keys); // its header is among what could not be read
+                break;
             case TomlTable table:
                 reader.WrongType(key, table, "a list of tables", $"write {name} with double brackets, once for each.");
                 yield return new TableReader(table, name, reader.Faults, keys);

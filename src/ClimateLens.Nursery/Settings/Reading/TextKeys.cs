@@ -80,7 +80,8 @@ internal static class TextKeys
 
         if (entry.Value is not TomlArray { FromHeaders: false } list)
         {
-            reader.WrongType(key, entry.Value, "a list of texts", $"write {key} = {example}");
+            string written = entry.Value is TomlScalar { Value: string one } ? $"[{Excerpt.Quoted(one)}]" : example;
+            reader.WrongType(key, entry.Value, "a list of texts", $"write {key} = {written}");
             return [];
         }
 
@@ -90,7 +91,7 @@ internal static class TextKeys
     /// <summary>A single character.</summary>
     public static char? Mark(this TableReader reader, string key, string example)
     {
-        if (reader.Text(key) is not { } text)
+        if (reader.Text(key, mayBeEmpty: true) is not { } text)
         {
             return null;
         }
@@ -100,7 +101,7 @@ internal static class TextKeys
             return text[0];
         }
 
-        reader.Faults.Error(FaultCodes.Dialect, reader.PlaceOf(key), $"{key} = {Excerpt.Quoted(text)}", "one character that is no letter or digit", $"write for example {key} = {example}");
+        reader.Faults.Error(FaultCodes.Dialect, reader.PlaceOf(key), $"{key} = {Excerpt.Quoted(text)}", "one character that is no letter or digit", text.Equals("tab", StringComparison.OrdinalIgnoreCase) ? $"write a tab as {key} = \"\\t\"" : $"write for example {key} = {example}");
         return null;
     }
 
@@ -134,8 +135,7 @@ internal static class TextKeys
             return $"at most {LongestText.ToString(CultureInfo.InvariantCulture)} characters";
         }
 
-        bool blank = text.Length == 0 || (text.Length > 1 && string.IsNullOrWhiteSpace(text));
-        return blank && !mayBeEmpty ? "some text" : null;
+        return string.IsNullOrWhiteSpace(text) && !mayBeEmpty ? "some text" : null;
     }
 
     private static string Digit(int n) => n.ToString(CultureInfo.InvariantCulture);

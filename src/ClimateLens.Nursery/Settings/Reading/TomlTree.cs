@@ -9,6 +9,9 @@ namespace ClimateLens.Nursery.Settings.Reading;
 /// <param name="faults">Where faults go.</param>
 internal sealed class TomlTree(IReadOnlyList<string> fileKeys, FaultList faults)
 {
+    /// <summary>Names of tables that there can be several of.</summary>
+    private static readonly string[] Several = ["house", "crop", "spacing", "sensor", "export", "column"];
+
     private readonly TomlTable _root = new(Place.Top, TableOrigin.Header);
 
     /// <summary>The whole file as one table.</summary>
@@ -185,8 +188,8 @@ internal sealed class TomlTree(IReadOnlyList<string> fileKeys, FaultList faults)
     private void Twice(TomlEntry before, Place at)
     {
         string line = before.At.Line.ToString(CultureInfo.InvariantCulture);
-        string mend = before.Value is TomlTable && before.At.Line != at.Line
-            ? $"write [[{Excerpt.Of(before.Key)}]] in both places if there are several, or join it with line {line}."
+        string mend = Several.Contains(before.Key)
+            ? $"give each of them its own header with double brackets; the one before is in line {line}."
             : $"keep this one or the one in line {line}.";
         faults.Error(FaultCodes.RepeatedKey, at, $"{Excerpt.Quoted(before.Key)} is given twice", "", mend);
     }

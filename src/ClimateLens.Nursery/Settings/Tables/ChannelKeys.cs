@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings.Reading;
@@ -7,6 +8,26 @@ namespace ClimateLens.Nursery.Settings.Tables;
 /// <summary>Keys that name a channel of readings and a unit that fits it.</summary>
 internal static class ChannelKeys
 {
+    /// <summary>Short names that people use; only to say which channel is meant.</summary>
+    private static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
+    {
+        ["rh"] = "relativeHumidity",
+        ["humidity"] = "relativeHumidity",
+        ["t"] = "airTemperature",
+        ["temp"] = "airTemperature",
+        ["temperature"] = "airTemperature",
+        ["vpd"] = "vapourPressureDeficit",
+        ["co2"] = "carbonDioxide",
+        ["par"] = "ppfd",
+        ["lux"] = "illuminance",
+        ["light"] = "illuminance",
+        ["radiation"] = "globalRadiation",
+        ["pressure"] = "airPressure",
+        ["wind"] = "windSpeed",
+        ["screen"] = "screenPosition",
+        ["vent"] = "ventPosition",
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The channel, or null when it is left out or unknown.</summary>
     public static Channel? Channel(TableReader table)
     {
@@ -20,8 +41,10 @@ internal static class ChannelKeys
             return channel;
         }
 
-        IEnumerable<string> names = ChannelCatalogue.All.Select(c => c.Name);
-        string? near = NearestName.Of(name, names);
+        string[] all = [.. ChannelCatalogue.All.Select(c => c.Name)];
+        string? near = Everyday.GetValueOrDefault(name) ?? NearestName.Of(name, all);
+        IReadOnlyList<string> holding = NearestName.Holding(name, all);
+        IReadOnlyList<string> names = holding.Count > 0 ? holding : all;
         table.Faults.Error(
             FaultCodes.Channel,
             table.PlaceOf("channel"),
@@ -36,7 +59,8 @@ internal static class ChannelKeys
     /// <param name="quantity">What is measured.</param>
     /// <param name="what">The channel or field, for messages.</param>
     /// <param name="usual">Taken when the key is left out; null where the unit has to be named.</param>
-    public static Unit? Unit(TableReader table, Quantity quantity, string what, string? usual)
+    /// <param name="mend">What to do about a unit of something else.</param>
+    public static Unit? Unit(TableReader table, Quantity quantity, string what, string? usual, Func<string, string> mend)
     {
         string[] codes = [.. UnitCatalogue.CodesOf(quantity)];
         bool mayBeEmpty = UnitCatalogue.TryGet(quantity, "", out _);
@@ -56,10 +80,18 @@ internal static class ChannelKeys
             return unit;
         }
 
-        string mend = codes.FirstOrDefault(c => c.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } sameLetters
+        string sentence = codes.FirstOrDefault(c => c.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } sameLetters
             ? $"did you mean \"{sameLetters}\"?"
-            : "write the unit that the export uses.";
-        table.Faults.Error(FaultCodes.Unit, table.PlaceOf("unit"), $"unit {Excerpt.Quoted(name)} does not fit {what}", $"one of: {string.Join(", ", codes)}", mend);
+            : mend(name);
+        table.Faults.Error(FaultCodes.Unit, table.PlaceOf("unit"), $"unit {Excerpt.Quoted(name)} does not fit {what}", $"one of: {string.Join(", ", codes)}", sentence);
         return null;
+    }
+
+    /// <summary>For a column of readings: names the channels that the unit does fit, since often the channel is the slip.</summary>
+    public static string MendReading(string code)
+    {
+        string[] fitting = [.. ChannelCatalogue.All.Where(c => UnitCatalogue.TryGet(c.Quantity, code, out _)).Select(c => c.Name).Take(3)];
+        string elsewhere = fitting.Length == 0 ? "" : $"; {Excerpt.Of(code)} fits {string.Join(", ", fitting)}";
+        return $"write the unit that the export uses{elsewhere}.";
     }
 }

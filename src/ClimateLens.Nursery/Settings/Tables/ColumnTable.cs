@@ -21,6 +21,7 @@ internal static class ColumnTable
         }
 
         Dictionary<(string, string), int> lines = [];
+        Dictionary<FieldRef, int> fields = [];
         List<ColumnSettings> columns = [];
         foreach (TableReader table in export.Tables("column", "[[export.column]]", Keys))
         {
@@ -31,6 +32,12 @@ internal static class ColumnTable
             }
 
             columns.Add(column);
+            if (!fields.TryAdd(field, table.At.Line))
+            {
+                string line = fields[field].ToString(CultureInfo.InvariantCulture);
+                table.Faults.Warning(FaultCodes.Column, table.At, $"{Excerpt.Of(field.ToString())} is read a second time, as {column.Channel}", "", $"line {line} reads it too; look at the field again.");
+            }
+
             if (!lines.TryAdd((column.Channel, column.Sensor), table.At.Line))
             {
                 string line = lines[(column.Channel, column.Sensor)].ToString(CultureInfo.InvariantCulture);
@@ -73,7 +80,7 @@ internal static class ColumnTable
         }
 
         string? usual = channel.Quantity == Quantity.OnOff ? UnitCatalogue.SiOf(channel.Quantity).Code : null;
-        return (channel.Name, ChannelKeys.Unit(table, channel.Quantity, channel.Name, usual)?.Code ?? "");
+        return (channel.Name, ChannelKeys.Unit(table, channel.Quantity, channel.Name, usual, ChannelKeys.MendReading)?.Code ?? "");
     }
 
     private static (string Channel, string Unit)? OfRecord(TableReader table, RecordKind kind)
@@ -93,7 +100,7 @@ internal static class ColumnTable
 
         if (field.Quantity is { } quantity)
         {
-            return (name, ChannelKeys.Unit(table, quantity, name, field.DefaultUnit)?.Code ?? "");
+            return (name, ChannelKeys.Unit(table, quantity, name, field.DefaultUnit, _ => "write the unit that the file uses.")?.Code ?? "");
         }
 
         table.NotHere("unit", $"has no meaning for {name}", "take it out.");

@@ -99,8 +99,8 @@ internal static class DialectKeys
             export.NotHere("headerRows", "stands beside headerRow", "keep one of them.");
         }
 
-        int header = export.Whole("headerRow", 0, LastRow, "row") ?? FirstOfRows(export) ?? 1;
-        int data = export.Whole("dataRow", 1, LastRow, "row") ?? header + 1;
+        int header = export.Whole("headerRow", 0, LastRow, "(row; 0 when there is no header)") ?? FirstOfRows(export) ?? 1;
+        int data = export.Whole("dataRow", 1, LastRow, "(row, counted from 1)") ?? header + 1;
         if (data <= header)
         {
             export.Faults.Error(FaultCodes.Order, export.PlaceOf("dataRow"), $"dataRow = {NumberKeys.Show(data)} is not after the header in row {NumberKeys.Show(header)}", "", "count the rows of the export from 1; headerRow = 0 means no header.");

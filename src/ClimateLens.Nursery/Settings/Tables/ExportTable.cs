@@ -71,11 +71,21 @@ internal static class ExportTable
         if (!ids.Contains(house) && ids.Length == houses.Length && ids.Length > 0)
         {
             string all = string.Join(", ", ids.Select(Excerpt.Quoted));
-            string mend = house == ReadingBatch.WholeNursery ? "leave house out for an export that serves the whole nursery." : NearestName.Mend(house, ids, "write the id of a [[house]], or add that house.");
-            export.Faults.Missing(FaultCodes.Reference, export.PlaceOf("house"), $"there is no house {Excerpt.Quoted(house)}", $"one of: {all}", mend);
+            export.Faults.Missing(FaultCodes.Reference, export.PlaceOf("house"), $"there is no house {Excerpt.Quoted(house)}", $"one of: {all}", MendHouse(house, houses, ids));
         }
 
         return house;
+    }
+
+    private static string MendHouse(string written, ImmutableArray<HouseSettings> houses, string[] ids)
+    {
+        if (written == ReadingBatch.WholeNursery)
+        {
+            return "leave house out for an export that serves the whole nursery.";
+        }
+
+        string? called = houses.FirstOrDefault(h => h.Name.Equals(written, StringComparison.OrdinalIgnoreCase))?.Id;
+        return called is not null ? $"write its id: house = \"{called}\"" : NearestName.Mend(written, ids, "write the id of a [[house]], or add that house.");
     }
 
     private static RecordKind? Kind(TableReader export, out bool known)
@@ -109,15 +119,15 @@ internal static class ExportTable
 
     private static int? StepSeconds(TableReader export)
     {
-        if (export.Number("stepMinutes", 1.0 / 60, LongestStepMinutes, "minutes") is not { } minutes)
+        if (export.Number("stepMinutes", 0, LongestStepMinutes, "minutes") is not { } minutes)
         {
             return null;
         }
 
         double seconds = minutes * 60;
-        if (Math.Abs(seconds - Math.Round(seconds)) > 1e-6)
+        if (Math.Abs(seconds - Math.Round(seconds)) > 1e-6 || seconds < 1)
         {
-            export.Faults.Error(FaultCodes.Range, export.PlaceOf("stepMinutes"), $"stepMinutes = {NumberKeys.Show(minutes)}", "a whole number of seconds", "write for example stepMinutes = 5, or 0.5 for half a minute.");
+            export.Faults.Error(FaultCodes.Range, export.PlaceOf("stepMinutes"), $"stepMinutes = {NumberKeys.Show(minutes)}", "a whole number of seconds, at least one", "write for example stepMinutes = 5, or 0.5 for half a minute.");
         }
 
         return (int)Math.Round(seconds);

@@ -11,7 +11,7 @@ internal static class FieldKeys
     public static FieldRef? Read(TableReader table, string nameKey, string positionKey, DialectSettings dialect, bool required)
     {
         string? name = table.Text(nameKey);
-        int? position = table.Whole(positionKey, 1, LastColumn, "column");
+        int? position = table.Whole(positionKey, 1, LastColumn, "(column, counted from 1)");
         if (table.Has(nameKey))
         {
             table.NotHere(positionKey, $"stands beside {nameKey}", "keep one of them.");

@@ -46,7 +46,7 @@ internal static class SensorTable
 
         string si = UnitCatalogue.SiOf(quantity).Code;
         double? stated = table.Number("accuracy", 0, double.MaxValue, $"± in {table.Text("unit") ?? si}", "2");
-        if (ChannelKeys.Unit(table, quantity, channel.Name, si) is not { } unit || stated is not { } width)
+        if (ChannelKeys.Unit(table, quantity, channel.Name, si, _ => "give the accuracy in a unit of the channel.") is not { } unit || stated is not { } width)
         {
             return 0;
         }

@@ -32,7 +32,13 @@ internal static class TimeTable
             time.Faults.Error(FaultCodes.Column, time.PlaceOf(key), $"date and time of day are both {timeOfDay}", "two columns", "take the key out if date and time stand in one column.");
         }
 
-        return new TimeSettings(field, timeOfDay, Format(time, timeNeeded || timeOfDay is not null), TimeZones.OfStamps(time, nurseryZone) ?? nurseryZone);
+        string format = Format(time, timeNeeded || timeOfDay is not null);
+        if (timeOfDay is not null && format != StampPattern.Iso && StampPattern.FaultOf(format, timeNeeded: true) is null && !StampPattern.IsDateBlankTime(format))
+        {
+            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} beside a column for the time of day", "the date, one space and the time", "write it like \"dd-MM-yyyy HH:mm\", though they stand in two columns.");
+        }
+
+        return new TimeSettings(field, timeOfDay, format, TimeZones.OfStamps(time, nurseryZone) ?? nurseryZone);
     }
 
     private static string Format(TableReader time, bool timeNeeded)
@@ -44,8 +50,8 @@ internal static class TimeTable
 
         if (StampPattern.FaultOf(format, timeNeeded) is { } fault)
         {
-            string? near = format.Equals(StampPattern.Iso, StringComparison.OrdinalIgnoreCase) ? "did you mean \"iso\"?" : null;
-            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} has {fault}", "yyyy MM dd HH mm ss and the marks between them", near ?? "write it as the export does, for example \"dd-MM-yyyy HH:mm\"; words go between 'single quotes'.");
+            string? meant = format.Equals(StampPattern.Iso, StringComparison.OrdinalIgnoreCase) ? StampPattern.Iso : StampRepair.Of(format, timeNeeded);
+            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} has {fault}", "yyyy MM dd HH mm ss and the marks between them", meant is not null ? $"did you mean \"{meant}\"?" : "write it as the export does, for example \"dd-MM-yyyy HH:mm\"; words go between 'single quotes'.");
         }
 
         return format;

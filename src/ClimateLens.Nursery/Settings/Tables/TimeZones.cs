@@ -28,7 +28,7 @@ internal static class TimeZones
 
         if (!DateTimeZoneProviders.Tzdb.Ids.Contains(name))
         {
-            Unknown(nursery, name, "the zone of a place, like \"Europe/London\"");
+            Unknown(nursery, name, "the zone of a place, like \"Europe/London\"", "take the zone of a place near by from the IANA list; only an export's clock may have an offset.");
             return null;
         }
 
@@ -58,7 +58,7 @@ internal static class TimeZones
             return DateTimeZone.ForOffset(offset.Value);
         }
 
-        Unknown(time, name, "the zone of a place like \"Europe/London\", \"UTC\", or an offset like \"+01:00\"");
+        Unknown(time, name, "the zone of a place like \"Europe/London\", \"UTC\", or an offset like \"+01:00\"", "take a name of the IANA list, or an offset of at most 18 hours.");
         return null;
     }
 
@@ -76,6 +76,6 @@ internal static class TimeZones
         }
     }
 
-    private static void Unknown(TableReader table, string name, string expected)
-        => table.Faults.Error(FaultCodes.TimeZone, table.PlaceOf("timeZone"), $"timeZone = {Excerpt.Quoted(name)} is not known", expected, NearestName.Mend(name, DateTimeZoneProviders.Tzdb.Ids, "take a name of the IANA list."));
+    private static void Unknown(TableReader table, string name, string expected, string otherwise)
+        => table.Faults.Error(FaultCodes.TimeZone, table.PlaceOf("timeZone"), $"timeZone = {Excerpt.Quoted(name)} is not known", expected, NearestName.Mend(name, DateTimeZoneProviders.Tzdb.Ids, otherwise));
 }

@@ -1,0 +1,69 @@
+using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Records;
+
+namespace ClimateLens.Nursery.Tests.Records;
+
+public class RecordFieldsTests
+{
+    public static TheoryData<string> Kinds => [.. Enum.GetNames<RecordKind>()];
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Kind_EveryOne_HasTheSharedFieldsAndOnesOfItsOwn(string name)
+    {
+        RecordKind kind = Enum.Parse<RecordKind>(name);
+        string[] fields = [.. RecordFields.Of(kind).Select(f => f.Name)];
+        Assert.Equal(["house", "bench", "note", "operator"], fields[^4..]);
+        Assert.True(fields.Length > 4);
+        Assert.Equal(fields.Length, fields.Distinct().Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Field_EveryOne_IsFoundByItsNameAndKeepsItsRules(string name)
+    {
+        RecordKind kind = Enum.Parse<RecordKind>(name);
+        foreach (RecordField field in RecordFields.Of(kind))
+        {
+            Assert.True(RecordFields.TryGet(kind, field.Name, out RecordField? found));
+            Assert.Same(field, found);
+            Assert.True(field.Quantity is null || field.Type == RecordFieldType.Number, field.Name);
+            Assert.True(field.DefaultUnit is null || UnitCatalogue.TryGet(field.Quantity!.Value, field.DefaultUnit, out _), field.Name);
+        }
+    }
+
+    [Theory]
+    [InlineData(RecordKind.Waterings, "minutes", RecordFieldType.Number, Quantity.Duration)]
+    [InlineData(RecordKind.Waterings, "end", RecordFieldType.Time, null)]
+    [InlineData(RecordKind.Waterings, "method", RecordFieldType.Method, null)]
+    [InlineData(RecordKind.PotChecks, "level", RecordFieldType.Level, null)]
+    [InlineData(RecordKind.PotChecks, "weight", RecordFieldType.Number, Quantity.Mass)]
+    [InlineData(RecordKind.PlantWidths, "width", RecordFieldType.Number, Quantity.Length)]
+    [InlineData(RecordKind.Treatments, "reentryUntil", RecordFieldType.Time, null)]
+    [InlineData(RecordKind.Treatments, "rate", RecordFieldType.Number, null)]
+    [InlineData(RecordKind.Scouting, "count", RecordFieldType.Number, null)]
+    public void Field_ByKind_HasItsType(RecordKind kind, string name, RecordFieldType type, Quantity? quantity)
+    {
+        Assert.True(RecordFields.TryGet(kind, name, out RecordField? field));
+        Assert.Equal((type, quantity), (field.Type, field.Quantity));
+    }
+
+    [Fact]
+    public void Field_OfAnotherKind_IsNotFound() => Assert.False(RecordFields.TryGet(RecordKind.Floors, "litres", out _));
+
+    [Fact]
+    public void Methods_Words_AreThoseOfTheFile()
+        => Assert.Equal(["overheadBoom", "sprinkler", "hose", "drip", "ebbAndFlow", "floodFloor", "fog"], WateringMethods.Words);
+
+    [Fact]
+    public void Kinds_Words_AreThoseOfTheFile()
+        => Assert.Equal(["waterings", "potChecks", "plantWidths", "treatments", "floors", "tanks", "scouting"], RecordKinds.Words);
+
+    [Fact]
+    public void Words_EveryOne_ComesBack()
+    {
+        Assert.All(Enum.GetValues<WateringMethod>(), m => Assert.True(WateringMethods.TryParse(WateringMethods.WordOf(m), out WateringMethod read) && read == m));
+        Assert.All(Enum.GetValues<RecordKind>(), k => Assert.True(RecordKinds.TryParse(RecordKinds.WordOf(k), out RecordKind read) && read == k));
+        Assert.False(WateringMethods.TryParse("Drip", out _));
+    }
+}
