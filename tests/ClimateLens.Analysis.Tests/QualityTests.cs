@@ -75,6 +75,7 @@ public sealed class QualityTests
         Review both = ReviewPipeline.Run(With(t => Off(t) ? new Air(0, 0) : SyntheticHouse.AutumnAir(t)).Input);
         Assert.All(both.Sensors, s => Assert.Equal(24, s.Flags.Fail));
         Assert.All(both.Sensors, s => Assert.Contains(s.Notes, n => n.Contains("both exactly 0", StringComparison.Ordinal)));
+        Assert.All(both.Sensors, s => Assert.DoesNotContain(s.Notes, n => n.Contains("used, and counted", StringComparison.Ordinal)));
         Review one = ReviewPipeline.Run(With(t => Off(t) ? new Air(0, 40) : SyntheticHouse.AutumnAir(t)).Input);
         Assert.All(one.Sensors, s => Assert.DoesNotContain(s.Notes, n => n.Contains("both exactly 0", StringComparison.Ordinal)));
         Assert.True(one.Sensors.Single(s => s.Channel == "airTemperature").Flags.Fail < 24);

@@ -174,6 +174,17 @@ public sealed class RiskHoursTests
     }
 
     [Fact]
+    public void Find_WeekBefore_HasTheRiskHoursOfItsOwnPage()
+    {
+        foreach (string zone in (string[])["Europe/London", "Asia/Kolkata"])
+        {
+            Review own = ReviewPipeline.Run(SyntheticHouse.Week("2025-W41", zone).WithAir(SyntheticHouse.ChangingAir).Input);
+            Review next = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42", zone).WithAir(SyntheticHouse.ChangingAir).Input);
+            Assert.Equal(own.RiskHours, next.RiskHoursBefore);
+        }
+    }
+
+    [Fact]
     public void Find_NoRunIn_KnowsNothingOfTheWeekBefore()
     {
         Review review = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42", runInDays: 0).WithAir(SyntheticHouse.AutumnAir).Input);

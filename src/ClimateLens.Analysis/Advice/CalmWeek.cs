@@ -8,8 +8,12 @@ internal static class CalmWeek
     public static Candidate Of(Evidence evidence) => new(
         "calm",
         0,
-        $"Nothing stood out: no risk hours in {Say.Count(evidence.Coverage.HoursWithData, "hour")} with data, no long humid night, no late watering over the leaves that the data tell of.",
+        $"Nothing stood out: no risk hours{UpTo(evidence)} in {Say.Count(evidence.Coverage.HoursWithData, "hour")} with data, no long humid night, no late watering over the leaves that the data tell of.",
         "Carry on as you do.",
         "A calm week is no promise for the next one.",
         [$"{evidence.Coverage.HoursWithData} of {Say.Count(evidence.Coverage.ExpectedHours, "hour")} have data."]);
+
+    /// <summary>How many there may be all the same, given the sensors' errors.</summary>
+    private static string UpTo(Evidence evidence)
+        => evidence.Risk.Total is { High: > 0 } total ? $" (up to {Say.Number(total.High)} if the sensors are off)" : "";
 }

@@ -11,11 +11,11 @@ namespace ClimateLens.Analysis.Checks;
 internal static class QualityNotes
 {
     public static IEnumerable<string> On(HousePeriod period, Series series, SeriesFlags flags, bool[] zeros)
-        => Range(period, series, BothZero.Concerns(period, series) ? zeros : [])
+        => Range(period, series, flags.RolledUp, BothZero.Concerns(period, series) ? zeros : [])
             .Concat(Spikes(period, series, flags.Spike))
             .Concat(Flat(period, series, flags.Flat));
 
-    private static IEnumerable<string> Range(HousePeriod period, Series series, bool[] zeros)
+    private static IEnumerable<string> Range(HousePeriod period, Series series, QualityFlag[] rolledUp, bool[] zeros)
     {
         Channel channel = series.Channel;
         string unit = Units.Symbol(channel.Quantity);
@@ -26,7 +26,7 @@ internal static class QualityNotes
             yield return $"{Say.Count(impossible, "step")} outside the possible range of {Say.Number(channel.FailLow)} to {Say.Number(channel.FailHigh)}{unit}: not used.";
         }
 
-        int unusual = values.Count(v => v < channel.SuspectLow || v > channel.SuspectHigh) - impossible;
+        int unusual = values.Where((v, i) => (v < channel.SuspectLow || v > channel.SuspectHigh) && rolledUp[period.FirstStep + i] == QualityFlag.Suspect).Count();
         if (unusual > 0)
         {
             yield return $"{Say.Count(unusual, "step")} outside the usual range of {Say.Number(channel.SuspectLow)} to {Say.Number(channel.SuspectHigh)}{unit}: used, and counted as doubtful.";
@@ -46,7 +46,7 @@ internal static class QualityNotes
         if (all > 0)
         {
             double limit = SeriesChecks.SpikeLimit(series.Channel, period.Frame.Axis.Step);
-            yield return $"{Say.Count(all, "step")} jumped more than {Say.Number(Math.Round(limit, 1))}{Units.Difference(series.Channel.Quantity)} away from both neighbours; {Say.Count(failed, "step")} of them not used.";
+            yield return $"{Say.Count(all, "step")} jumped more than {Say.Number(Math.Round(limit, 1))}{Units.Difference(series.Channel.Quantity)} away from both neighbours; {failed} not used.";
         }
     }
 

@@ -22,16 +22,10 @@ public static class RiskHours
         BiasDraws draws = BiasDraws.For(period);
         DewPointMargins margins = new(hours, period.Input.House.Rules);
         RiskTally tally = new(hours);
-        SeededRandom random = new(unchecked((ulong)BiasDraws.Seed) + 1);
-        double[] hourly = new double[hours.Count];
+        double[][] hourly = HourlyErrors(hours);
         for (int draw = 0; draw < BiasDraws.Count; draw++)
         {
-            for (int h = 0; h < hourly.Length; h++)
-            {
-                hourly[h] = (2 * random.NextDouble()) - 1;
-            }
-
-            margins.UnderDraw(draws, draw, hourly);
+            margins.UnderDraw(draws, draw, hourly[draw]);
             tally.Add(draw, margins.Risk);
         }
 
@@ -41,6 +35,30 @@ public static class RiskHours
             Total = Total(tally, hours, hours.FirstOfPeriod, hours.Count),
             TotalBefore = Before(tally, hours),
         };
+    }
+
+    /// <summary>
+    /// One number in [-1, 1) for every draw and hour. They belong to the hour itself and not to its place in the period, so that
+    /// a week has the same risk hours on its own page and as "the week before" on the next.
+    /// </summary>
+    private static double[][] HourlyErrors(HourTable hours)
+    {
+        double[][] errors = new double[BiasDraws.Count][];
+        for (int draw = 0; draw < errors.Length; draw++)
+        {
+            errors[draw] = new double[hours.Count];
+        }
+
+        for (int h = 0; h < hours.Count; h++)
+        {
+            SeededRandom random = new(unchecked((ulong)(BiasDraws.Seed + hours.StartOf(h).ToUnixTimeSeconds())));
+            for (int draw = 0; draw < errors.Length; draw++)
+            {
+                errors[draw][h] = (2 * random.NextDouble()) - 1;
+            }
+        }
+
+        return errors;
     }
 
     private static Estimate? Total(RiskTally tally, HourTable hours, int from, int to)
