@@ -130,7 +130,7 @@ public sealed class BadInputTests
     private static void Expect(int exitCode, string named, ProgramRun run)
     {
         Assert.True(run.ExitCode == exitCode, run.ToString());
-        Assert.Contains(named, run.Error, StringComparison.Ordinal);
+        Assert.Contains(named, run.Error, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("   at ClimateLens", run.Error, StringComparison.Ordinal);
     }
 }

@@ -13,10 +13,14 @@ public static class NurseryFile
     /// </summary>
     /// <param name="fileName">The file's name as the user gave it, for messages.</param>
     /// <param name="utf8">The file's bytes; a byte order mark is accepted.</param>
+    /// <param name="fileExists">
+    /// Tells whether a path under <c>files</c> that is no pattern is there, so that a missing file is told with the other
+    /// faults; null: not asked.
+    /// </param>
     /// <exception cref="NurseryFileException">The file cannot be used; holds every fault and warning, in file order.</exception>
-    public static NurserySettings Parse(string fileName, ReadOnlyMemory<byte> utf8)
+    public static NurserySettings Parse(string fileName, ReadOnlyMemory<byte> utf8, Func<string, bool>? fileExists = null)
     {
-        FaultList faults = new(fileName);
+        FaultList faults = new(fileName) { FileExists = fileExists ?? (_ => true) };
         NurserySettings? settings = Read(fileName, utf8.Span, faults);
         IReadOnlyList<Problem> problems = faults.InFileOrder();
         if (settings is null || faults.HasErrors)

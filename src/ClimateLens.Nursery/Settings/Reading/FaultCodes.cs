@@ -31,5 +31,6 @@ internal static class FaultCodes
     public const string End = "nursery.end";
     public const string Unused = "nursery.unused";
     public const string Spacing = "nursery.spacing";
+    public const string File = "nursery.file";
     public const string More = "nursery.more";
 }

@@ -23,6 +23,9 @@ internal sealed class FaultList(string fileName)
     /// </summary>
     public bool PartUnread { get; set; }
 
+    /// <summary>Whether a file that an export names is there; the answer comes from outside, since this project reads no files.</summary>
+    public Func<string, bool> FileExists { get; init; } = _ => true;
+
     public bool HasErrors => _problems.Any(p => p.Severity == Severity.Error);
 
     public void Error(string code, Place at, string found, string expected, string mend)

@@ -114,7 +114,21 @@ internal static class ExportTable
             export.Faults.Error(FaultCodes.Text, empty.At, "files is empty", "at least one file", $"write for example files = {Example}");
         }
 
+        ReportMissing(export);
         return files;
+    }
+
+    private static void ReportMissing(TableReader export)
+    {
+        TomlArray? list = export.Find("files")?.Value as TomlArray;
+        foreach (TomlScalar item in list?.Items.OfType<TomlScalar>() ?? [])
+        {
+            if (item.Value is string { Length: > 0 } path && path.AsSpan().IndexOfAny('*', '?') < 0 && !export.Faults.FileExists(path))
+            {
+                export.Faults.Error(FaultCodes.File, item.At, $"there is no file {Excerpt.Quoted(path)}", "a file that exists, beside the nursery file or by its whole path",
+                    "correct the path, put the file there, or write a pattern such as \"exports/*.csv\" for files that come and go.");
+            }
+        }
     }
 
     private static int? StepSeconds(TableReader export)
