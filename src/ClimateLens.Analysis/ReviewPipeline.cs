@@ -9,8 +9,11 @@ namespace ClimateLens.Analysis;
 /// <summary>The whole program in one method: what a review does, in the order in which it does it.</summary>
 public static class ReviewPipeline
 {
-    /// <summary>How much a review wants to see before its period: the week before, for comparison.</summary>
-    public static Duration RunIn { get; } = Duration.FromDays(7);
+    /// <summary>
+    /// How much a review wants to see before its period: the week before, for comparison. An hour more than seven days, since a
+    /// week in which the clock is put back has 169 hours.
+    /// </summary>
+    public static Duration RunIn { get; } = Duration.FromHours((7 * 24) + 1);
 
     /// <summary>Reviews one house period. Pure: equal inputs give equal reviews.</summary>
     /// <param name="input">Settings, readings and records of the house from the start of its run-in to the end of the period.</param>

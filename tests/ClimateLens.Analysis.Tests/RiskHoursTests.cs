@@ -2,6 +2,7 @@ using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Science.Psychrometrics;
 using ClimateLens.Science.Quantities;
@@ -182,6 +183,22 @@ public sealed class RiskHoursTests
             Review next = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42", zone).WithAir(SyntheticHouse.ChangingAir).Input);
             Assert.Equal(own.RiskHours, next.RiskHoursBefore);
         }
+    }
+
+    [Theory]
+    [InlineData("2025-W13", "2025-W14", 167)]
+    [InlineData("2025-W43", "2025-W44", 169)]
+    public void Find_WeekBeforeWithAClockChange_IsWhole(string week, string next, int hours)
+    {
+        static Review ReviewOf(string week)
+        {
+            HouseInput bare = SyntheticHouse.Week(week).Input;
+            Interval runIn = new(bare.Period.Start - ReviewPipeline.RunIn, bare.Period.Start);
+            return ReviewPipeline.Run(new SyntheticHouse(bare with { RunIn = runIn }, 5).WithAir(at => new Air(18 + (0.1 * Math.Sin(at.ToUnixTimeSeconds())), 97 + Math.Sin(at.ToUnixTimeSeconds()))).Input);
+        }
+
+        Assert.Equal(hours, ReviewOf(week).RiskHours!.Value);
+        Assert.Equal(hours, ReviewOf(next).RiskHoursBefore!.Value);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Science.Statistics;
+using NodaTime;
 
 namespace ClimateLens.Analysis.Stages;
 
@@ -33,7 +34,7 @@ public static class RiskHours
         return new RiskState(hours, draws, margins.DewPointC, margins.MarginK, tally.Probabilities())
         {
             Total = Total(tally, hours, hours.FirstOfPeriod, hours.Count),
-            TotalBefore = Before(tally, hours),
+            TotalBefore = Before(tally, hours, period),
         };
     }
 
@@ -66,12 +67,15 @@ public static class RiskHours
             ? tally.Total(from, to)
             : null;
 
-    /// <summary>The week before, from the run-in; only when at least half of its hours have data.</summary>
-    private static Estimate? Before(RiskTally tally, HourTable hours)
+    /// <summary>
+    /// The seven local days before, 167 to 169 hours, from the run-in; only when all of them are loaded and at least half of
+    /// their hours have data.
+    /// </summary>
+    private static Estimate? Before(RiskTally tally, HourTable hours, HousePeriod period)
     {
-        int from = hours.FirstOfPeriod - (7 * 24);
-        return from >= 0 && 2 * tally.HoursWithData(from, hours.FirstOfPeriod) >= 7 * 24
-            ? tally.Total(from, hours.FirstOfPeriod)
-            : null;
+        DateTimeZone zone = period.Frame.Axis.Zone;
+        LocalDate first = period.Input.Period.Start.InZone(zone).Date.PlusDays(-7);
+        int from = hours.IndexOf(zone.AtStartOfDay(first).ToInstant()), to = hours.FirstOfPeriod;
+        return from >= 0 && 2 * tally.HoursWithData(from, to) >= to - from ? tally.Total(from, to) : null;
     }
 }
