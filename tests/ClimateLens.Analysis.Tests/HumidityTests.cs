@@ -83,5 +83,25 @@ public sealed class HumidityTests
         Assert.Contains(wrong.Findings, f => f.Id == "sensorNotTrusted");
     }
 
+    [Fact]
+    public void Run_AFewImpossibleLoggedDeficits_DoNotSpeakForTheRest()
+    {
+        SyntheticHouse house = Warm.WithColumn("climate3", "relativeHumidity", t => 85 + (5 * Slow(t)));
+        static double OursKPa(double t, double rh) => 0.61121 * Math.Exp(17.502 * t / (240.97 + t)) * (1 - (rh / 100));
+        NodaTime.Instant broken = house.Input.Period.Start + NodaTime.Duration.FromHours(30);
+        Review review = ReviewPipeline.Run(house.WithColumn("vpd", "vapourPressureDeficit", t => t == broken ? 999 : OursKPa(18 + Slow(t), 85 + (5 * Slow(t)))).Input);
+        SensorReport report = review.Sensors.Single(s => s.Channel == "vapourPressureDeficit");
+        Assert.Equal(1, report.Flags.Fail);
+        Assert.DoesNotContain(report.Notes, n => n.Contains("check the unit", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Run_DeficitWhoseEveryValueIsImpossible_IsStillCompared()
+    {
+        SyntheticHouse house = Warm.WithColumn("climate3", "relativeHumidity", t => 85 + (5 * Slow(t)));
+        Review review = ReviewPipeline.Run(house.WithColumn("vpd", "vapourPressureDeficit", t => 300 + Slow(t)).Input); // Pa named kPa
+        Assert.Contains(review.Sensors.Single(s => s.Channel == "vapourPressureDeficit").Notes, n => n.Contains("check the unit", StringComparison.Ordinal));
+    }
+
     private static double Slow(NodaTime.Instant at) => Math.Sin(at.ToUnixTimeSeconds() / 9000.0);
 }

@@ -63,11 +63,11 @@ internal sealed record LoggedComparison(Series Logged, int Steps, double Mean, d
 
     private static LoggedComparison? Compare(HousePeriod period, Series series, ColumnKey oursKey, double tolerance)
     {
-        ImmutableArray<double> logged = period.Frame.Values(series.Key);
+        IReadOnlyList<double> logged = Comparable(period, series);
         ImmutableArray<double> ours = period.Frame.Values(oursKey);
         int steps = 0;
         double sum = 0, largest = 0;
-        for (int i = period.FirstStep; i < logged.Length; i++)
+        for (int i = period.FirstStep; i < logged.Count; i++)
         {
             double difference = ours[i] - logged[i];
             if (double.IsFinite(difference))
@@ -79,5 +79,16 @@ internal sealed record LoggedComparison(Series Logged, int Steps, double Mean, d
         }
 
         return steps == 0 ? null : new LoggedComparison(series, steps, sum / steps, largest, tolerance);
+    }
+
+    /// <summary>
+    /// Failed values are left out, so that a few of them do not speak for the rest; but where most failed, the unit itself is in
+    /// question, and all are compared.
+    /// </summary>
+    private static IReadOnlyList<double> Comparable(HousePeriod period, Series series)
+    {
+        ReadOnlySpan<QualityFlag> flags = period.Frame.Flags(series.Key).AsSpan()[period.FirstStep..];
+        int failed = flags.Count(QualityFlag.Fail), there = flags.Length - flags.Count(QualityFlag.Missing);
+        return 2 * failed > there ? period.Frame.Values(series.Key) : Quality.Used(period.Frame, series.Key);
     }
 }
