@@ -47,6 +47,17 @@ public sealed class SunCalendarTests
         Assert.False(summer.IsNight(Instant.FromUtc(2025, 6, 20, 23, 30)));
     }
 
+    [Fact]
+    public void PolarDay_BetweenTwoSolarNoons_HasNeitherNightNorSunrise()
+    {
+        // In late June solar noon comes 13 s later each day: half days of 12 h would leave a gap at midnight.
+        LocalDate date = new(2025, 6, 20);
+        SunCalendar summer = Calendar("Europe/Oslo", date, 70.7, 23.7);
+        Instant start = Instant.FromUtc(2025, 6, 20, 12, 0);
+        Assert.DoesNotContain(Enumerable.Range(0, 86400), second => summer.IsNight(start + Duration.FromSeconds(second)));
+        Assert.Null(summer.NextSunrise(start));
+    }
+
     private static SunCalendar Calendar(string zone, LocalDate date, double latitude, double longitude)
     {
         DateTimeZone tz = DateTimeZoneProviders.Tzdb[zone];

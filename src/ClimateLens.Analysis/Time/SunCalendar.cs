@@ -10,8 +10,12 @@ namespace ClimateLens.Analysis.Time;
 /// </summary>
 public sealed class SunCalendar
 {
+    /// <summary>A little more than half a day: solar noons lie up to 24 h 0.5 min apart, and a polar day has no night between.</summary>
+    private static readonly Duration HalfPolarDay = Duration.FromMinutes((12 * 60) + 1);
+
     private readonly Dictionary<LocalDate, LocalSun> _days = [];
     private readonly (Instant From, Instant To)[] _daylight;
+    private readonly List<Instant> _sunrises = [];
 
     /// <summary>The sun between two instants, with two days to spare at either end.</summary>
     public SunCalendar(Instant from, Instant to, DateTimeZone zone, double latitudeDeg, double longitudeDeg)
@@ -27,9 +31,10 @@ public sealed class SunCalendar
             Instant? sunrise = day.SunriseUtcMinutes is double rise ? At(rise) : null;
             Instant? sunset = day.SunsetUtcMinutes is double set ? At(set) : null;
             _days[noon.InZone(zone).Date] = new LocalSun(sunrise, sunset);
+            _sunrises.AddRange(sunrise is Instant up ? [up] : []);
             if (day.Case != SunCase.PolarNight)
             {
-                daylight.Add((sunrise ?? noon - Duration.FromHours(12), sunset ?? noon + Duration.FromHours(12)));
+                daylight.Add((sunrise ?? noon - HalfPolarDay, sunset ?? noon + HalfPolarDay));
             }
         }
 
@@ -69,11 +74,11 @@ public sealed class SunCalendar
     /// <summary>The first sunrise after an instant, or null within the days held.</summary>
     public Instant? NextSunrise(Instant instant)
     {
-        foreach ((Instant from, _) in _daylight)
+        foreach (Instant sunrise in _sunrises)
         {
-            if (from > instant)
+            if (sunrise > instant)
             {
-                return from;
+                return sunrise;
             }
         }
 
