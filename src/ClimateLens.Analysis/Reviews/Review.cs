@@ -192,7 +192,7 @@ public sealed record RecordCount(int Count, string Note);
 /// <param name="Notes">What is to be said, in plain sentences.</param>
 public sealed record SensorReport(string Source, string Channel, string Sensor, FlagCounts Flags, ImmutableArray<string> Notes);
 
-/// <summary>Steps by flag; not-evaluated steps count as pass here only when no test of the channel exists.</summary>
+/// <summary>Steps by flag; the codes are those of <see cref="ClimateLens.Nursery.Time.QualityFlag"/>.</summary>
 public sealed record FlagCounts(int Pass, int NotEvaluated, int Suspect, int Fail, int Missing);
 
 /// <summary>A ranked statement with evidence and what to do.</summary>
