@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.Json;
 using ClimateLens.Logs.Import;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
@@ -39,9 +40,14 @@ public sealed class ReadingStore : IDisposable
     /// <summary>Sheets of all files ever imported, in the order of their sources and of their import.</summary>
     public ImmutableArray<ImportSheet> Sheets => [.. _ledger.Sources.SelectMany(s => s.Files.Select(f => ImportSheets.Of(f, s.Key)))];
 
-    /// <summary>A hash that changes exactly when the stored readings or records change.</summary>
+    /// <summary>
+    /// A hash that changes exactly when the stored readings or records change, or the files behind them and what became of
+    /// their rows: all that <see cref="Load"/> gives. Files that do not overlap give it in whatever order they are imported.
+    /// </summary>
     public string Version => ContentHash.Of(Encoding.UTF8.GetBytes(string.Join('\n', _ledger.Sources
-        .SelectMany(s => s.Parts).Select(p => $"{p.Stored.Path} {p.Stored.Sha256}").Order(StringComparer.Ordinal))));
+        .SelectMany(s => s.Parts.Select(p => $"{p.Stored.Path} {p.Stored.Sha256}")
+            .Concat(s.Files.Select(f => $"{s.Key} {JsonSerializer.Serialize(f, LedgerFormat.Default.LedgerFile)}")))
+        .Order(StringComparer.Ordinal))));
 
     /// <summary>Opens the store of a nursery and holds it; creates its folder, and finishes or undoes what a killed run left.</summary>
     /// <param name="nursery">The nursery.</param>
@@ -71,7 +77,7 @@ public sealed class ReadingStore : IDisposable
     {
         var problems = new ProblemList();
         var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
-        var finder = new ExportFiles(_nurseryFolder, _folder);
+        var finder = new ExportFiles(_nurseryFolder, _nursery);
         int known = 0;
         if (_ledgerLost)
         {
@@ -134,7 +140,7 @@ public sealed class ReadingStore : IDisposable
     {
         ExportSettings export = _nursery.Exports.First(e => SourceOf(e)?.Parts.Exists(p => p.Stored.Path == damage.Path) == true);
         var problems = new ProblemList();
-        List<(ExportFile File, string Sha256)> files = new ExportFiles(_nurseryFolder, _folder).Hashed(export, _nursery.FileName, problems);
+        List<(ExportFile File, string Sha256)> files = new ExportFiles(_nurseryFolder, _nursery).Hashed(export, _nursery.FileName, problems);
         _ = Update(export, problems, null, (u, held) => u.Rebuild(held!, files, damage.Path));
     }
 

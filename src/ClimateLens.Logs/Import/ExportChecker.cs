@@ -17,7 +17,7 @@ public static class ExportChecker
     public static ImportReport Check(NurserySettings nursery, string nurseryFolder)
     {
         var problems = new ProblemList();
-        var finder = new ExportFiles(nurseryFolder, Path.Combine(nurseryFolder, nursery.Store));
+        var finder = new ExportFiles(nurseryFolder, nursery);
         string[] houses = [.. nursery.Houses.Select(h => h.Id)];
         var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
         int known = 0;

@@ -124,7 +124,7 @@ internal sealed class RecordSource(ExportSettings export, RecordKind kind, IRead
         {
             if (field.Quantity is Quantity quantity)
             {
-                units[field.Name] = ReadingColumns.SiUnit(quantity).Code;
+                units[field.Name] = UnitCatalogue.SiOf(quantity).Code;
             }
         }
 

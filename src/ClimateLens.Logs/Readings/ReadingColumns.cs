@@ -25,7 +25,7 @@ internal static class ReadingColumns
         {
             string name = new ColumnKey(settings.Channel, settings.Sensor).ToString();
             Channel channel = ChannelCatalogue.Get(settings.Channel);
-            Unit unit = UnitCatalogue.TryGet(channel.Quantity, settings.Unit, out Unit known) ? known : SiUnit(channel.Quantity);
+            Unit unit = UnitCatalogue.TryGet(channel.Quantity, settings.Unit, out Unit known) ? known : UnitCatalogue.SiOf(channel.Quantity);
             var missing = new MissingCodes(export.Dialect.MissingValues.Concat(settings.MissingValues), format);
             int field = finder.Find(settings.Field, ProblemCodes.Column, name, out Nursery.Problems.Problem? problem);
             if (problem is not null)
@@ -42,7 +42,4 @@ internal static class ReadingColumns
     /// <summary>The names of an export's columns in the store, in ordinal order.</summary>
     public static string[] NamesOf(ExportSettings export)
         => [.. export.Columns.Select(c => new ColumnKey(c.Channel, c.Sensor).ToString()).Distinct().Order(StringComparer.Ordinal)];
-
-    /// <summary>The first unit of the quantity that needs no conversion.</summary>
-    public static Unit SiUnit(Quantity quantity) => UnitCatalogue.All.First(u => u.Quantity == quantity && u is { Factor: 1, Offset: 0 });
 }

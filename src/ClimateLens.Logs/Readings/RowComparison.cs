@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ClimateLens.Logs.Store;
 
 namespace ClimateLens.Logs.Readings;
 
@@ -45,7 +46,7 @@ internal static class RowComparison
     /// <summary>The values of a row in SI for the set-aside file: <c>utc; airTemperature=21.5; …</c>.</summary>
     public static byte[] Text(YearRows rows, int row)
     {
-        var text = new StringBuilder(DateTime.UnixEpoch.AddTicks(rows.Utc[row] * 10).ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFF'Z'", CultureInfo.InvariantCulture));
+        var text = new StringBuilder(Micros.ToIso(rows.Utc[row]));
         for (int c = 0; c < rows.Names.Length; c++)
         {
             if (!double.IsNaN(rows.Columns[c][row]))

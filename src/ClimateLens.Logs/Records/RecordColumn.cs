@@ -54,15 +54,12 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
         {
             RecordFieldType.Number or RecordFieldType.Level => Number(cell),
             RecordFieldType.Method => Method(Encoding.UTF8.GetString(cell)),
-            RecordFieldType.Time => times.TryRead(cell, startUtc, out long utc) ? Iso(utc) : null,
+            RecordFieldType.Time => times.TryRead(cell, startUtc, out long utc) ? Store.Micros.ToIso(utc) : null,
             _ => Encoding.UTF8.GetString(cell),
         };
         value = read ?? "";
         return read is null ? CellKind.NotRead : read.Length == 0 ? CellKind.Missing : CellKind.Value;
     }
-
-    /// <summary>A time as records keep it.</summary>
-    public static string Iso(long utc) => Store.Micros.ToDateTime(utc).ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFF'Z'", CultureInfo.InvariantCulture);
 
     private string? Number(ReadOnlySpan<byte> cell)
     {

@@ -17,7 +17,7 @@ internal sealed record StoredRecord(string House, long Utc, int File, int Line, 
 
     /// <summary>The content for the set-aside file.</summary>
     public byte[] Text() => Encoding.UTF8.GetBytes(
-        Store.Micros.ToDateTime(Utc).ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFF'Z'", CultureInfo.InvariantCulture)
+        Store.Micros.ToIso(Utc)
         + string.Concat(Fields.Select(f => $"; {f.Key}={f.Value}")));
 
     private static string KeyOf(string house, long utc, ImmutableSortedDictionary<string, string> fields)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 
 namespace ClimateLens.Logs.Store;
@@ -13,6 +14,9 @@ internal static class Micros
 
     /// <summary>As a UTC date and time.</summary>
     public static DateTime ToDateTime(long micros) => DateTime.UnixEpoch.AddTicks(micros * 10);
+
+    /// <summary>As the store and the set-aside files write it: <c>2025-10-13T14:05:00Z</c>, fractions only where there are some.</summary>
+    public static string ToIso(long micros) => ToDateTime(micros).ToString("yyyy-MM-dd'T'HH:mm:ss.FFFFFF'Z'", CultureInfo.InvariantCulture);
 
     /// <summary>From a UTC date and time.</summary>
     public static long Of(DateTime utc) => (utc - DateTime.UnixEpoch).Ticks / 10;

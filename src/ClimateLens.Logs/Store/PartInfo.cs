@@ -1,4 +1,3 @@
-using ClimateLens.Logs.Readings;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -19,7 +18,7 @@ internal sealed record PartInfo(string House, string Source, string TimeZone, St
         var units = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach (string name in columns)
         {
-            units[name] = ReadingColumns.SiUnit(ChannelCatalogue.Get(ColumnKey.Parse(name).Channel).Quantity).Code;
+            units[name] = UnitCatalogue.SiOf(ChannelCatalogue.Get(ColumnKey.Parse(name).Channel).Quantity).Code;
         }
 
         return new PartInfo(export.House, export.Name, export.Time.Zone.Id, export.StampSide, units);

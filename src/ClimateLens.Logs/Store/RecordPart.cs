@@ -111,7 +111,7 @@ internal static class RecordPart
         {
             var times = new DateTime?[rows.Length];
             await group.ReadAsync<DateTime>(field, times.AsMemory(), null, CancellationToken.None).ConfigureAwait(false);
-            texts = [.. times.Select(t => t is DateTime time ? RecordColumn.Iso(Micros.Of(time)) : null)];
+            texts = [.. times.Select(t => t is DateTime time ? Micros.ToIso(Micros.Of(time)) : null)];
         }
         else
         {

@@ -112,18 +112,24 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             at += end - start;
         }
 
-        int step = export.StepSeconds ?? CommonStep(slices[^1].Rows);
+        int step = export.StepSeconds ?? CommonStep(slices.Select(s => s.Rows));
         return new ReadingBatch(export.House, export.Name, export.StampSide, step, utc, columns.ToImmutableSortedDictionary(StringComparer.Ordinal));
     }
 
-    /// <summary>The most frequent difference between neighbours of a year; the smaller of two equally frequent ones. [s]</summary>
-    private static int CommonStep(YearRows rows)
+    /// <summary>
+    /// The most frequent difference between neighbours of the years that a period touches; the smaller of two equally frequent
+    /// ones. All of them vote, since the last interval of a year may be the only row of the next. [s]
+    /// </summary>
+    private static int CommonStep(IEnumerable<YearRows> years)
     {
         var votes = new Dictionary<long, int>();
-        for (int i = 1; i < rows.Count; i++)
+        foreach (YearRows rows in years)
         {
-            long step = rows.Utc[i] - rows.Utc[i - 1];
-            votes[step] = votes.GetValueOrDefault(step) + 1;
+            for (int i = 1; i < rows.Count; i++)
+            {
+                long step = rows.Utc[i] - rows.Utc[i - 1];
+                votes[step] = votes.GetValueOrDefault(step) + 1;
+            }
         }
 
         long common = votes.OrderByDescending(v => v.Value).ThenBy(v => v.Key).Select(v => v.Key).FirstOrDefault();

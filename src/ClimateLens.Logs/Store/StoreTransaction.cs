@@ -31,10 +31,7 @@ internal sealed class StoreTransaction(string folder) : IDisposable
             }
         }
 
-        foreach (string obsolete in ledger?.Obsolete ?? [])
-        {
-            File.Delete(Path.Combine(folder, obsolete));
-        }
+        Remove(folder, ledger?.Obsolete ?? []);
     }
 
     /// <summary>Opens the staged form of a file for writing; close it before it is sealed.</summary>
@@ -94,9 +91,15 @@ internal sealed class StoreTransaction(string folder) : IDisposable
             File.Move(Path.Combine(folder, path) + StorePaths.Staged, Path.Combine(folder, path), overwrite: true);
         }
 
-        foreach (string path in ledger.Obsolete)
+        Remove(folder, ledger.Obsolete);
+    }
+
+    /// <summary>Removes files that are no longer in force; a user may have removed them before, with their folder.</summary>
+    private static void Remove(string folder, IEnumerable<string> obsolete)
+    {
+        foreach (string path in obsolete.Select(relative => Path.Combine(folder, relative)).Where(File.Exists))
         {
-            File.Delete(Path.Combine(folder, path));
+            File.Delete(path);
         }
     }
 

@@ -7,13 +7,13 @@ namespace ClimateLens.Logs.Text;
 
 /// <summary>Finds the files of an export.</summary>
 /// <param name="nurseryFolder">Folder of the nursery file.</param>
-/// <param name="storeFolder">The store, whose own files are never exports.</param>
-internal sealed class ExportFiles(string nurseryFolder, string storeFolder)
+/// <param name="nursery">The nursery; a pattern never takes files of its store or its site for exports.</param>
+internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
 {
     private static readonly EnumerationOptions Options = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = true };
 
     private readonly string _root = Path.GetFullPath(nurseryFolder);
-    private readonly string _store = Path.GetFullPath(storeFolder) + Path.DirectorySeparatorChar;
+    private readonly string[] _own = [.. ((string[])[nursery.Store, nursery.Site]).Select(folder => Path.GetFullPath(Path.Combine(nurseryFolder, folder)) + Path.DirectorySeparatorChar)];
 
     /// <summary>Whether a path under files is a pattern.</summary>
     public static bool IsPattern(string path) => path.AsSpan().IndexOfAny('*', '?') >= 0;
@@ -87,7 +87,7 @@ internal sealed class ExportFiles(string nurseryFolder, string storeFolder)
         }
         else
         {
-            found.AddRange(Named(Directory.GetFiles(folder, "*", Options), segments[0]).Where(path => !path.StartsWith(_store, StringComparison.Ordinal)));
+            found.AddRange(Named(Directory.GetFiles(folder, "*", Options), segments[0]).Where(path => !_own.Any(folder => path.StartsWith(folder, StringComparison.Ordinal))));
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Logs.Times;
 
@@ -14,7 +15,7 @@ internal sealed class StampParser
     private StampParser(string text)
     {
         Text = text;
-        _iso = text == "iso";
+        _iso = text == StampPattern.Iso;
     }
 
     /// <summary>The pattern as written.</summary>

@@ -105,11 +105,11 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
 
     private void Uncertain(long local, long early, long late)
     {
-        // Rows of one change of the clock share the day and the width of the repeat; that names the hour.
-        long key = ((local / CivilDate.DayMicros) * 2) + (late > early ? 1 : 0);
-        if (!_hours.TryGetValue(key, out RepeatedHour? hour))
+        // Rows of one change of the clock share the day.
+        long day = local / CivilDate.DayMicros;
+        if (!_hours.TryGetValue(day, out RepeatedHour? hour))
         {
-            _hours.Add(key, hour = new RepeatedHour { Before = _last });
+            _hours.Add(day, hour = new RepeatedHour { Before = _last });
         }
 
         hour.Add(_tickets++, early, late);
