@@ -12,7 +12,7 @@ internal static class NumberCell
     private const ulong LargestExactMantissa = 1UL << 53;
 
     // Powers of ten up to 1e22 are exact doubles, so one product or quotient of an exact mantissa is rounded once:
-    // correct to the last bit (Clinger, "How to read floating point numbers accurately", PLDI 1990).
+    // correct to the last bit [CLINGER90].
     private static readonly double[] ExactPowers = [.. Enumerable.Range(0, 23).Select(n => double.Parse($"1e{n}", CultureInfo.InvariantCulture))];
 
     /// <summary>Reads <paramref name="cell"/>, which holds no surrounding blanks.</summary>

@@ -116,7 +116,7 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
         _open = hour;
     }
 
-    /// <summary>Majority vote for the usual step (Boyer and Moore 1981): one counter, no table.</summary>
+    /// <summary>Majority vote for the usual step [BM91]: one counter, no table.</summary>
     private void Vote(long step)
     {
         if (step == _commonStep)
