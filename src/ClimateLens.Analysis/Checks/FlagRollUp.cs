@@ -3,7 +3,7 @@ using ClimateLens.Nursery.Time;
 namespace ClimateLens.Analysis.Checks;
 
 /// <summary>One flag out of several tests: fail before suspect before pass before not evaluated before missing.</summary>
-/// <remarks><para><b>Source:</b> order of the QARTOD flags as in the vectors of qartod-vectors.json.</para></remarks>
+/// <remarks><para><b>Source:</b> order of the QARTOD flags as in [IOOSQC] (qartod-vectors.json).</para></remarks>
 public static class FlagRollUp
 {
     /// <summary>The weightier of two flags.</summary>

@@ -7,7 +7,7 @@ namespace ClimateLens.Analysis.Checks;
 /// On a regular grid whose gaps are NaN a count of steps is elapsed time.
 /// </summary>
 /// <remarks>
-/// <para><b>Source:</b> U.S. IOOS QARTOD, as <see cref="GrossRange"/>, test 8; from memory. Beyond it, at least half of the
+/// <para><b>Source:</b> [QARTODTS] test 8; from memory. Beyond it, at least half of the
 /// window must hold values, so that two equal readings either side of a gap prove nothing.</para>
 /// </remarks>
 public static class FlatLine

@@ -7,8 +7,7 @@ namespace ClimateLens.Analysis.Checks;
 /// suspect. Limits are inclusive.
 /// </summary>
 /// <remarks>
-/// <para><b>Source:</b> U.S. IOOS QARTOD, Manual for Real-Time Quality Control of In-situ Temperature and Salinity Data
-/// (version 2.0, 2016), test 4; from memory. Held to vectors of an open implementation (qartod-vectors.json).</para>
+/// <para><b>Source:</b> [QARTODTS] test 4; from memory. Held to vectors of an open implementation ([IOOSQC], qartod-vectors.json).</para>
 /// </remarks>
 public static class GrossRange
 {

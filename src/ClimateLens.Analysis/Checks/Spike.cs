@@ -7,7 +7,7 @@ namespace ClimateLens.Analysis.Checks;
 /// </summary>
 /// <remarks>
 /// <para><b>Formula:</b> <c>|xᵢ - (xᵢ₋₁ + xᵢ₊₁)/2| &gt; limit</c>.</para>
-/// <para><b>Source:</b> U.S. IOOS QARTOD, as <see cref="GrossRange"/>, test 6; from memory. The differential form of the
+/// <para><b>Source:</b> [QARTODTS] test 6; from memory. The differential form of the
 /// manuals is not used: it misses a spike on a slope.</para>
 /// </remarks>
 public static class Spike

@@ -8,8 +8,8 @@ namespace ClimateLens.Analysis.Uncertainty;
 /// every hour, since a humidity sensor that is 2 % high is so all week.
 /// </summary>
 /// <remarks>
-/// <para><b>Method:</b> a stated ± range without a distribution counts as rectangular: JCGM 100:2008 (GUM), 4.3.7; drawn as in
-/// JCGM 101:2008. On top, humidity gets a small error anew in every hour, rectangular, a tenth as wide (choice of this
+/// <para><b>Method:</b> a stated ± range without a distribution counts as rectangular: [GUM08] 4.3.7; drawn as in
+/// [GUMS1]. On top, humidity gets a small error anew in every hour, rectangular, a tenth as wide (choice of this
 /// project, no source: rounding, and air that is not the same all over the house).</para>
 /// </remarks>
 public sealed class BiasDraws

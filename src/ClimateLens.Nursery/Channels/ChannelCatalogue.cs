@@ -5,7 +5,7 @@ namespace ClimateLens.Nursery.Channels;
 
 /// <summary>
 /// Every channel that the tool knows. A new channel is one line here (DEVELOPERS.md, "How to add a channel").
-/// Gross limits of weather channels follow the plausible-value practice of WMO-No. 8 (Guide to Instruments, Part IV);
+/// Gross limits of weather channels follow the plausible values of [WMO8], from memory;
 /// the suspect limits of a working house, the spike and flat-line limits and the default accuracies are
 /// common practice without a source, and can be overruled by a stated accuracy in the nursery file.
 /// </summary>

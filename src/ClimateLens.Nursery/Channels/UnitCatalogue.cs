@@ -18,7 +18,7 @@ public readonly record struct Unit(string Code, Quantity Quantity, double Factor
 
 /// <summary>
 /// Units by quantity: UCUM 2.2 codes with everyday aliases. Factors are exact by definition
-/// (NIST SP 811, Appendix B) except those of mercury, which are conventional. The plain words gal and floz are US measures.
+/// ([SP811] appendix B) except those of mercury, which are conventional. The plain words gal and floz are US measures.
 /// Both the micro sign and the Greek letter mu are known.
 /// </summary>
 public static class UnitCatalogue
@@ -37,8 +37,8 @@ public static class UnitCatalogue
         .. Of(Quantity.Pressure, 0.001, 0, "Pa"),
         .. Of(Quantity.Pressure, 0.1, 0, "hPa", "mbar"),
         .. Of(Quantity.Pressure, 100, 0, "bar"),
-        .. Of(Quantity.Pressure, 3.386389, 0, "[in_i'Hg]", "inHg"), // conventional inch of mercury, NIST SP 811
-        .. Of(Quantity.Pressure, 0.133322387415, 0, "mm[Hg]", "mmHg"), // conventional millimetre of mercury, NIST SP 811
+        .. Of(Quantity.Pressure, 3.386389, 0, "[in_i'Hg]", "inHg"), // conventional inch of mercury, [SP811]
+        .. Of(Quantity.Pressure, 0.133322387415, 0, "mm[Hg]", "mmHg"), // conventional millimetre of mercury, [SP811]
         .. Of(Quantity.Pressure, 4.4482216152605 / 0.64516, 0, "[psi]", "psi"), // 1 lbf a square inch
         .. Of(Quantity.Irradiance, 1, 0, "W/m2", "W.m-2", "W/m²", "W/m^2"),
         .. Of(Quantity.Irradiance, 1000, 0, "kW/m2"),

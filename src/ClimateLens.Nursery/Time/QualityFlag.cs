@@ -1,8 +1,7 @@
 namespace ClimateLens.Nursery.Time;
 
 /// <summary>
-/// Quality of one value, with the codes of the QARTOD manuals (U.S. IOOS, Manual for Real-Time Oceanographic Data
-/// Quality Control Flags, version 1.2, 2020).
+/// Quality of one value, with the codes of the QARTOD manuals [QARTODFLAG].
 /// </summary>
 public enum QualityFlag : byte
 {

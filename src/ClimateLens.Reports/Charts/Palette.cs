@@ -1,7 +1,7 @@
 namespace ClimateLens.Reports.Charts;
 
 /// <summary>
-/// Colours of the charts: the categorical set of Okabe and Ito ("Color Universal Design", 2008), which stays apart for
+/// Colours of the charts: the categorical set of Okabe and Ito [OKABE08], which stays apart for
 /// people with any common colour vision; every line also differs in its dash or has a panel of its own.
 /// </summary>
 internal static class Palette
