@@ -1,6 +1,6 @@
-using System.Runtime.CompilerServices;
 using System.Text;
 using ClimateLens.Logs.SetAside;
+using ClimateLens.TestKit;
 
 namespace ClimateLens.Logs.Tests;
 
@@ -15,7 +15,7 @@ public sealed class ProblemPageTests
             table.Append('|').AppendJoin('|', $" `{code.Code}` ", $" {code.Severity.ToString().ToLowerInvariant()} ", $" {code.Meaning} ", $" {code.Mend} ").Append("|\n");
         }
 
-        string page = File.ReadAllText(Path.Combine(RepositoryRoot(), "docs/problems.md")).ReplaceLineEndings("\n");
+        string page = File.ReadAllText(Repository.PathOf("docs/problems.md")).ReplaceLineEndings("\n");
 
         Assert.True(page.Contains(table.ToString(), StringComparison.Ordinal), $"docs/problems.md should hold this table:\n{table}");
     }
@@ -26,6 +26,4 @@ public sealed class ProblemPageTests
         Assert.Equal(ProblemCodes.All.Count, ProblemCodes.All.Select(c => c.Code).Distinct().Count());
         Assert.All(ProblemCodes.All, code => Assert.True(code.Meaning.EndsWith('.') && code.Mend.EndsWith('.'), code.Code));
     }
-
-    private static string RepositoryRoot([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "../.."));
 }
