@@ -1,16 +1,12 @@
 using System.Globalization;
+using ClimateLens.Nursery.Time;
 using NodaTime;
-using NodaTime.Text;
 
 namespace ClimateLens.Analysis.Text;
 
 /// <summary>Numbers and times in sentences: invariant culture, local time of the nursery, no more digits than the data carry.</summary>
 internal static class Say
 {
-    private static readonly LocalDateTimePattern TimePattern = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH:mm");
-    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
-    private static readonly LocalTimePattern ClockPattern = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
-
     /// <summary>A number as it stands.</summary>
     public static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 
@@ -27,13 +23,13 @@ internal static class Say
         => length.TotalHours >= 9.95 ? $"{Number(length.TotalHours, 0)} h" : $"{Number(Math.Round(length.TotalHours, 1))} h";
 
     /// <summary>"Mon 13 Oct 16:10".</summary>
-    public static string Time(Instant instant, DateTimeZone zone) => TimePattern.Format(instant.InZone(zone).LocalDateTime);
+    public static string Time(Instant instant, DateTimeZone zone) => TimeWords.Moment(instant.InZone(zone).ToOffsetDateTime());
 
     /// <summary>"Mon 13 Oct".</summary>
-    public static string Day(LocalDate date) => DayPattern.Format(date);
+    public static string Day(LocalDate date) => TimeWords.Day(date);
 
     /// <summary>"16:10".</summary>
-    public static string Clock(Instant instant, DateTimeZone zone) => ClockPattern.Format(instant.InZone(zone).TimeOfDay);
+    public static string Clock(Instant instant, DateTimeZone zone) => TimeWords.Clock(instant.InZone(zone).ToOffsetDateTime());
 
     /// <summary>"a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch

@@ -6,23 +6,7 @@ namespace ClimateLens.Analysis.Text;
 internal static class Units
 {
     /// <summary>Symbol of a quantity's SI unit.</summary>
-    public static string Symbol(Quantity quantity) => quantity switch
-    {
-        Quantity.Temperature => " °C",
-        Quantity.TemperatureDifference => " K",
-        Quantity.RelativeHumidity or Quantity.Percent => " %",
-        Quantity.Pressure => " kPa",
-        Quantity.Irradiance => " W/m²",
-        Quantity.PhotonFlux => " µmol/(m² s)",
-        Quantity.Illuminance => " lx",
-        Quantity.CarbonDioxide => " ppm",
-        Quantity.Speed => " m/s",
-        Quantity.Angle => "°",
-        Quantity.Volume => " L",
-        Quantity.WaterDepth or Quantity.Length => " mm",
-        Quantity.VapourDensity => " g/m³",
-        _ => "",
-    };
+    public static string Symbol(Quantity quantity) => UnitSymbols.Of(quantity) is { Length: > 0 } symbol && symbol != "°" ? " " + symbol : UnitSymbols.Of(quantity);
 
     /// <summary>Symbol of a difference of two values of a quantity.</summary>
     public static string Difference(Quantity quantity) => quantity switch

@@ -23,13 +23,13 @@ public sealed class DisplayUnits(UnitSystem system)
     public UnitSystem System => system;
 
     /// <summary>Symbol of temperatures: °C or °F.</summary>
-    public string TemperatureSymbol => system == UnitSystem.Us ? "°F" : "°C";
+    public string TemperatureSymbol => system == UnitSystem.Us ? "°F" : UnitSymbols.Of(Quantity.Temperature);
 
     /// <summary>Symbol of temperature differences: K or °F.</summary>
-    public string DifferenceSymbol => system == UnitSystem.Us ? "°F" : "K";
+    public string DifferenceSymbol => system == UnitSystem.Us ? "°F" : UnitSymbols.Of(Quantity.TemperatureDifference);
 
     /// <summary>Symbol of amounts of water: L or US gal.</summary>
-    public string VolumeSymbol => system == UnitSystem.Us ? "US gal" : "L";
+    public string VolumeSymbol => system == UnitSystem.Us ? "US gal" : UnitSymbols.Of(Quantity.Volume);
 
     /// <summary>A temperature as a number of this system, or null. [°C] in, [°C] or [°F] out.</summary>
     public double? TemperatureNumber(double? celsius) => celsius is { } c && double.IsFinite(c) ? _temperature.FromSi(c) : null;
@@ -48,13 +48,13 @@ public sealed class DisplayUnits(UnitSystem system)
         => With(litres is { } l && double.IsFinite(l) ? _volume.FromSi(l) : null, system == UnitSystem.Us ? 1 : 0, VolumeSymbol);
 
     /// <summary>Relative humidity with its unit, no decimals. [%]</summary>
-    public static string Humidity(double? percent) => With(percent, 0, "%");
+    public static string Humidity(double? percent) => With(percent, 0, UnitSymbols.Of(Quantity.RelativeHumidity));
 
     /// <summary>VPD with its unit, two decimals. [kPa]</summary>
-    public static string Vpd(double? kiloPascal) => With(kiloPascal, 2, "kPa");
+    public static string Vpd(double? kiloPascal) => With(kiloPascal, 2, UnitSymbols.Of(Quantity.Pressure));
 
     /// <summary>Absolute humidity with its unit, one decimal. [g/m³]</summary>
-    public static string VapourDensity(double? gramPerCubicMetre) => With(gramPerCubicMetre, 1, "g/m³");
+    public static string VapourDensity(double? gramPerCubicMetre) => With(gramPerCubicMetre, 1, UnitSymbols.Of(Quantity.VapourDensity));
 
     /// <summary>A number with a fixed number of decimals, or "not known"; never "-0".</summary>
     public static string Number(double? value, int decimals)

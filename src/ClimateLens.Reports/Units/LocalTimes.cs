@@ -1,25 +1,23 @@
+using ClimateLens.Nursery.Time;
 using NodaTime;
 using NodaTime.Text;
 
 namespace ClimateLens.Reports.Units;
 
-/// <summary>Local times as growers say them; the offset decides, so that the clock change reads right.</summary>
+/// <summary>Local times of a page: <see cref="TimeWords"/>, and what only a page needs.</summary>
 public static class LocalTimes
 {
-    private static readonly OffsetDateTimePattern MomentPattern = OffsetDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH':'mm");
-    private static readonly OffsetDateTimePattern ClockPattern = OffsetDateTimePattern.CreateWithInvariantCulture("HH':'mm");
-    private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
     private static readonly LocalDatePattern DateYearPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
     private static readonly LocalDatePattern AxisDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd'<br>'d");
 
     /// <summary>For example "Mon 13 Oct 15:40".</summary>
-    public static string Moment(OffsetDateTime time) => MomentPattern.Format(time);
+    public static string Moment(OffsetDateTime time) => TimeWords.Moment(time);
 
     /// <summary>For example "15:40".</summary>
-    public static string Clock(OffsetDateTime time) => ClockPattern.Format(time);
+    public static string Clock(OffsetDateTime time) => TimeWords.Clock(time);
 
     /// <summary>For example "Mon 13 Oct".</summary>
-    public static string Day(LocalDate date) => DayPattern.Format(date);
+    public static string Day(LocalDate date) => TimeWords.Day(date);
 
     /// <summary>For example "Mon" over "13", for the axis of a chart.</summary>
     public static string AxisDay(LocalDate date) => AxisDayPattern.Format(date);
