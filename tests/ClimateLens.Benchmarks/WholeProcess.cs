@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using ClimateLens.TestKit;
 
 namespace ClimateLens.Benchmarks;
 
@@ -30,7 +31,7 @@ internal static class WholeProcess
     /// <summary>A fresh copy of the sample logs in a temporary folder; answers with its nursery file.</summary>
     public static string SampleNursery()
     {
-        string from = Path.Combine(RepositoryRoot(), "sample-logs");
+        string from = Repository.PathOf("sample-logs");
         string to = Path.Combine(Directory.CreateTempSubdirectory("climatelens-bench-").FullName, "sample-logs");
         foreach (string file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories).Where(f => !f.Contains("/store/", StringComparison.Ordinal)))
         {
@@ -70,18 +71,5 @@ internal static class WholeProcess
         double[] seconds = [.. runs.Select(r => r.Seconds).Order()];
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"{name}: median {seconds[seconds.Length / 2]:0.00} s (least {seconds[0]:0.00}, most {seconds[^1]:0.00}), peak memory {runs.Max(r => r.Mebibytes):0} MiB"));
-    }
-
-    private static string RepositoryRoot()
-    {
-        for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-        {
-            if (File.Exists(Path.Combine(folder.FullName, "ClimateLens.sln")))
-            {
-                return folder.FullName;
-            }
-        }
-
-        throw new InvalidOperationException("No ClimateLens.sln above the program.");
     }
 }

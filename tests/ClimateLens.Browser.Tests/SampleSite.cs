@@ -15,7 +15,7 @@ public sealed class SampleSite : IAsyncLifetime, IDisposable
         "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];
 
-    private readonly TempFolder _folder = new();
+    private readonly TemporaryFolder _folder = new();
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
@@ -75,7 +75,7 @@ public sealed class SampleSite : IAsyncLifetime, IDisposable
             : throw new InvalidOperationException($"The browser tests need Chromium and {path} does not exist. Install it with \"apt-get install chromium\", or set {PathVariable} to its executable.");
     }
 
-    private string Address(string place) => new Uri(_folder.Of(place)).AbsoluteUri;
+    private string Address(string place) => new Uri(_folder.PathOf(place)).AbsoluteUri;
 }
 
 [CollectionDefinition(Name)]

@@ -24,7 +24,7 @@ public sealed class WholeRunTests : IDisposable
         Assert.Equal(10, weeks.Count(w => w.GetProperty("house").GetString() == "1"));
         Assert.All(weeks, w => Assert.Equal("new", w.GetProperty("status").GetString()));
         Assert.All(weeks, HasSoundNumbers);
-        string site = _folder.File("reports/site");
+        string site = _folder.PathOf("reports/site");
         Assert.All(weeks, w => Assert.True(File.Exists(Path.Combine(site, w.GetProperty("page").GetString()!))));
         Dictionary<string, string> before = Hashes(_folder.Path);
 
@@ -38,11 +38,11 @@ public sealed class WholeRunTests : IDisposable
     public void Run_Twice_FromNothing_GivesTheSameBytes()
     {
         Assert.Equal(0, ClimateLensProgram.Run("run", _nursery, "--quiet").ExitCode);
-        Dictionary<string, string> first = Hashes(_folder.File("reports/site"));
-        Directory.Delete(_folder.File("reports"), recursive: true);
-        Directory.Delete(_folder.File("sample-logs/store"), recursive: true);
+        Dictionary<string, string> first = Hashes(_folder.PathOf("reports/site"));
+        Directory.Delete(_folder.PathOf("reports"), recursive: true);
+        Directory.Delete(_folder.PathOf("sample-logs/store"), recursive: true);
         Assert.Equal(0, ClimateLensProgram.Run("run", _nursery, "--quiet").ExitCode);
-        Assert.Equal(first, Hashes(_folder.File("reports/site")));
+        Assert.Equal(first, Hashes(_folder.PathOf("reports/site")));
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed class WholeRunTests : IDisposable
         Assert.Equal(169, review.GetProperty("hours").GetArrayLength());
         JsonSchema schema = JsonSchema.FromFile(Repository.PathOf("docs/review.schema.json"));
         Assert.True(schema.Evaluate(review).IsValid);
-        Assert.True(schema.Evaluate(JsonDocument.Parse(File.ReadAllText(_folder.File("reports/site/house-1/2025-W43/review.json"))).RootElement).IsValid);
+        Assert.True(schema.Evaluate(JsonDocument.Parse(File.ReadAllText(_folder.PathOf("reports/site/house-1/2025-W43/review.json"))).RootElement).IsValid);
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class WholeRunTests : IDisposable
     [Fact]
     public void Units_Us_ChangesWhatPeopleRead_NotTheReview()
     {
-        string us = _folder.File("us"), metric = _folder.File("metric");
+        string us = _folder.PathOf("us"), metric = _folder.PathOf("metric");
         Assert.Equal(0, ClimateLensProgram.Run("review", _nursery, "--house", "1", "--week", "2025-W42", "--out", us, "--units", "us").ExitCode);
         Assert.Equal(0, ClimateLensProgram.Run("review", _nursery, "--house", "1", "--week", "2025-W42", "--out", metric).ExitCode);
         Assert.Equal(File.ReadAllText(Path.Combine(metric, "house-1/2025-W42/review.json")), File.ReadAllText(Path.Combine(us, "house-1/2025-W42/review.json")));

@@ -3,6 +3,7 @@ using System.Text;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.TestKit;
 using NodaTime;
 
 namespace ClimateLens.Logs.Tests;
@@ -10,12 +11,10 @@ namespace ClimateLens.Logs.Tests;
 /// <summary>A nursery in a folder of its own, with exports written by a test; removed at the end.</summary>
 internal sealed class TestNursery : IDisposable
 {
-    private static int _next;
+    private readonly TemporaryFolder _folder = new();
 
     public TestNursery(string exportsToml, string zone = "Europe/London")
     {
-        Folder = Path.Combine(Path.GetTempPath(), $"climatelens-logs-{Environment.ProcessId}-{Interlocked.Increment(ref _next)}");
-        Directory.CreateDirectory(Folder);
         Set(exportsToml, zone);
     }
 
@@ -39,7 +38,7 @@ internal sealed class TestNursery : IDisposable
           unit = "%"
         """;
 
-    public string Folder { get; }
+    public string Folder => _folder.Path;
 
     public string Store => Path.Combine(Folder, "store");
 
@@ -115,5 +114,5 @@ internal sealed class TestNursery : IDisposable
 
     public static Problem Single(ImportReport report, string code) => Assert.Single(report.Problems, p => p.Code == code);
 
-    public void Dispose() => Directory.Delete(Folder, recursive: true);
+    public void Dispose() => _folder.Dispose();
 }

@@ -7,9 +7,9 @@ namespace ClimateLens.Reports.Tests;
 public sealed class SitePublisherTests : IDisposable
 {
     private static readonly PageOptions Metric = new(UnitSystem.Metric);
-    private readonly TempFolder _folder = new();
+    private readonly TemporaryFolder _folder = new();
 
-    private string Site => _folder.Of("site");
+    private string Site => _folder.PathOf("site");
 
     public void Dispose() => _folder.Dispose();
 
@@ -33,15 +33,15 @@ public sealed class SitePublisherTests : IDisposable
     {
         foreach (string site in (string[])["a", "b"])
         {
-            SitePublisher publisher = new(_folder.Of(site), Metric);
+            SitePublisher publisher = new(_folder.PathOf(site), Metric);
             publisher.Publish(SampleReviews.Rich());
             publisher.Publish(SampleReviews.Empty());
             publisher.Complete("key");
         }
 
-        string[] files = [.. Directory.GetFiles(_folder.Of("a"), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder.Of("a"), f))];
+        string[] files = [.. Directory.GetFiles(_folder.PathOf("a"), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_folder.PathOf("a"), f))];
         Assert.True(files.Length > 15);
-        Assert.All(files, f => Assert.Equal(File.ReadAllBytes(Path.Combine(_folder.Of("a"), f)), File.ReadAllBytes(Path.Combine(_folder.Of("b"), f))));
+        Assert.All(files, f => Assert.Equal(File.ReadAllBytes(Path.Combine(_folder.PathOf("a"), f)), File.ReadAllBytes(Path.Combine(_folder.PathOf("b"), f))));
     }
 
     [Fact]
@@ -227,8 +227,8 @@ public sealed class SitePublisherTests : IDisposable
     public async Task Publish_FromSeveralThreads_GivesTheSameSiteAsOneAfterAnother()
     {
         string[] weeks = ["2025-W36", "2025-W37", "2025-W38", "2025-W39"];
-        SitePublisher one = new(_folder.Of("one"), Metric);
-        SitePublisher many = new(_folder.Of("many"), Metric);
+        SitePublisher one = new(_folder.PathOf("one"), Metric);
+        SitePublisher many = new(_folder.PathOf("many"), Metric);
         foreach (string week in weeks)
         {
             one.Publish(SampleReviews.Rich(week));
@@ -241,9 +241,9 @@ public sealed class SitePublisherTests : IDisposable
         });
         one.Complete("k");
         many.Complete("k");
-        foreach (string file in Directory.GetFiles(_folder.Of("one"), "*", SearchOption.AllDirectories))
+        foreach (string file in Directory.GetFiles(_folder.PathOf("one"), "*", SearchOption.AllDirectories))
         {
-            Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(file.Replace(_folder.Of("one"), _folder.Of("many"), StringComparison.Ordinal)));
+            Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(file.Replace(_folder.PathOf("one"), _folder.PathOf("many"), StringComparison.Ordinal)));
         }
     }
 

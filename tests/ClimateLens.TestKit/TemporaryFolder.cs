@@ -10,26 +10,26 @@ public sealed class TemporaryFolder : IDisposable
     public string Path { get; }
 
     /// <summary>A path inside it, given with forward slashes.</summary>
-    public string File(string relative) => System.IO.Path.Combine(Path, relative.Replace('/', System.IO.Path.DirectorySeparatorChar));
+    public string PathOf(string relative) => System.IO.Path.Combine(Path, relative.Replace('/', System.IO.Path.DirectorySeparatorChar));
 
     /// <summary>Writes a text file inside it, making folders as needed; answers with its path.</summary>
     public string Write(string relative, string text)
     {
-        string path = File(relative);
+        string path = PathOf(relative);
         Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
-        System.IO.File.WriteAllText(path, text);
+        File.WriteAllText(path, text);
         return path;
     }
 
     /// <summary>Copies a folder with all below it to a place inside this one.</summary>
     public string CopyFolder(string from, string relative)
     {
-        string to = File(relative);
+        string to = PathOf(relative);
         foreach (string file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
         {
             string target = System.IO.Path.Combine(to, System.IO.Path.GetRelativePath(from, file));
             Directory.CreateDirectory(System.IO.Path.GetDirectoryName(target)!);
-            System.IO.File.Copy(file, target);
+            File.Copy(file, target);
         }
 
         return to;

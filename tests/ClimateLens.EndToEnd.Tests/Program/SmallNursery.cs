@@ -29,10 +29,10 @@ internal sealed class SmallNursery : IDisposable
         """;
 
     /// <summary>The nursery file.</summary>
-    public string NurseryFile => _folder.File("nursery.toml");
+    public string NurseryFile => _folder.PathOf("nursery.toml");
 
     /// <summary>A path inside the folder.</summary>
-    public string PathOf(string relative) => _folder.File(relative);
+    public string PathOf(string relative) => _folder.PathOf(relative);
 
     /// <summary>Writes a file inside the folder.</summary>
     public void Write(string relative, string text) => _folder.Write(relative, text);

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using ClimateLens.HouseSimulator;
 using ClimateLens.HouseSimulator.Output;
+using ClimateLens.TestKit;
 
 namespace ClimateLens.EndToEnd.Tests.Simulator;
 
@@ -20,14 +21,5 @@ internal static class Gannet
 
     public static string Sha256(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 
-    public static string CommittedFolder()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ClimateLens.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("No ClimateLens.sln above the tests."), "sample-logs");
-    }
+    public static string CommittedFolder() => Repository.PathOf("sample-logs");
 }
