@@ -19,7 +19,7 @@ internal static class LongHumidNights
         }
 
         int humid = nights.Sum(n => n.Humid), risk = nights.Sum(n => n.Risk);
-        string text = $"{Say.Count(nights.Length, "night")} of {evidence.Nights.Length} stayed humid for 6 hours or more: {Say.Count(humid, "hour")} at or above 85 % humidity or with leaves near the dew point, {Say.Count(risk, "risk hour")} among them.";
+        string text = $"{Say.Count(nights.Length, "night")} stayed humid for 6 hours or more: {Say.Count(humid, "hour")} at or above 85 % humidity or with leaves near the dew point, {Say.Count(risk, "risk hour")} among them.";
         return new Candidate(
             "longHumidNights",
             Math.Max(risk, humid / 2.0),
