@@ -127,7 +127,14 @@ public sealed record ReviewHour(
     bool? Wet,
     bool? Risk,
     double? RiskProbability,
-    bool Night);
+    bool Night)
+{
+    /// <summary>
+    /// Whether leaves may still have been wet from a watering over them. Such an hour counts as a risk hour only by its margin:
+    /// how long leaves stayed wet is not known without a film model.
+    /// </summary>
+    public bool MayBeWetFromWatering { get; init; }
+}
 
 /// <summary>A wet period.</summary>
 public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double MeanTemperatureC, double? Index, string? Grade);
