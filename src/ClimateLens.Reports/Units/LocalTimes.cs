@@ -9,6 +9,8 @@ public static class LocalTimes
     private static readonly OffsetDateTimePattern MomentPattern = OffsetDateTimePattern.CreateWithInvariantCulture("ddd d MMM HH':'mm");
     private static readonly OffsetDateTimePattern ClockPattern = OffsetDateTimePattern.CreateWithInvariantCulture("HH':'mm");
     private static readonly LocalDatePattern DayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
+    private static readonly LocalDatePattern WeekDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d");
+    private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMM");
     private static readonly LocalDatePattern DateYearPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
     private static readonly LocalDatePattern AxisDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd'<br>'d");
 
@@ -20,6 +22,12 @@ public static class LocalTimes
 
     /// <summary>For example "Mon 13 Oct".</summary>
     public static string Day(LocalDate date) => DayPattern.Format(date);
+
+    /// <summary>For example "Mon 13".</summary>
+    public static string WeekDayAndNumber(LocalDate date) => WeekDayPattern.Format(date);
+
+    /// <summary>For example "Oct".</summary>
+    public static string Month(LocalDate date) => MonthPattern.Format(date);
 
     /// <summary>For example "Mon" over "13", for the axis of a chart.</summary>
     public static string AxisDay(LocalDate date) => AxisDayPattern.Format(date);
