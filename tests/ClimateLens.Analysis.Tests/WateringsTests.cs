@@ -64,23 +64,29 @@ public sealed class WateringsTests
         Assert.Contains("bucket chain", watering.Source, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("BOOM", WateringMethod.OverheadBoom)]
-    [InlineData("overhead", WateringMethod.OverheadBoom)]
-    [InlineData("Sprinklers", WateringMethod.Sprinkler)]
-    [InlineData("by hand", WateringMethod.Hose)]
-    [InlineData("Emitter", WateringMethod.Drip)]
-    [InlineData("ebb-and-flood", WateringMethod.EbbAndFlow)]
-    [InlineData("mist", WateringMethod.Fog)]
-    public void MethodWords_EverydayWords_AreRead(string text, WateringMethod expected) => Assert.Equal(expected, MethodWords.Read(text));
+    [Fact]
+    public void Find_UnknownMethods_AreNotKnownAndAFinding()
+    {
+        SyntheticHouse house = House
+            .WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "10"), ("method", "bucket chain"))
+            .WithWatering(Wednesday + new LocalTime(10, 0), ("minutes", "10"), ("method", "bucket chain"))
+            .WithWatering(Wednesday + new LocalTime(12, 0), ("minutes", "10"))
+            .WithWatering(Wednesday + new LocalTime(13, 0), ("minutes", "10"), ("method", "drip line"))
+            .WithWatering(new LocalDateTime(2025, 10, 11, 8, 0), ("minutes", "10"), ("method", "last week's"));
+        Review review = ReviewPipeline.Run(house.Input);
+        Assert.StartsWith("The method of 3 of 4 waterings is not known (2 with words that are not known: \"bucket chain\"; 1 without a method)", review.NotKnown.Single(u => u.What == "waterings.method").Why, StringComparison.Ordinal);
+        Finding finding = review.Findings.Single(f => f.Id == "wateringsNotJudged");
+        Assert.Equal("3 of 4 waterings could not be judged: the log's method word \"bucket chain\" is not known; 1 has no method.", finding.Text);
+        Assert.Contains("ebb & flow", finding.Action, StringComparison.Ordinal);
+        Assert.Equal(3, finding.Evidence.Length);
+    }
 
     [Fact]
-    public void MethodWords_WordsOfTheFiles_AreAllRead()
+    public void Find_KnownMethodsOnly_LeaveNoneUnjudged()
     {
-        foreach (string word in WateringMethods.Words)
-        {
-            Assert.Equal(word, WateringMethods.WordOf(MethodWords.Read(word)!.Value));
-        }
+        Review review = ReviewPipeline.Run(House.WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "10"), ("method", "Ebb & Flow")).Input);
+        Assert.DoesNotContain(review.NotKnown, u => u.What == "waterings.method");
+        Assert.DoesNotContain(review.Findings, f => f.Id == "wateringsNotJudged");
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Analysis.WateringEvents;
 
 namespace ClimateLens.Analysis.Reviews;
 
@@ -20,6 +21,8 @@ internal static class UnknownParts
         yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
         yield return (review.Canopy is null, "canopy", "How far the crop has closed is not worked out yet: this version does not use plant widths and spacing.");
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
+        UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
+        yield return (methods is not null, "waterings.method", methods?.Sentence() ?? "");
         yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a watering caused cannot be told yet: this version does not fit a house balance. The rise of humidity shown is a difference, not an effect.");
         yield return (review.WhatIfs is null, "whatIfs", "What another watering time or more venting would have changed cannot be told yet: this version does not fit a house balance.");
         yield return (review.Causes is null, "causes", "Who put the humidity there cannot be told apart yet: this version does not fit a house balance.");

@@ -17,6 +17,7 @@ public static class Findings
         LongHumidNights.Of,
         TooLittleData.Of,
         SensorNotTrusted.Of,
+        WateringsNotJudged.Of,
         UnexplainedRisk.Of,
     ];
 

@@ -43,7 +43,7 @@ public static class Waterings
     private static Watering Judge(HousePeriod period, BiasDraws draws, WateringEvent e)
     {
         DateTimeZone zone = period.Input.Nursery.Zone;
-        bool? wets = e.Method is WateringMethod method ? MethodWords.WetsLeaves(method) : null;
+        bool? wets = e.Method is WateringMethod method ? LeafWetting.By(method) : null;
         Instant? sunset = period.Sun.Of(e.Start.InZone(zone).Date).Sunset;
         Instant? cutOff = wets == true && sunset is Instant s ? s - Duration.FromHours(period.Input.House.Rules.DryingHours) : null;
         AirAround? before = AirAround.Of(period, e.Start - Duration.FromHours(1));
