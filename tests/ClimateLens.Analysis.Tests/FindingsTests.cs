@@ -33,6 +33,7 @@ public sealed class FindingsTests
         Assert.Equal(2, finding.Evidence.Length);
         int risk = review.Hours.Count(h => h.Risk == true && (InNight(h, 13) || InNight(h, 16)));
         Assert.Contains($"came with {risk} risk hours", finding.Text, StringComparison.Ordinal);
+        Assert.Contains("(by dew-point margin; wetness from the water itself is not counted)", finding.Caution, StringComparison.Ordinal);
         Assert.Contains("at least 4 hours before sunset", finding.Action, StringComparison.Ordinal);
         Assert.DoesNotContain("caused", string.Concat(finding.Text, finding.Caution, string.Concat(finding.Evidence)), StringComparison.Ordinal);
     }

@@ -1,5 +1,4 @@
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.TestKit;
@@ -62,6 +61,28 @@ public sealed class WateringsTests
         Assert.Null(watering.WetsLeaves);
         Assert.Null(watering.AfterCutOff);
         Assert.Contains("bucket chain", watering.Source, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Sunset on 15 October is 18:05 BST and the sun stands highest at 12:48 (longitude 0.6 W, equation of time 14 min), so that the sun
+    /// rises about 07:30 and leaves may be taken as dry from about 11:30, with four drying hours.
+    /// </summary>
+    [Theory]
+    [InlineData(15, 13, 0, "boom", "45", "Wed 13 Wed 14 Wed 15 Wed 16 Wed 17")] // ends 13:45, by the cut-off of 14:05: wet until 17:45
+    [InlineData(15, 13, 30, "boom", "45", "Wed 13 - Thu 11")] // ends 14:15, after it
+    [InlineData(15, 9, 0, "boom", "", "Wed 9 - Thu 11")] // end not known
+    [InlineData(15, 13, 30, "drip", "45", "")]
+    [InlineData(12, 16, 0, "boom", "30", "Mon 0 - Mon 11")] // in the run-in, and reaches into the period
+    [InlineData(12, 9, 0, "boom", "30", "")]
+    public void MayBeWet_WateringOverLeaves_LastsToTheEndOfDrying(int day, int hour, int minute, string method, string minutes, string expected)
+    {
+        SyntheticHouse house = House.WithWatering(new LocalDateTime(2025, 10, day, hour, minute), ("minutes", minutes), ("method", method));
+        Review review = ReviewPipeline.Run(house.Input);
+        string[] wet = [.. review.Hours.Where(h => h.MayBeWetFromWatering).Select(h => $"{h.Start.DayOfWeek.ToString()[..3]} {h.Start.Hour}")];
+        Assert.Equal(expected, expected.Contains(" - ", StringComparison.Ordinal) ? $"{wet.FirstOrDefault()} - {wet.LastOrDefault()}" : string.Join(' ', wet));
+        string why = review.NotKnown.Single(u => u.What == "hours.wet").Why;
+        Assert.Equal(wet.Length > 0, why.Contains($"In {wet.Length} hours leaves may still have been wet from watering over them", StringComparison.Ordinal));
+        Assert.Equal(ReviewPipeline.Run(House.Input).Hours.Select(h => h.Risk), review.Hours.Select(h => h.Risk));
     }
 
     [Fact]

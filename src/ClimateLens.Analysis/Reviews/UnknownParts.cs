@@ -17,7 +17,7 @@ internal static class UnknownParts
         yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
         yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
         yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity.");
-        yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have.");
+        yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have." + WetFromWater(review));
         yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
         yield return (review.Canopy is null, "canopy", "How far the crop has closed is not worked out yet: this version does not use plant widths and spacing.");
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
@@ -31,6 +31,11 @@ internal static class UnknownParts
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
         yield return (review.Outlook is null, "outlook", "The coming night is not foretold: no model has been shown to beat a plain guess from the days before.");
     }
+
+    private static string WetFromWater(Review review)
+        => review.Hours.Count(h => h.MayBeWetFromWatering) is int hours and > 0
+            ? $" In {Say.Count(hours, "hour")} leaves may still have been wet from watering over them; these count as risk hours only where the dew-point margin says so."
+            : "";
 
     private static bool HasHumidity(HousePeriod period) => period.Humidity is not null || period.HumidityFrom is not null;
 

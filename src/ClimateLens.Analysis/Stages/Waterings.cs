@@ -24,11 +24,9 @@ public static class Waterings
             return null;
         }
 
-        WateringEvent[] logged = [.. LoggedWaterings.Of(input)];
-        WateringEvent[] valves = [.. ValveWaterings.Of(input)];
         return
         [
-            .. OneOfEach.Of(logged, valves)
+            .. AllWaterings.Of(input)
                 .Where(e => e.Start >= input.Period.Start && e.Start < input.Period.End)
                 .Select(e => Judge(period, draws, e)),
         ];
@@ -43,9 +41,9 @@ public static class Waterings
     private static Watering Judge(HousePeriod period, BiasDraws draws, WateringEvent e)
     {
         DateTimeZone zone = period.Input.Nursery.Zone;
-        bool? wets = e.Method is WateringMethod method ? LeafWetting.By(method) : null;
-        Instant? sunset = period.Sun.Of(e.Start.InZone(zone).Date).Sunset;
-        Instant? cutOff = wets == true && sunset is Instant s ? s - Duration.FromHours(period.Input.House.Rules.DryingHours) : null;
+        bool? wets = CutOff.Wets(e);
+        Instant? sunset = CutOff.Sunset(period, e);
+        Instant? cutOff = CutOff.Of(period, e);
         AirAround? before = AirAround.Of(period, e.Start - Duration.FromHours(1));
         AirAround? after = e.End is Instant end ? AirAround.Of(period, end) : null;
         return new Watering(
@@ -57,7 +55,7 @@ public static class Waterings
             e.Litres,
             sunset is Instant dusk ? At(dusk, zone) : null,
             cutOff is Instant latest ? At(latest, zone) : null,
-            wets == false ? false : AfterCutOff(e, cutOff),
+            wets == false ? false : CutOff.IsAfter(e, cutOff),
             Rounded(before?.AbsoluteHumidityGm3),
             Rounded(after?.AbsoluteHumidityGm3),
             Rise(before, after, draws, e.Start),
@@ -66,13 +64,6 @@ public static class Waterings
             null,
             e.Source);
     }
-
-    /// <summary>A watering without a known end is late when it began late; otherwise it is not known.</summary>
-    private static bool? AfterCutOff(WateringEvent e, Instant? cutOff)
-        => cutOff is null ? null
-            : e.End is Instant end ? end > cutOff
-            : e.Start > cutOff ? true
-            : null;
 
     private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws, Instant start)
     {
