@@ -170,6 +170,25 @@ public sealed class WateringsTests
     }
 
     [Fact]
+    public void Find_WateringsLessThanAnHourApart_ShareTheFiguresOfTheirRound()
+    {
+        SyntheticHouse House4(int secondStart) => House
+            .WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "20"), ("method", "boom"), ("bench", "1"))
+            .WithWatering(Wednesday + new LocalTime(9, secondStart), ("minutes", "20"), ("method", "boom"), ("bench", "2"));
+        Watering alone = Single(House.WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "20"), ("method", "boom")));
+        Watering other = Single(House.WithWatering(Wednesday + new LocalTime(9, 19), ("minutes", "20"), ("method", "boom")));
+        Watering[] round = [.. ReviewPipeline.Run(House4(19).Input).Waterings!.Value];
+        Assert.Equal(alone.AbsoluteHumidityBeforeGm3, round[0].AbsoluteHumidityBeforeGm3);
+        Assert.Equal(other.AbsoluteHumidityAfterGm3, round[1].AbsoluteHumidityAfterGm3);
+        Assert.Equal(round[0].AbsoluteHumidityRiseGm3, round[1].AbsoluteHumidityRiseGm3);
+        Assert.Equal(round[0].RelativeHumidityAfterPct, round[1].RelativeHumidityAfterPct);
+        Assert.NotEqual(alone.AbsoluteHumidityAfterGm3, round[0].AbsoluteHumidityAfterGm3);
+        Watering[] apart = [.. ReviewPipeline.Run(House4(20).Input).Waterings!.Value];
+        Assert.Equal(alone.AbsoluteHumidityRiseGm3, apart[0].AbsoluteHumidityRiseGm3);
+        Assert.NotEqual(apart[0].AbsoluteHumidityBeforeGm3, apart[1].AbsoluteHumidityBeforeGm3);
+    }
+
+    [Fact]
     public void Find_AirMissingAround_GivesNoRise()
     {
         Instant at = (Wednesday + new LocalTime(10, 0)).InZoneStrictly(House.Input.Nursery.Zone).ToInstant();

@@ -50,7 +50,7 @@ internal static class MethodNotes
                 "An assumption: in the dark a film of 0.1 mm lasts 6 to 25 h at 80 to 95 % humidity (Penman, table in docs/science/risk-hours.md), in sun about one."),
             new(
                 "rise of humidity",
-                "Absolute humidity of the hour after a watering less that of the hour before, with the same draws.",
+                "Absolute humidity of the hour after a round of waterings less that of the hour before it, with the same draws. Waterings of the house less than an hour apart form a round and share its figures.",
                 "definition",
                 "A difference, not an effect: sun, vents and heating change in the same hours."),
         ];
