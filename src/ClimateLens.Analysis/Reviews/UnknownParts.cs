@@ -19,6 +19,8 @@ internal static class UnknownParts
         yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity.");
         yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have." + WetFromWater(review));
         yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
+        string[] canopyAir = [.. period.Series.Where(s => s.Channel.Name is "canopyTemperature" or "canopyHumidity").Select(s => s.Label.ToLowerInvariant()).Distinct()];
+        yield return (canopyAir.Length > 0, "canopyAir", $"The logged {Say.List(canopyAir)} is read, checked and kept, but not used: the risk here is worked out from the house sensor. Air between the plants is often damper.");
         yield return (review.Canopy is null, "canopy", "How far the crop has closed is not worked out yet: this version does not use plant widths and spacing.");
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
         UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
