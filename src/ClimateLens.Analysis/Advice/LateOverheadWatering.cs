@@ -44,7 +44,7 @@ internal static class LateOverheadWatering
         Instant sunrise = evidence.Period.Sun.NextSunrise(end) ?? end + Duration.FromHours(24);
         int risk = evidence.Risk.Count(end, sunrise);
         LocalDate day = last.Start.Date;
-        int humid = evidence.Nights.Where(n => n.Evening == day).Sum(n => n.Humid);
+        int humid = NightHours.OfEvening(evidence.Period, evidence.Risk, day).Humid;
         string which = late.Length == 1 ? "a watering" : $"the last of {late.Length} waterings";
         string cutOff = last.CutOff is OffsetDateTime latest ? $", after the cut-off of {Say.Clock(latest.ToInstant(), zone)}" : "";
         string sunset = last.Sunset is OffsetDateTime dusk ? $" (sunset {Say.Clock(dusk.ToInstant(), zone)})" : "";
