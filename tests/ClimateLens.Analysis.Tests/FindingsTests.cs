@@ -130,8 +130,10 @@ public sealed class FindingsTests
         Finding[] findings = [.. ReviewPipeline.Run(house.Input).Findings];
         Assert.Equal(Enumerable.Range(1, findings.Length), findings.Select(f => f.Rank));
         Assert.Equal("tooLittleData", findings[0].Id); // 108 hours
-        Assert.Contains(findings, f => f.Id == "lateOverheadWatering");
-        Assert.Contains(findings, f => f.Id == "longHumidNights");
+        Finding[] overlapping = [.. findings.Where(f => f.Id is "lateOverheadWatering" or "longHumidNights")];
+        Assert.Equal(2, overlapping.Length);
+        Assert.DoesNotContain("same hours", overlapping[0].Caution, StringComparison.Ordinal);
+        Assert.EndsWith(" The same hours may count in both findings.", overlapping[1].Caution, StringComparison.Ordinal);
     }
 
     private static SyntheticHouse Damp(Instant from, int hours, double humidityPct)

@@ -10,6 +10,8 @@ namespace ClimateLens.Analysis.Advice;
 /// </summary>
 internal static class LateOverheadWatering
 {
+    public const string Id = "lateOverheadWatering";
+
     public static Candidate? Of(Evidence evidence)
     {
         Watering[] wetting = [.. evidence.Waterings.Where(w => w.WetsLeaves == true)];
@@ -25,7 +27,7 @@ internal static class LateOverheadWatering
         double drying = evidence.Period.Input.House.Rules.DryingHours;
         string came = nights.Length == 1 ? "The night after came" : "The nights after, together, came";
         return new Candidate(
-            "lateOverheadWatering",
+            Id,
             Math.Max(risk, 1 + humid / 2.0),
             $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the cut-off, less than {Say.Number(drying)} hours before sunset ({days}). {came} with {Say.Count(risk, "risk hour")}.",
             $"Finish watering over the leaves at least {Say.Number(drying)} hours before sunset, or move it to the morning. Where the crop allows, water below the leaves.",

@@ -8,6 +8,8 @@ namespace ClimateLens.Analysis.Advice;
 /// </summary>
 internal static class LongHumidNights
 {
+    public const string Id = "longHumidNights";
+
     private const int LongHours = 6;
 
     public static Candidate? Of(Evidence evidence)
@@ -21,7 +23,7 @@ internal static class LongHumidNights
         int humid = nights.Sum(n => n.Humid), risk = nights.Sum(n => n.Risk);
         string text = $"{nights.Length} of {Say.Count(evidence.JudgedNights.Count(), "night")} had 6 or more humid hours: {Say.Count(humid, "hour")} at or above 85 % humidity or with leaves near the dew point, {Say.Count(risk, "risk hour")} among them.";
         return new Candidate(
-            "longHumidNights",
+            Id,
             Math.Max(risk, humid / 2.0),
             text,
             "Let moist air out and dry air in: vent a little while heating gently at dusk and again before sunrise, and keep air moving between the plants.",
