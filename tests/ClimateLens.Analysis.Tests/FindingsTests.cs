@@ -83,7 +83,7 @@ public sealed class FindingsTests
     public void Rank_NightWithFewerThanHalfItsHours_IsNotJudgedAndSaid()
     {
         Instant start = Dry.Input.Period.Start;
-        SyntheticHouse house = Damp(start + Duration.FromHours(48), 6, 88).WithoutRows(start + Duration.FromHours(91), start + Duration.FromHours(110));
+        SyntheticHouse house = Damp(start + Duration.FromHours(48), 6, 88).WithoutRows(start + Duration.FromHours(90), start + Duration.FromHours(110));
         Finding finding = ReviewPipeline.Run(house.Input).Findings.Single(f => f.Id == "longHumidNights");
         Assert.StartsWith("1 of 6 nights had", finding.Text, StringComparison.Ordinal);
         Assert.Equal(2, finding.Evidence.Length);
