@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
@@ -28,9 +29,9 @@ internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArr
     /// <summary>Steps of the period with a flag.</summary>
     public int Steps(Series series, QualityFlag flag) => Period.Frame.Flags(series.Key).AsSpan()[Period.FirstStep..].Count(flag);
 
-    /// <summary>The series that the risk rests on.</summary>
+    /// <summary>The series that the risk rests on, each export by itself.</summary>
     public IEnumerable<Series> Main
-        => ((Series?[])[Period.Temperature, Period.Humidity ?? Period.HumidityFrom]).OfType<Series>();
+        => ((Series?[])[Period.Temperature, Period.Humidity ?? Period.HumidityFrom]).SelectMany(main => Period.Series.Where(s => JoinedSources.IsBehind(s, main)));
 }
 
 /// <summary>A finding before it is ranked.</summary>
