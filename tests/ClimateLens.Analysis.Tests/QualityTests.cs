@@ -52,7 +52,31 @@ public sealed class QualityTests
         Gap gap = Assert.Single(review.Coverage.Gaps);
         Assert.Equal("failedCheck", gap.Why);
         Assert.Equal(20, gap.Hours, 0.2);
-        Assert.Contains(review.Findings, f => f.Id == "sensorNotTrusted");
+        Assert.Equal("Not all readings of relative humidity can be trusted: values stood still.", review.Findings.Single(f => f.Id == "sensorNotTrusted").Text);
+    }
+
+    [Theory]
+    [InlineData("B", 7.0, 3.0, 3.0, true)]
+    [InlineData("B", 4.2, 3.0, 3.0, false)] // root of 3² + 3² is 4.243
+    [InlineData("B", 4.3, 3.0, 3.0, true)]
+    [InlineData("B", 2.9, 2.0, 2.0, true)] // 2.828
+    [InlineData("", -7.0, 3.0, 3.0, true)] // two exports of one sensor
+    public void Run_TwoHumiditySensors_MayDifferByTheirAccuracies(string sensor, double differs, double first, double second, bool expected)
+    {
+        string a = sensor.Length > 0 ? "relativeHumidity@A" : "relativeHumidity", b = sensor.Length > 0 ? "relativeHumidity@B" : "relativeHumidity";
+        SyntheticHouse house = SyntheticHouse.Week("2025-W42")
+            .WithColumn("climate", "airTemperature", t => SyntheticHouse.AutumnAir(t).TemperatureC)
+            .WithColumn("climate1", a, t => SyntheticHouse.AutumnAir(t).RelativeHumidityPct)
+            .WithColumn("climate2", b, t => SyntheticHouse.AutumnAir(t).RelativeHumidityPct - differs)
+            .WithAccuracy("relativeHumidity", first, sensor.Length > 0 ? "A" : "");
+        house = sensor.Length > 0 ? house.WithAccuracy("relativeHumidity", second, "B") : house;
+        Review review = ReviewPipeline.Run(house.Input);
+        SensorReport[] sensors = [.. review.Sensors.Where(s => s.Channel == "relativeHumidity")];
+        string size = Math.Abs(differs).ToString("F1", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.All(sensors, s => Assert.Equal(expected, s.Notes.Any(n => n.StartsWith($"Reads {size} % ", StringComparison.Ordinal) && n.Contains("over 2016 steps", StringComparison.Ordinal))));
+        Finding? finding = review.Findings.SingleOrDefault(f => f.Id == "sensorNotTrusted");
+        Assert.Equal(expected, finding is not null);
+        Assert.True(finding is null || finding.Text.Contains($"two humidity sensors differ by {size} % on average, more than their stated accuracy allows; the review uses {(sensor.Length > 0 ? "\"A\" of " : "")}export \"climate1\"", StringComparison.Ordinal), finding?.Text);
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public static class Quality
             notes = QualityNotes.On(period, series, flags, zeros).Aggregate(notes, (sofar, note) => sofar.With(series.Key, note));
         }
 
-        return JoinedSources.Add(period with { Frame = frame, Notes = notes });
+        return SensorPair.AddNotes(JoinedSources.Add(period with { Frame = frame, Notes = notes }));
     }
 
     /// <summary>Whether a flagged value takes part in the science.</summary>
