@@ -31,12 +31,13 @@ internal static class SensorNotTrusted
         {
             int failed = evidence.Steps(series, QualityFlag.Fail), doubtful = evidence.Steps(series, QualityFlag.Suspect);
             int there = failed + doubtful + evidence.Steps(series, QualityFlag.Pass) + evidence.Steps(series, QualityFlag.NotEvaluated);
-            if (failed > FailedShare * there || doubtful > DoubtfulShare * there)
+            string? hint = UnitHints.Of(evidence.Period, series);
+            if (failed > FailedShare * there || doubtful > DoubtfulShare * there || hint is not null)
             {
                 Duration step = evidence.Period.Frame.Axis.Step;
                 names.Add(series.Label.ToLowerInvariant());
-                kinds.AddRange(FaultKinds.Of(evidence.Period, series));
-                hours = Math.Max(hours, (step * (failed + doubtful)).TotalHours);
+                kinds.AddRange(hint is null ? FaultKinds.Of(evidence.Period, series) : [$"it {hint}"]);
+                hours = Math.Max(hours, (step * (hint is null ? failed + doubtful : there)).TotalHours);
                 facts.Add($"{series.Label}: {Say.Hours(step * failed)} failed the checks and were not used, {Say.Hours(step * doubtful)} were doubtful and used.");
                 facts.AddRange(evidence.Period.Notes.Of(series.Key).Select(note => $"{series.Label}: {note}"));
             }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
@@ -16,7 +17,7 @@ internal static class UnknownParts
         yield return (period.Temperature is null, "airTemperature", "No air temperature is logged for this house. Name its column in the nursery file.");
         yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
         yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
-        yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity.");
+        yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity, or more than half of those readings are doubtful.");
         yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have." + WetFromWater(review));
         yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
         string[] canopyAir = [.. period.Series.Where(s => s.Channel.Name is "canopyTemperature" or "canopyHumidity").Select(s => s.Label.ToLowerInvariant()).Distinct()];
@@ -44,5 +45,6 @@ internal static class UnknownParts
     private static string WhyNoRisk(Review review, HousePeriod period)
         => !HasHumidity(period) ? "Relative humidity is not known, and without it neither is the dew point."
             : period.Temperature is null ? "Air temperature is not known, and without it neither is the dew point."
+            : Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is Series doubtful ? $"More than half of the used readings of {doubtful.Label.ToLowerInvariant()} are doubtful (see its notes under sensors): a total would say more than they carry. The hours are shown as they were read."
             : $"Only {Say.Count(review.Coverage.HoursWithData, "hour")} of {review.Coverage.ExpectedHours} have temperature and humidity: too few for a total.";
 }

@@ -32,7 +32,7 @@ public static class Quality
             notes = QualityNotes.On(period, series, flags, zeros).Aggregate(notes, (sofar, note) => sofar.With(series.Key, note));
         }
 
-        return SensorPair.AddNotes(JoinedSources.Add(period with { Frame = frame, Notes = notes }));
+        return UnitHints.AddNotes(SensorPair.AddNotes(JoinedSources.Add(period with { Frame = frame, Notes = notes })));
     }
 
     /// <summary>Whether a flagged value takes part in the science.</summary>
