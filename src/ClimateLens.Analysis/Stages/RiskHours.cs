@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
@@ -32,8 +33,8 @@ public static class RiskHours
         margins.WithoutError();
         return new RiskState(hours, draws, margins.DewPointC, margins.MarginK, tally.Probabilities())
         {
-            Total = Total(tally, hours, hours.FirstOfPeriod, hours.Count),
-            TotalBefore = Before(tally, hours),
+            Total = Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is null ? Total(tally, hours, hours.FirstOfPeriod, hours.Count) : null,
+            TotalBefore = Trust.MostlyDoubtful(period, period.FirstStep - (7 * 24 * period.StepsPerHour), period.FirstStep) is null ? Before(tally, hours) : null,
         };
     }
 
