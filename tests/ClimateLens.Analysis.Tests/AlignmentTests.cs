@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Gridding;
+using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
 using ClimateLens.TestKit;
@@ -148,6 +149,56 @@ public sealed class AlignmentTests
         HousePeriod period = Alignment.Align(house.Input);
         Assert.Equal(2, period.Series.Select(s => s.Key).Distinct().Count());
         Assert.Equal("a", period.Temperature!.Source);
+    }
+
+    [Fact]
+    public void Run_ComputerChangedInMidWeek_JoinsBothExports()
+    {
+        Instant change = Start + Duration.FromHours(60);
+        SyntheticHouse whole = Empty.WithAir(SyntheticHouse.ChangingAir, "new");
+        SyntheticHouse house = Empty
+            .WithAir(t => t < change ? SyntheticHouse.ChangingAir(t) : new Air(double.NaN, double.NaN), "a-old")
+            .WithAir(t => t >= change ? SyntheticHouse.ChangingAir(t) : new Air(double.NaN, double.NaN), "b-new");
+        Review joined = ReviewPipeline.Run(house.Input), one = ReviewPipeline.Run(whole.Input);
+        Assert.Equal(168, joined.Coverage.HoursWithData);
+        Assert.Equal(one.RiskHours, joined.RiskHours);
+        Assert.Equal(one.Hours.AsEnumerable(), joined.Hours.AsEnumerable());
+        Assert.Equal(["b-new", "a-old"], joined.Sensors.Where(s => s.Channel == "relativeHumidity").Select(s => s.Source));
+        Assert.Equal([108 * 12, 60 * 12], joined.Sensors.Where(s => s.Channel == "relativeHumidity").Select(s => s.Flags.Pass));
+        Assert.Contains("720 steps filled in from export \"a-old\".", joined.Sensors.First(s => s.Source == "b-new").Notes);
+        Assert.Contains("Used where export \"b-new\" has nothing usable: 720 steps.", joined.Sensors.First(s => s.Source == "a-old").Notes);
+    }
+
+    [Fact]
+    public void Run_NurseryWideSource_NeverRulesOverTheHousesOwn()
+    {
+        Instant end = Start + Duration.FromHours(30);
+        HousePeriod period = Alignment.Align(Empty
+            .WithColumn("all", "relativeHumidity", _ => 60, house: ReadingBatch.WholeNursery)
+            .WithColumn("own", "relativeHumidity", t => t < end ? 80 : double.NaN).Input);
+        Assert.Equal("own", period.Humidity!.Source);
+    }
+
+    [Fact]
+    public void Align_TwoHumiditySources_TakesTheStepOfTheOneWithMoreUsableReadings()
+    {
+        Instant end = Start + Duration.FromHours(30);
+        SyntheticHouse house = Empty
+            .WithColumn("a", "relativeHumidity", t => t < end ? 80 : 999, stepMinutes: 60)
+            .WithColumn("b", "relativeHumidity", _ => 80, stepMinutes: 15);
+        Assert.Equal(4, Alignment.Align(house.Input).StepsPerHour);
+    }
+
+    [Fact]
+    public void Run_RulingExportFails_IsFilledFromTheOther()
+    {
+        Instant at = Start + Duration.FromHours(40);
+        SyntheticHouse house = Empty
+            .WithAir(t => t >= at && t < at + Duration.FromHours(2) ? new Air(0, 0) : SyntheticHouse.AutumnAir(t), "a")
+            .WithAir(t => t >= at - Duration.FromHours(20) ? SyntheticHouse.AutumnAir(t) : new Air(0, 0), "b");
+        Review review = ReviewPipeline.Run(house.Input);
+        Assert.Equal(168, review.Coverage.HoursWithData);
+        Assert.Equal(ReviewPipeline.Run(Empty.WithAir(SyntheticHouse.AutumnAir).Input).Hours.AsEnumerable(), review.Hours.AsEnumerable());
     }
 
     [Fact]

@@ -52,7 +52,64 @@ public sealed class QualityTests
         Gap gap = Assert.Single(review.Coverage.Gaps);
         Assert.Equal("failedCheck", gap.Why);
         Assert.Equal(20, gap.Hours, 0.2);
-        Assert.Contains(review.Findings, f => f.Id == "sensorNotTrusted");
+        Assert.Equal("Not all readings of relative humidity can be trusted: values stood still.", review.Findings.Single(f => f.Id == "sensorNotTrusted").Text);
+    }
+
+    [Theory]
+    [InlineData("B", 7.0, 3.0, 3.0, true)]
+    [InlineData("B", 4.2, 3.0, 3.0, false)] // root of 3² + 3² is 4.243
+    [InlineData("B", 4.3, 3.0, 3.0, true)]
+    [InlineData("B", 2.9, 2.0, 2.0, true)] // 2.828
+    [InlineData("", -7.0, 3.0, 3.0, true)] // two exports of one sensor
+    public void Run_TwoHumiditySensors_MayDifferByTheirAccuracies(string sensor, double differs, double first, double second, bool expected)
+    {
+        string a = sensor.Length > 0 ? "relativeHumidity@A" : "relativeHumidity", b = sensor.Length > 0 ? "relativeHumidity@B" : "relativeHumidity";
+        SyntheticHouse house = SyntheticHouse.Week("2025-W42")
+            .WithColumn("climate", "airTemperature", t => SyntheticHouse.AutumnAir(t).TemperatureC)
+            .WithColumn("climate1", a, t => SyntheticHouse.AutumnAir(t).RelativeHumidityPct)
+            .WithColumn("climate2", b, t => SyntheticHouse.AutumnAir(t).RelativeHumidityPct - differs)
+            .WithAccuracy("relativeHumidity", first, sensor.Length > 0 ? "A" : "");
+        house = sensor.Length > 0 ? house.WithAccuracy("relativeHumidity", second, "B") : house;
+        Review review = ReviewPipeline.Run(house.Input);
+        SensorReport[] sensors = [.. review.Sensors.Where(s => s.Channel == "relativeHumidity")];
+        string size = Math.Abs(differs).ToString("F1", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.All(sensors, s => Assert.Equal(expected, s.Notes.Any(n => n.StartsWith($"Reads {size} % ", StringComparison.Ordinal) && n.Contains("over 2016 steps", StringComparison.Ordinal))));
+        Finding? finding = review.Findings.SingleOrDefault(f => f.Id == "sensorNotTrusted");
+        Assert.Equal(expected, finding is not null);
+        Assert.True(finding is null || finding.Text.Contains($"two humidity sensors differ by {size} % on average, more than their stated accuracy allows; the review uses {(sensor.Length > 0 ? "\"A\" of " : "")}export \"climate1\"", StringComparison.Ordinal), finding?.Text);
+    }
+
+    [Theory]
+    [InlineData(85, true)]
+    [InlineData(83, false)]
+    public void Run_MostReadingsDoubtful_GivesNoTotalButTheHours(int doubtfulHours, bool expected)
+    {
+        // 102 to 103 % is used and doubtful; half of 168 h is 84 h.
+        Instant end = Start + Duration.FromHours(doubtfulHours);
+        Review review = ReviewPipeline.Run(With(t => t >= Start && t < end ? SyntheticHouse.AutumnAir(t) with { RelativeHumidityPct = 102.5 + (0.4 * Math.Sin(t.ToUnixTimeSeconds() / 900.0)) } : SyntheticHouse.AutumnAir(t)).Input);
+        Assert.Equal(expected, review.RiskHours is null);
+        Assert.Equal(168, review.Hours.Count(h => h.Risk is not null));
+        Assert.NotNull(review.RiskHoursBefore);
+        Assert.Equal(expected, review.NotKnown.Any(u => u.What == "riskHours" && u.Why.StartsWith("More than half of the used readings of relative humidity are doubtful", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("relativeHumidity", 0.01, 0.0, "looks like a fraction: unit = \"1\"")]
+    [InlineData("airTemperature", 1.8, 32.0, "looks like degrees Fahrenheit: unit = \"[degF]\"")]
+    [InlineData("vapourPressureDeficit", 0.1, 0.0, "stays near zero day and night (under 0.15 kPa): check the unit")]
+    public void Run_ValuesOfAnotherUnit_AreHintedAt(string channel, double factor, double offset, string hint)
+    {
+        (string Column, Func<Instant, double> Value)[] columns =
+        [
+            ("airTemperature", t => SyntheticHouse.AutumnAir(t).TemperatureC),
+            channel == "vapourPressureDeficit" ? (channel, t => 0.5 + (0.4 * Math.Sin(t.ToUnixTimeSeconds() / 9000.0))) : ("relativeHumidity", t => SyntheticHouse.AutumnAir(t).RelativeHumidityPct),
+        ];
+        Review right = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42").WithSource("climate", 5, columns).Input);
+        Assert.DoesNotContain(right.Findings, f => f.Id == "sensorNotTrusted");
+        var wrong = columns.Select(c => c.Column == channel ? (c.Column, t => (c.Value(t) * factor) + offset) : c).ToArray();
+        Review review = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42").WithSource("climate", 5, wrong).Input);
+        Assert.Contains(review.Sensors.Single(s => s.Channel == channel).Notes, n => n.Equals(char.ToUpperInvariant(hint[0]) + hint[1..] + ".", StringComparison.Ordinal));
+        Assert.Contains(hint, review.Findings.Single(f => f.Id == "sensorNotTrusted").Text, StringComparison.Ordinal);
     }
 
     [Fact]

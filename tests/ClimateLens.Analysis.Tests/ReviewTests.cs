@@ -38,6 +38,18 @@ public sealed class ReviewTests
         Assert.DoesNotContain(review.NotKnown, u => u.What is "riskHours" or "riskHoursBefore" or "waterings" or "records");
     }
 
+    [Theory]
+    [InlineData("canopyTemperature", true)]
+    [InlineData("canopyHumidity", true)]
+    [InlineData("mediumTemperature", false)]
+    public void NotKnown_CanopyAirThatIsLogged_IsSaidNotToBeUsed(string channel, bool expected)
+    {
+        Review review = ReviewPipeline.Run(House.WithColumn("canopy", channel, t => 20 + (t.ToUnixTimeSeconds() / 300 % 7)).Input);
+        Unknown? unknown = review.NotKnown.SingleOrDefault(u => u.What == "canopyAir");
+        Assert.Equal(expected, unknown is not null);
+        Assert.True(unknown is null || unknown.Why.Contains("worked out from the house sensor", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Records_OfThePeriod_AreCountedByKind()
     {

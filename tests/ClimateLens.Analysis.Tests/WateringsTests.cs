@@ -1,5 +1,4 @@
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.TestKit;
@@ -64,23 +63,51 @@ public sealed class WateringsTests
         Assert.Contains("bucket chain", watering.Source, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Sunset on 15 October is 18:05 BST and the sun stands highest at 12:48 (longitude 0.6 W, equation of time 14 min), so that the sun
+    /// rises about 07:30 and leaves may be taken as dry from about 11:30, with four drying hours.
+    /// </summary>
     [Theory]
-    [InlineData("BOOM", WateringMethod.OverheadBoom)]
-    [InlineData("overhead", WateringMethod.OverheadBoom)]
-    [InlineData("Sprinklers", WateringMethod.Sprinkler)]
-    [InlineData("by hand", WateringMethod.Hose)]
-    [InlineData("Emitter", WateringMethod.Drip)]
-    [InlineData("ebb-and-flood", WateringMethod.EbbAndFlow)]
-    [InlineData("mist", WateringMethod.Fog)]
-    public void MethodWords_EverydayWords_AreRead(string text, WateringMethod expected) => Assert.Equal(expected, MethodWords.Read(text));
+    [InlineData(15, 13, 0, "boom", "45", "Wed 13 Wed 14 Wed 15 Wed 16 Wed 17")] // ends 13:45, by the cut-off of 14:05: wet until 17:45
+    [InlineData(15, 13, 30, "boom", "45", "Wed 13 - Thu 11")] // ends 14:15, after it
+    [InlineData(15, 9, 0, "boom", "", "Wed 9 - Thu 11")] // end not known
+    [InlineData(15, 13, 30, "drip", "45", "")]
+    [InlineData(12, 16, 0, "boom", "30", "Mon 0 - Mon 11")] // in the run-in, and reaches into the period
+    [InlineData(12, 9, 0, "boom", "30", "")]
+    public void MayBeWet_WateringOverLeaves_LastsToTheEndOfDrying(int day, int hour, int minute, string method, string minutes, string expected)
+    {
+        SyntheticHouse house = House.WithWatering(new LocalDateTime(2025, 10, day, hour, minute), ("minutes", minutes), ("method", method));
+        Review review = ReviewPipeline.Run(house.Input);
+        string[] wet = [.. review.Hours.Where(h => h.MayBeWetFromWatering).Select(h => $"{h.Start.DayOfWeek.ToString()[..3]} {h.Start.Hour}")];
+        Assert.Equal(expected, expected.Contains(" - ", StringComparison.Ordinal) ? $"{wet.FirstOrDefault()} - {wet.LastOrDefault()}" : string.Join(' ', wet));
+        string why = review.NotKnown.Single(u => u.What == "hours.wet").Why;
+        Assert.Equal(wet.Length > 0, why.Contains($"In {wet.Length} hours leaves may still have been wet from watering over them", StringComparison.Ordinal));
+        Assert.Equal(ReviewPipeline.Run(House.Input).Hours.Select(h => h.Risk), review.Hours.Select(h => h.Risk));
+    }
 
     [Fact]
-    public void MethodWords_WordsOfTheFiles_AreAllRead()
+    public void Find_UnknownMethods_AreNotKnownAndAFinding()
     {
-        foreach (string word in WateringMethods.Words)
-        {
-            Assert.Equal(word, WateringMethods.WordOf(MethodWords.Read(word)!.Value));
-        }
+        SyntheticHouse house = House
+            .WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "10"), ("method", "bucket chain"))
+            .WithWatering(Wednesday + new LocalTime(10, 0), ("minutes", "10"), ("method", "bucket chain"))
+            .WithWatering(Wednesday + new LocalTime(12, 0), ("minutes", "10"))
+            .WithWatering(Wednesday + new LocalTime(13, 0), ("minutes", "10"), ("method", "drip line"))
+            .WithWatering(new LocalDateTime(2025, 10, 11, 8, 0), ("minutes", "10"), ("method", "last week's"));
+        Review review = ReviewPipeline.Run(house.Input);
+        Assert.StartsWith("The method of 3 of 4 waterings is not known (2 with words that are not known: \"bucket chain\"; 1 without a method)", review.NotKnown.Single(u => u.What == "waterings.method").Why, StringComparison.Ordinal);
+        Finding finding = review.Findings.Single(f => f.Id == "wateringsNotJudged");
+        Assert.Equal("3 of 4 waterings could not be judged: the log's method word \"bucket chain\" is not known; 1 has no method.", finding.Text);
+        Assert.Contains("ebb & flow", finding.Action, StringComparison.Ordinal);
+        Assert.Equal(3, finding.Evidence.Length);
+    }
+
+    [Fact]
+    public void Find_KnownMethodsOnly_LeaveNoneUnjudged()
+    {
+        Review review = ReviewPipeline.Run(House.WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "10"), ("method", "Ebb & Flow")).Input);
+        Assert.DoesNotContain(review.NotKnown, u => u.What == "waterings.method");
+        Assert.DoesNotContain(review.Findings, f => f.Id == "wateringsNotJudged");
     }
 
     [Fact]
@@ -140,6 +167,25 @@ public sealed class WateringsTests
         Assert.Equal(72, watering.RelativeHumidityAfterPct!.Value, 0.2);
         // One bias for both hours cancels: the range is far narrower than ±3 points of humidity (0.45 g/m³) either way.
         Assert.InRange(watering.AbsoluteHumidityRiseGm3.High - watering.AbsoluteHumidityRiseGm3.Low, 0.001, 0.2);
+    }
+
+    [Fact]
+    public void Find_WateringsLessThanAnHourApart_ShareTheFiguresOfTheirRound()
+    {
+        SyntheticHouse House4(int secondStart) => House
+            .WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "20"), ("method", "boom"), ("bench", "1"))
+            .WithWatering(Wednesday + new LocalTime(9, secondStart), ("minutes", "20"), ("method", "boom"), ("bench", "2"));
+        Watering alone = Single(House.WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "20"), ("method", "boom")));
+        Watering other = Single(House.WithWatering(Wednesday + new LocalTime(9, 19), ("minutes", "20"), ("method", "boom")));
+        Watering[] round = [.. ReviewPipeline.Run(House4(19).Input).Waterings!.Value];
+        Assert.Equal(alone.AbsoluteHumidityBeforeGm3, round[0].AbsoluteHumidityBeforeGm3);
+        Assert.Equal(other.AbsoluteHumidityAfterGm3, round[1].AbsoluteHumidityAfterGm3);
+        Assert.Equal(round[0].AbsoluteHumidityRiseGm3, round[1].AbsoluteHumidityRiseGm3);
+        Assert.Equal(round[0].RelativeHumidityAfterPct, round[1].RelativeHumidityAfterPct);
+        Assert.NotEqual(alone.AbsoluteHumidityAfterGm3, round[0].AbsoluteHumidityAfterGm3);
+        Watering[] apart = [.. ReviewPipeline.Run(House4(20).Input).Waterings!.Value];
+        Assert.Equal(alone.AbsoluteHumidityRiseGm3, apart[0].AbsoluteHumidityRiseGm3);
+        Assert.NotEqual(apart[0].AbsoluteHumidityBeforeGm3, apart[1].AbsoluteHumidityBeforeGm3);
     }
 
     [Fact]

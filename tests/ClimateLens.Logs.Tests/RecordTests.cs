@@ -39,7 +39,7 @@ public sealed class RecordTests
     public void Import_Waterings_AreKeptByHouseInSiAndUtc()
     {
         using var nursery = new TestNursery(Waterings);
-        nursery.Write("a.csv", "start;house;end;how;gal;note\n01-07-2025 15:10;1;15:40;overheadBoom;2,0;\"late; again\nsorry\"\n01-07-2025 23:50;2;00:10;drip;;\n01-07-2025 15:00;9;;drip;1;\n01-07-2025 09:00;1;soon;bucket;x;y\n");
+        nursery.Write("a.csv", "start;house;end;how;gal;note\n01-07-2025 15:10;1;15:40;Overhead boom;2,0;\"late; again\nsorry\"\n01-07-2025 23:50;2;00:10;drip;;\n01-07-2025 15:00;9;;drip;1;\n01-07-2025 09:00;1;soon;bucket;x;y\n");
 
         ImportReport report = nursery.Import();
 
@@ -48,7 +48,7 @@ public sealed class RecordTests
         Assert.Equal((4, 3, 1, 3), (sheet.RowsRead, sheet.Accepted, sheet.SetAside, sheet.CellsNotRead));
         Assert.Collection(
             nursery.Load().Records,
-            r => Assert.Equal("2025-07-01T08:00:00Z note=y", Text(r)),
+            r => Assert.Equal("2025-07-01T08:00:00Z method=bucket note=y", Text(r)),
             r => Assert.Equal("2025-07-01T14:10:00Z end=2025-07-01T14:40:00Z litres=7.570823568 method=overheadBoom note=late; again\nsorry", Text(r)));
         RecordRow other = Assert.Single(nursery.Load(1).Records);
         Assert.Equal("2025-07-01T22:50:00Z end=2025-07-01T23:10:00Z method=drip", Text(other));

@@ -12,7 +12,7 @@ public partial class RiskCalendarTests
     {
         string body = Body(SampleReviews.Rich("2025-W43"));
         Assert.Equal(25 + 3, Regex.Count(Head(body), "<th "));
-        Assert.Contains("<th scope=\"col\">01</th><th scope=\"col\">01b</th><th scope=\"col\">02</th>", body, StringComparison.Ordinal);
+        Assert.Contains("class=\"minor\">01</th><th scope=\"col\" class=\"minor\">01b</th><th scope=\"col\" class=\"minor\">02</th>", body, StringComparison.Ordinal);
         Assert.Equal(169, HourCells().Count(body));
         Assert.Equal(6, Regex.Count(body, "<td class=\"none\"")); // the other six days lack the second 01
         Assert.Contains("after the clock was put back", body, StringComparison.Ordinal);
@@ -45,6 +45,17 @@ public partial class RiskCalendarTests
         Assert.Matches("title=\"Thu 16 Oct 10:00: [^\"]*watered, leaves dry\"", body);
         Assert.Matches("title=\"Sat 18 Oct 11:00: [^\"]*watered\"", body);
         Assert.Equal(6, Regex.Count(body.Split("<ul class=\"legend\"")[0], "<svg "));
+    }
+
+    [Fact]
+    public void Calendar_LeavesPerhapsWetFromWatering_AreMarkedAndExplained_NotCounted()
+    {
+        Review dry = SampleReviews.Rich();
+        Review wet = dry with { Hours = dry.Hours.SetItem(20, dry.Hours[20] with { MayBeWetFromWatering = true, Risk = false }) };
+        Assert.DoesNotContain("leaves may be wet", Body(dry), StringComparison.Ordinal);
+        Assert.Matches("title=\"Mon 13 Oct 20:00: [^\"]*leaves may be wet from watering\"", Body(wet));
+        Assert.Contains("leaves may still be wet from watering: counted only where the air alone says so", Body(wet), StringComparison.Ordinal);
+        Assert.Equal(1, WeekFacts.Of(wet).PerhapsWetHours);
     }
 
     [Fact]

@@ -219,7 +219,7 @@ public sealed class SitePublisherTests : IDisposable
         Review days = SampleReviews.Empty("2025-W43", "2");
         publisher.Publish(days with { Period = days.Period with { Week = null } });
         Assert.Equal(
-            ["2026-W01 2", "2025-10-20_2025-10-27 2", "2025-W42 1", "2025-W42 2", "2025-W42 10", "2025-W09 2"],
+            ["2026-W01 2", "2025-10-20_2025-10-26 2", "2025-W42 1", "2025-W42 2", "2025-W42 10", "2025-W09 2"],
             publisher.Summaries.Select(s => $"{s.Period} {s.House}"));
     }
 

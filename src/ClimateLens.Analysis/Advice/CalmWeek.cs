@@ -8,10 +8,13 @@ internal static class CalmWeek
     public static Candidate Of(Evidence evidence) => new(
         "calm",
         0,
-        $"Nothing stood out: no risk hours{UpTo(evidence)} in {Say.Count(evidence.Coverage.HoursWithData, "hour")} with data, no long humid night, no late watering over the leaves that the data tell of.",
+        $"Nothing stood out: no risk hours{UpTo(evidence)} in {Say.Count(evidence.Coverage.HoursWithData, "hour")} with data, no night with 6 or more humid hours{OfNights(evidence)}, no late watering over the leaves that the data tell of.",
         "Carry on as you do.",
         "A calm week is no promise for the next one.",
         [$"{evidence.Coverage.HoursWithData} of {Say.Count(evidence.Coverage.ExpectedHours, "hour")} have data."]);
+
+    private static string OfNights(Evidence evidence)
+        => evidence.JudgedNights.Count() is int judged && judged < evidence.Nights.Length ? $" among the {judged} with enough data" : "";
 
     /// <summary>How many there may be all the same, given the sensors' errors.</summary>
     private static string UpTo(Evidence evidence)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
@@ -19,15 +20,18 @@ internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArr
     /// <summary>Risk hours of the period, whether or not the data carry a total.</summary>
     public int RiskHours => Risk.Count(Period.Input.Period.Start, Period.Input.Period.End);
 
-    /// <summary>The nights that begin in the period, each from sunset to sunrise and no further than the period.</summary>
+    /// <summary>The nights whose morning falls in the period, each whole where the data are loaded.</summary>
     public ImmutableArray<NightHours> Nights { get; } = NightHours.Of(Period, Risk);
+
+    /// <summary>Those of them that have data for at least half of their hours.</summary>
+    public IEnumerable<NightHours> JudgedNights => Nights.Where(n => n.IsJudged);
 
     /// <summary>Steps of the period with a flag.</summary>
     public int Steps(Series series, QualityFlag flag) => Period.Frame.Flags(series.Key).AsSpan()[Period.FirstStep..].Count(flag);
 
-    /// <summary>The series that the risk rests on.</summary>
+    /// <summary>The series that the risk rests on, each export by itself.</summary>
     public IEnumerable<Series> Main
-        => ((Series?[])[Period.Temperature, Period.Humidity ?? Period.HumidityFrom]).OfType<Series>();
+        => ((Series?[])[Period.Temperature, Period.Humidity ?? Period.HumidityFrom]).SelectMany(main => Period.Series.Where(s => JoinedSources.IsBehind(s, main)));
 }
 
 /// <summary>A finding before it is ranked.</summary>

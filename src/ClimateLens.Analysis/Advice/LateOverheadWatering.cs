@@ -10,6 +10,8 @@ namespace ClimateLens.Analysis.Advice;
 /// </summary>
 internal static class LateOverheadWatering
 {
+    public const string Id = "lateOverheadWatering";
+
     public static Candidate? Of(Evidence evidence)
     {
         Watering[] wetting = [.. evidence.Waterings.Where(w => w.WetsLeaves == true)];
@@ -25,11 +27,11 @@ internal static class LateOverheadWatering
         double drying = evidence.Period.Input.House.Rules.DryingHours;
         string came = nights.Length == 1 ? "The night after came" : "The nights after, together, came";
         return new Candidate(
-            "lateOverheadWatering",
+            Id,
             Math.Max(risk, 1 + humid / 2.0),
-            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended too late for them to dry before sunset ({days}). {came} with {Say.Count(risk, "risk hour")}.",
+            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the cut-off, less than {Say.Number(drying)} hours before sunset ({days}). {came} with {Say.Count(risk, "risk hour")}.",
             $"Finish watering over the leaves at least {Say.Number(drying)} hours before sunset, or move it to the morning. Where the crop allows, water below the leaves.",
-            $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering need not come from it: a humid evening would bring both.",
+            $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering (by dew-point margin; wetness from the water itself is not counted) need not come from it: a humid evening would bring both.",
             [.. nights.Select(n => n.Fact)]);
     }
 
@@ -44,7 +46,7 @@ internal static class LateOverheadWatering
         Instant sunrise = evidence.Period.Sun.NextSunrise(end) ?? end + Duration.FromHours(24);
         int risk = evidence.Risk.Count(end, sunrise);
         LocalDate day = last.Start.Date;
-        int humid = evidence.Nights.Where(n => n.Evening == day).Sum(n => n.Humid);
+        int humid = NightHours.OfEvening(evidence.Period, evidence.Risk, day).Humid;
         string which = late.Length == 1 ? "a watering" : $"the last of {late.Length} waterings";
         string cutOff = last.CutOff is OffsetDateTime latest ? $", after the cut-off of {Say.Clock(latest.ToInstant(), zone)}" : "";
         string sunset = last.Sunset is OffsetDateTime dusk ? $" (sunset {Say.Clock(dusk.ToInstant(), zone)})" : "";

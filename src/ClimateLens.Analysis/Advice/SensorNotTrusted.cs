@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Moisture;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
@@ -8,7 +9,8 @@ using NodaTime;
 namespace ClimateLens.Analysis.Advice;
 
 /// <summary>
-/// A sensor that the risk rests on failed its checks, was doubtful for long, or disagrees with what the computer logged beside it.
+/// A sensor that the risk rests on failed its checks, was doubtful for long, or disagrees with another or with what
+/// the computer logged beside it.
 /// The shares are a choice of this project, no source.
 /// </summary>
 internal static class SensorNotTrusted
@@ -23,16 +25,19 @@ internal static class SensorNotTrusted
     {
         List<string> facts = [];
         List<string> names = [];
+        List<string> kinds = [];
         double hours = 0;
         foreach (Series series in evidence.Main)
         {
             int failed = evidence.Steps(series, QualityFlag.Fail), doubtful = evidence.Steps(series, QualityFlag.Suspect);
             int there = failed + doubtful + evidence.Steps(series, QualityFlag.Pass) + evidence.Steps(series, QualityFlag.NotEvaluated);
-            if (failed > FailedShare * there || doubtful > DoubtfulShare * there)
+            string? hint = UnitHints.Of(evidence.Period, series);
+            if (failed > FailedShare * there || doubtful > DoubtfulShare * there || hint is not null)
             {
                 Duration step = evidence.Period.Frame.Axis.Step;
                 names.Add(series.Label.ToLowerInvariant());
-                hours = Math.Max(hours, (step * (failed + doubtful)).TotalHours);
+                kinds.AddRange(hint is null ? FaultKinds.Of(evidence.Period, series) : [$"it {hint}"]);
+                hours = Math.Max(hours, (step * (hint is null ? failed + doubtful : there)).TotalHours);
                 facts.Add($"{series.Label}: {Say.Hours(step * failed)} failed the checks and were not used, {Say.Hours(step * doubtful)} were doubtful and used.");
                 facts.AddRange(evidence.Period.Notes.Of(series.Key).Select(note => $"{series.Label}: {note}"));
             }
@@ -41,17 +46,26 @@ internal static class SensorNotTrusted
         foreach (LoggedComparison comparison in LoggedComparison.All(evidence.Period).Where(c => c.Disagrees))
         {
             names.Add(comparison.Logged.Label);
+            kinds.Add("values contradict what was logged beside them");
             hours = Math.Max(hours, (evidence.Period.Frame.Axis.Step * comparison.Steps).TotalHours / 2);
             facts.Add($"{comparison.Logged.Label}: {comparison.Sentence()}");
         }
 
-        return names.Count == 0 ? null : Candidate(names, hours, [.. facts]);
+        foreach (SensorPair pair in SensorPair.All(evidence.Period).Where(p => p.Disagrees))
+        {
+            names.Add(pair.Main.Label.ToLowerInvariant());
+            kinds.Add(pair.Sentence());
+            hours = Math.Max(hours, (evidence.Period.Frame.Axis.Step * pair.Steps).TotalHours / 2);
+            facts.AddRange(evidence.Period.Notes.Of(pair.Main.Key).Concat(evidence.Period.Notes.Of(pair.Other.Key)).Where(note => note.StartsWith("Reads ", StringComparison.Ordinal)).Select(note => $"{pair.Main.Channel.Label}: {note}"));
+        }
+
+        return names.Count == 0 ? null : Candidate([.. names.Distinct(StringComparer.Ordinal)], [.. kinds.Distinct(StringComparer.Ordinal)], hours, [.. facts.Distinct(StringComparer.Ordinal)]);
     }
 
-    private static Candidate Candidate(List<string> names, double hours, ImmutableArray<string> facts) => new(
+    private static Candidate Candidate(IReadOnlyList<string> names, IReadOnlyList<string> kinds, double hours, ImmutableArray<string> facts) => new(
         "sensorNotTrusted",
         hours,
-        $"Not all readings of {Say.List(names)} can be trusted: values failed their checks, stood still or contradict each other.",
+        $"Not all readings of {Say.List(names)} can be trusted: {Say.List(kinds)}.",
         "Check the sensor against a second instrument, clean or replace it, and look at its cable and at the unit given in the nursery file.",
         "The checks find values that cannot be; a sensor that reads steadily wrong by a few per cent passes them.",
         facts);

@@ -17,10 +17,19 @@ internal static class UnexplainedRisk
         return new Candidate(
             "riskHours",
             risk,
-            $"{Say.Count(risk, "risk hour")} this week, without late watering over the leaves and without a long humid night beside them.",
+            $"{Say.Count(risk, "risk hour")} this week, {Without(evidence)}.",
             "Look at the hours named below: what was open, shut, wet or cold then?",
             "A risk hour says that leaves were near the dew point at a temperature that suits grey mould, not that plants fell ill.",
             [.. Stretches(evidence)]);
+    }
+
+    /// <summary>Says no more of nights than the data carry.</summary>
+    private static string Without(Evidence evidence)
+    {
+        int judged = evidence.JudgedNights.Count();
+        return judged == evidence.Nights.Length ? "without late watering over the leaves and without a long humid night beside them"
+            : judged == 0 ? "without late watering over the leaves beside them; no night has enough data to be judged"
+            : $"without late watering over the leaves beside them; none of the {Say.Count(judged, "night")} with enough data had 6 or more humid hours, {evidence.Nights.Length - judged} could not be judged";
     }
 
     private static IEnumerable<string> Stretches(Evidence evidence)

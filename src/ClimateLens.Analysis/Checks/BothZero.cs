@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
 
@@ -10,17 +11,17 @@ namespace ClimateLens.Analysis.Checks;
 /// </summary>
 internal static class BothZero
 {
-    /// <summary>For each step, whether the main temperature and the main humidity are both exactly 0.</summary>
-    public static bool[] Steps(HousePeriod period)
+    /// <summary>For each step, whether one of the two and its counterpart, of the same export where it has one, are both exactly 0.</summary>
+    public static bool[] Steps(HousePeriod period, Series series)
     {
         bool[] zeros = new bool[period.Frame.Axis.Count];
-        if (period.Temperature is Series temperature && period.Humidity is Series humidity)
+        if (Counterpart(period, series) is Series other)
         {
-            ImmutableArray<double> t = period.Frame.Values(temperature.Key);
-            ImmutableArray<double> rh = period.Frame.Values(humidity.Key);
+            ImmutableArray<double> own = period.Frame.Values(series.Key);
+            ImmutableArray<double> others = period.Frame.Values(other.Key);
             for (int i = 0; i < zeros.Length; i++)
             {
-                zeros[i] = t[i] == 0 && rh[i] == 0;
+                zeros[i] = own[i] == 0 && others[i] == 0;
             }
         }
 
@@ -29,7 +30,15 @@ internal static class BothZero
 
     /// <summary>Whether a series is one of the two.</summary>
     public static bool Concerns(HousePeriod period, Series series)
-        => series.Key == period.Temperature?.Key || series.Key == period.Humidity?.Key;
+        => JoinedSources.IsBehind(series, period.Temperature) || JoinedSources.IsBehind(series, period.Humidity);
+
+    private static Series? Counterpart(HousePeriod period, Series series)
+    {
+        Series? main = JoinedSources.IsBehind(series, period.Temperature) ? period.Humidity
+            : JoinedSources.IsBehind(series, period.Humidity) ? period.Temperature
+            : null;
+        return period.Series.FirstOrDefault(s => JoinedSources.IsBehind(s, main) && s.House == series.House && s.Source == series.Source) ?? main;
+    }
 
     /// <summary>The values with those steps left out, so that the zeros do not make spikes of the values beside them.</summary>
     public static double[] Without(bool[] zeros, ReadOnlySpan<double> values)

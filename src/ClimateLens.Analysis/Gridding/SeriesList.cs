@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Time;
+using NodaTime;
 
 namespace ClimateLens.Analysis.Gridding;
 
@@ -11,7 +12,8 @@ internal sealed record ListedSeries(Series Series, ReadingBatch Batch, double[] 
 
 /// <summary>
 /// The series of a house in the order that decides which of several sensors is the main one: the house's own before the
-/// nursery's, then the catalogue's order of channels, then ordinal by sensor name, then by source name.
+/// nursery's, then the catalogue's order of channels, then ordinal by sensor name, then the source
+/// with the most usable readings (by the time they stand for), then ordinal by source name.
 /// </summary>
 internal static class SeriesList
 {
@@ -37,6 +39,7 @@ internal static class SeriesList
                 .OrderBy(s => s.Batch.House == input.House.Id ? 0 : 1)
                 .ThenBy(s => s.Rank)
                 .ThenBy(s => s.Sensor, StringComparer.Ordinal)
+                .ThenByDescending(s => UsableSeconds(input, s.Channel, s.Batch, s.Values))
                 .ThenBy(s => s.Batch.Source, StringComparer.Ordinal)
                 .Select(s => new ListedSeries(
                     new Series(Distinct(taken, s.Channel, s.Sensor, s.Batch), s.Batch.House, s.Batch.Source, s.Sensor, s.Channel, s.Batch.StepSeconds),
@@ -56,6 +59,20 @@ internal static class SeriesList
         }
 
         return ChannelCatalogue.All.Count;
+    }
+
+    /// <summary>Time that the possible readings of run-in and period stand for. [s]</summary>
+    private static long UsableSeconds(HouseInput input, Channel channel, ReadingBatch batch, double[] values)
+    {
+        long from = Instant.Min(input.RunIn.Start, input.Period.Start).ToUnixTimeTicks() / 10, to = input.Period.End.ToUnixTimeTicks() / 10;
+        long usable = 0;
+        for (int row = 0; row < values.Length; row++)
+        {
+            bool loaded = batch.UtcMicros[row] >= from && batch.UtcMicros[row] < to;
+            usable += loaded && values[row] >= channel.FailLow && values[row] <= channel.FailHigh ? 1 : 0;
+        }
+
+        return usable * Math.Max(1, batch.StepSeconds);
     }
 
     /// <summary>Two sources may use one channel and sensor name; the later one's key takes the source's name in.</summary>

@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 
 namespace ClimateLens.Analysis.Moisture;
@@ -22,10 +23,10 @@ internal static class HouseHumidity
             return (period, humidity);
         }
 
-        Series? from = Substitutes
+        Series? first = Substitutes
             .Select(channel => period.Series.FirstOrDefault(s => s.Channel.Name == channel && s.House == period.Temperature?.House))
             .FirstOrDefault(s => s is not null);
-        if (period.Temperature is null || from is null)
+        if (period.Temperature is null || first is null || JoinedSources.Of(period, first) is not Series from)
         {
             double[] unknown = new double[temperatureC.Length];
             Array.Fill(unknown, double.NaN);
@@ -36,6 +37,6 @@ internal static class HouseHumidity
         HumidityFrom.Channel(from.Channel.Name, temperatureC, Quality.Used(period.Frame, from.Key), period.Input.Nursery.ElevationM, derived);
         string how = from.Channel.Name == "wetBulbTemperature" ? " as of an aspirated (ventilated) psychrometer" : "";
         string note = $"No relative humidity is logged: it was derived from this series and the air temperature{how}.";
-        return (period with { HumidityFrom = from, Notes = period.Notes.With(from.Key, note) }, derived);
+        return (period with { HumidityFrom = from, Notes = period.Notes.With(first.Key, note) }, derived);
     }
 }

@@ -44,8 +44,13 @@ internal static class MethodNotes
                 "sunset: Meeus 1998; drying hours as listed",
                 "Sunset within a minute on a flat horizon; drying takes from 1 to more than 12 h by sun, air and humidity."),
             new(
+                "wet from watering",
+                $"Leaves may be wet from the start of a watering over them until {Say.Number(period.Input.House.Rules.DryingHours)} h after its end, or, when it ended after the cut-off or its end is not known, until {Say.Number(period.Input.House.Rules.DryingHours)} h after the next sunrise. Shown beside the risk hours, not counted among them.",
+                "common practice, no source",
+                "An assumption: in the dark a film of 0.1 mm lasts 6 to 25 h at 80 to 95 % humidity (Penman, table in docs/science/risk-hours.md), in sun about one."),
+            new(
                 "rise of humidity",
-                "Absolute humidity of the hour after a watering less that of the hour before, with the same draws.",
+                "Absolute humidity of the hour after a round of waterings less that of the hour before it, with the same draws. Waterings of the house less than an hour apart form a round and share its figures.",
                 "definition",
                 "A difference, not an effect: sun, vents and heating change in the same hours."),
         ];

@@ -127,7 +127,14 @@ public sealed record ReviewHour(
     bool? Wet,
     bool? Risk,
     double? RiskProbability,
-    bool Night);
+    bool Night)
+{
+    /// <summary>
+    /// Whether leaves may still have been wet from a watering over them. Such an hour counts as a risk hour only by its margin:
+    /// how long leaves stayed wet is not known without a film model.
+    /// </summary>
+    public bool MayBeWetFromWatering { get; init; }
+}
 
 /// <summary>A wet period.</summary>
 public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double MeanTemperatureC, double? Index, string? Grade);
@@ -148,11 +155,11 @@ public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate Hig
 /// <param name="Sunset">Sunset of that day, or null in polar day or night.</param>
 /// <param name="CutOff">Latest finish that still lets leaves dry before sunset; null when leaves stay dry.</param>
 /// <param name="AfterCutOff">Whether it ended later; null when that is not known.</param>
-/// <param name="AbsoluteHumidityBeforeGm3">Mean of the hour before the start. [g/m³]</param>
-/// <param name="AbsoluteHumidityAfterGm3">Mean of the hour after the end. [g/m³]</param>
+/// <param name="AbsoluteHumidityBeforeGm3">Mean of the hour before the start of its round: waterings of the house less than an hour apart, which share these figures. [g/m³]</param>
+/// <param name="AbsoluteHumidityAfterGm3">Mean of the hour after the end of its round; null when an end in it is not known. [g/m³]</param>
 /// <param name="AbsoluteHumidityRiseGm3">After less before, with sensor error; a difference, not an effect. [g/m³]</param>
-/// <param name="RelativeHumidityBeforePct">Mean of the hour before the start. [%]</param>
-/// <param name="RelativeHumidityAfterPct">Mean of the hour after the end. [%]</param>
+/// <param name="RelativeHumidityBeforePct">Mean of the hour before the start of its round. [%]</param>
+/// <param name="RelativeHumidityAfterPct">Mean of the hour after the end of its round. [%]</param>
 /// <param name="RiskHoursCaused">Risk hours that it caused; null until causes can be told apart.</param>
 /// <param name="Source">Where it comes from: a log's file and line, or a valve column.</param>
 public sealed record Watering(

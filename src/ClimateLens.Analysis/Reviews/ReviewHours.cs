@@ -11,7 +11,7 @@ namespace ClimateLens.Analysis.Reviews;
 /// </summary>
 internal static class ReviewHours
 {
-    public static ImmutableArray<ReviewHour> Of(RiskState risk, DateTimeZone zone)
+    public static ImmutableArray<ReviewHour> Of(RiskState risk, bool[] mayBeWet, DateTimeZone zone)
     {
         HourTable hours = risk.Hours;
         ImmutableArray<ReviewHour>.Builder result = ImmutableArray.CreateBuilder<ReviewHour>(hours.Count - hours.FirstOfPeriod);
@@ -30,7 +30,10 @@ internal static class ReviewHours
                 known && risk.MarginK[h] <= 0 ? true : null,
                 known ? risk.IsRisk(h) : null,
                 known ? risk.Probability[h] : null,
-                hours.Night[h]));
+                hours.Night[h])
+            {
+                MayBeWetFromWatering = mayBeWet[h],
+            });
         }
 
         return result.MoveToImmutable();

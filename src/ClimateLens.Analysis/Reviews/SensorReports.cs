@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;
@@ -33,8 +34,8 @@ internal static class SensorReports
 
     /// <summary>The accuracy that the draws used for this series; null for those that take no part in them.</summary>
     private static (SensorAccuracy Accuracy, string Unit)? Accuracy(HousePeriod period, Series series)
-        => series.Key == period.Temperature?.Key ? (BiasDraws.AirTemperature(period), " K")
-            : series.Key == period.Humidity?.Key || series.Key == period.HumidityFrom?.Key ? (BiasDraws.Humidity(period), " % relative humidity")
-            : series.Key == period.Leaf?.Key ? (BiasDraws.Leaf(period), " K")
+        => JoinedSources.IsBehind(series, period.Temperature) ? (BiasDraws.AirTemperature(period), " K")
+            : JoinedSources.IsBehind(series, period.Humidity ?? period.HumidityFrom) ? (BiasDraws.Humidity(period), " % relative humidity")
+            : JoinedSources.IsBehind(series, period.Leaf) ? (BiasDraws.Leaf(period), " K")
             : null;
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Analysis.WateringEvents;
 
 namespace ClimateLens.Analysis.Reviews;
 
@@ -15,11 +17,15 @@ internal static class UnknownParts
         yield return (period.Temperature is null, "airTemperature", "No air temperature is logged for this house. Name its column in the nursery file.");
         yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
         yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
-        yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity.");
-        yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have.");
+        yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity, or more than half of those readings are doubtful.");
+        yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have." + WetFromWater(review));
         yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
+        string[] canopyAir = [.. period.Series.Where(s => s.Channel.Name is "canopyTemperature" or "canopyHumidity").Select(s => s.Label.ToLowerInvariant()).Distinct()];
+        yield return (canopyAir.Length > 0, "canopyAir", $"The logged {Say.List(canopyAir)} is read, checked and kept, but not used: the risk here is worked out from the house sensor. Air between the plants is often damper.");
         yield return (review.Canopy is null, "canopy", "How far the crop has closed is not worked out yet: this version does not use plant widths and spacing.");
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
+        UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
+        yield return (methods is not null, "waterings.method", methods?.Sentence() ?? "");
         yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a watering caused cannot be told yet: this version does not fit a house balance. The rise of humidity shown is a difference, not an effect.");
         yield return (review.WhatIfs is null, "whatIfs", "What another watering time or more venting would have changed cannot be told yet: this version does not fit a house balance.");
         yield return (review.Causes is null, "causes", "Who put the humidity there cannot be told apart yet: this version does not fit a house balance.");
@@ -29,10 +35,16 @@ internal static class UnknownParts
         yield return (review.Outlook is null, "outlook", "The coming night is not foretold: no model has been shown to beat a plain guess from the days before.");
     }
 
+    private static string WetFromWater(Review review)
+        => review.Hours.Count(h => h.MayBeWetFromWatering) is int hours and > 0
+            ? $" In {Say.Count(hours, "hour")} leaves may still have been wet from watering over them; these count as risk hours only where the dew-point margin says so."
+            : "";
+
     private static bool HasHumidity(HousePeriod period) => period.Humidity is not null || period.HumidityFrom is not null;
 
     private static string WhyNoRisk(Review review, HousePeriod period)
         => !HasHumidity(period) ? "Relative humidity is not known, and without it neither is the dew point."
             : period.Temperature is null ? "Air temperature is not known, and without it neither is the dew point."
+            : Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is Series doubtful ? $"More than half of the used readings of {doubtful.Label.ToLowerInvariant()} are doubtful (see its notes under sensors): a total would say more than they carry. The hours are shown as they were read."
             : $"Only {Say.Count(review.Coverage.HoursWithData, "hour")} of {review.Coverage.ExpectedHours} have temperature and humidity: too few for a total.";
 }

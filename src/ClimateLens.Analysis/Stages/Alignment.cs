@@ -40,7 +40,7 @@ public static class Alignment
             Temperature = First(listed, "airTemperature")?.Series,
             Humidity = First(listed, "relativeHumidity")?.Series,
             Leaf = First(listed, "leafTemperature")?.Series,
-            RowSeen = RowsSeen(main is null ? null : sources[main.Batch], axis.Count),
+            RowSeen = RowsSeen([.. listed.Where(s => JoinedSources.IsBehind(s.Series, main?.Series)).Select(s => sources[s.Batch])], axis.Count),
         };
     }
 
@@ -68,15 +68,18 @@ public static class Alignment
         return ImmutableCollectionsMarshal.AsImmutableArray(flags);
     }
 
-    private static ImmutableArray<bool> RowsSeen(GridSource? source, int count)
+    private static ImmutableArray<bool> RowsSeen(GridSource[] all, int count)
     {
         bool[] seen = new bool[count];
-        for (int row = 0; source is not null && row < source.Batch.UtcMicros.Length; row++)
+        foreach (GridSource source in all)
         {
-            long step = source.StepOf(source.Begin(row));
-            if (step >= 0 && step < count)
+            for (int row = 0; row < source.Batch.UtcMicros.Length; row++)
             {
-                seen[step] = true;
+                long step = source.StepOf(source.Begin(row));
+                if (step >= 0 && step < count)
+                {
+                    seen[step] = true;
+                }
             }
         }
 
@@ -90,10 +93,16 @@ public static class Alignment
         foreach (string channel in (string[])["airTemperature", "relativeHumidity", "leafTemperature"])
         {
             ListedSeries[] same = [.. listed.Where(s => s.Series.Channel.Name == channel)];
-            for (int i = 0; same.Length > 1 && i < same.Length; i++)
+            int sensors = same.Select(s => s.Series.Sensor).Distinct(StringComparer.Ordinal).Count();
+            for (int i = 0; sensors > 1 && i < same.Length; i++)
             {
+                if (i > 0 && JoinedSources.IsBehind(same[i].Series, same[0].Series))
+                {
+                    continue; // another export of the main sensor; it fills gaps, and is told so where that is done
+                }
+
                 notes = notes.With(same[i].Series.Key, i == 0
-                    ? string.Create(CultureInfo.InvariantCulture, $"The main one of {same.Length}: all hours rest on it.")
+                    ? string.Create(CultureInfo.InvariantCulture, $"The main one of {sensors}: all hours rest on it.")
                     : $"Checked and shown only; the hours rest on {same[0].Series.Label} of \"{same[0].Series.Source}\".");
             }
         }

@@ -17,6 +17,7 @@ public static class Findings
         LongHumidNights.Of,
         TooLittleData.Of,
         SensorNotTrusted.Of,
+        WateringsNotJudged.Of,
         UnexplainedRisk.Of,
     ];
 
@@ -32,9 +33,20 @@ public static class Findings
 
         return
         [
-            .. found
-                .OrderByDescending(c => c.HoursAtStake)
+            .. SameHours(found.OrderByDescending(c => c.HoursAtStake))
                 .Select((c, i) => new Finding(c.Id, i + 1, c.Text, c.Action, c.Caution, c.Facts)),
         ];
+    }
+
+    /// <summary>Late waterings and humid nights may count the same hours; the lower-ranked of the two says so.</summary>
+    private static IEnumerable<Candidate> SameHours(IEnumerable<Candidate> ranked)
+    {
+        bool seen = false;
+        foreach (Candidate candidate in ranked)
+        {
+            bool counts = candidate.Id is LateOverheadWatering.Id or LongHumidNights.Id;
+            yield return counts && seen ? candidate with { Caution = $"{candidate.Caution} The same hours may count in both findings." } : candidate;
+            seen |= counts;
+        }
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using ClimateLens.Analysis.Checks;
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Stages;
@@ -16,10 +17,10 @@ public static class Quality
     {
         Frame frame = period.Frame;
         SensorNotes notes = period.Notes;
-        bool[] zeros = BothZero.Steps(period);
         foreach (Series series in period.Series)
         {
             ReadOnlySpan<double> values = frame.Values(series.Key).AsSpan();
+            bool[] zeros = BothZero.Steps(period, series);
             bool concerned = BothZero.Concerns(period, series);
             SeriesFlags flags = SeriesChecks.Flags(concerned ? BothZero.Without(zeros, values) : values, series.Channel, frame.Axis.Step);
             if (concerned)
@@ -31,7 +32,7 @@ public static class Quality
             notes = QualityNotes.On(period, series, flags, zeros).Aggregate(notes, (sofar, note) => sofar.With(series.Key, note));
         }
 
-        return period with { Frame = frame, Notes = notes };
+        return UnitHints.AddNotes(SensorPair.AddNotes(JoinedSources.Add(period with { Frame = frame, Notes = notes })));
     }
 
     /// <summary>Whether a flagged value takes part in the science.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -23,7 +24,7 @@ public static class ReviewAssembly
             House = new ReviewedHouse(input.House.Id, input.House.Name, input.Nursery.Name, CropOf(input), input.Nursery.Invented),
             Period = PeriodOf(input),
             Coverage = CoverageOf.Period(period, risk.Hours),
-            Hours = ReviewHours.Of(risk, input.Nursery.Zone),
+            Hours = ReviewHours.Of(risk, WetFromWatering.Hours(period, risk.Hours), input.Nursery.Zone),
             RiskHours = risk.Total,
             RiskHoursBefore = risk.TotalBefore,
             Waterings = waterings,

@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
@@ -33,7 +34,7 @@ public static class RiskHours
         margins.WithoutError();
         return new RiskState(hours, draws, margins.DewPointC, margins.MarginK, tally.Probabilities())
         {
-            Total = Total(tally, hours, hours.FirstOfPeriod, hours.Count),
+            Total = Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is null ? Total(tally, hours, hours.FirstOfPeriod, hours.Count) : null,
             TotalBefore = Before(tally, hours, period),
         };
     }
@@ -68,14 +69,17 @@ public static class RiskHours
             : null;
 
     /// <summary>
-    /// The seven local days before, 167 to 169 hours, from the run-in; only when all of them are loaded and at least half of
-    /// their hours have data.
+    /// The seven local days before, 167 to 169 hours, from the run-in; only when all of them are loaded, at least half of
+    /// their hours have data, and no more than half of these are doubtful.
     /// </summary>
     private static Estimate? Before(RiskTally tally, HourTable hours, HousePeriod period)
     {
         DateTimeZone zone = period.Frame.Axis.Zone;
         LocalDate first = period.Input.Period.Start.InZone(zone).Date.PlusDays(-7);
         int from = hours.IndexOf(zone.AtStartOfDay(first).ToInstant()), to = hours.FirstOfPeriod;
-        return from >= 0 && 2 * tally.HoursWithData(from, to) >= to - from ? tally.Total(from, to) : null;
+        return from >= 0 && 2 * tally.HoursWithData(from, to) >= to - from
+            && Trust.MostlyDoubtful(period, from * period.StepsPerHour, period.FirstStep) is null
+            ? tally.Total(from, to)
+            : null;
     }
 }

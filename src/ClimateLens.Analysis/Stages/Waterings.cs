@@ -11,7 +11,7 @@ namespace ClimateLens.Analysis.Stages;
 
 /// <summary>
 /// Sixth stage: the waterings of the period, each against the cut-off of its day, with the air of the hour before and the hour
-/// after. The rise of humidity is a difference, not an effect: other things change in the same hours.
+/// after its round (<see cref="WateringRound"/>). The rise of humidity is a difference, not an effect: other things change in the same hours.
 /// </summary>
 public static class Waterings
 {
@@ -24,13 +24,11 @@ public static class Waterings
             return null;
         }
 
-        WateringEvent[] logged = [.. LoggedWaterings.Of(input)];
-        WateringEvent[] valves = [.. ValveWaterings.Of(input)];
         return
         [
-            .. OneOfEach.Of(logged, valves)
-                .Where(e => e.Start >= input.Period.Start && e.Start < input.Period.End)
-                .Select(e => Judge(period, draws, e)),
+            .. WateringRound.Of(AllWaterings.Of(input))
+                .Where(r => r.Event.Start >= input.Period.Start && r.Event.Start < input.Period.End)
+                .Select(r => Judge(period, draws, r.Event, r.Round)),
         ];
     }
 
@@ -40,14 +38,14 @@ public static class Waterings
             || input.Nursery.Exports.Any(e => e.Kind == RecordKind.Waterings
                 && (e.House == input.House.Id || e.Columns.Any(c => c.Channel == RecordFields.House)));
 
-    private static Watering Judge(HousePeriod period, BiasDraws draws, WateringEvent e)
+    private static Watering Judge(HousePeriod period, BiasDraws draws, WateringEvent e, WateringRound round)
     {
         DateTimeZone zone = period.Input.Nursery.Zone;
-        bool? wets = e.Method is WateringMethod method ? MethodWords.WetsLeaves(method) : null;
-        Instant? sunset = period.Sun.Of(e.Start.InZone(zone).Date).Sunset;
-        Instant? cutOff = wets == true && sunset is Instant s ? s - Duration.FromHours(period.Input.House.Rules.DryingHours) : null;
-        AirAround? before = AirAround.Of(period, e.Start - Duration.FromHours(1));
-        AirAround? after = e.End is Instant end ? AirAround.Of(period, end) : null;
+        bool? wets = CutOff.Wets(e);
+        Instant? sunset = CutOff.Sunset(period, e);
+        Instant? cutOff = CutOff.Of(period, e);
+        AirAround? before = AirAround.Of(period, round.Start - Duration.FromHours(1));
+        AirAround? after = round.End is Instant end ? AirAround.Of(period, end) : null;
         return new Watering(
             At(e.Start, zone),
             e.End is Instant finish ? At(finish, zone) : null,
@@ -57,22 +55,15 @@ public static class Waterings
             e.Litres,
             sunset is Instant dusk ? At(dusk, zone) : null,
             cutOff is Instant latest ? At(latest, zone) : null,
-            wets == false ? false : AfterCutOff(e, cutOff),
+            wets == false ? false : CutOff.IsAfter(e, cutOff),
             Rounded(before?.AbsoluteHumidityGm3),
             Rounded(after?.AbsoluteHumidityGm3),
-            Rise(before, after, draws, e.Start),
+            Rise(before, after, draws, round.Start),
             Rounded(before?.HumidityPct),
             Rounded(after?.HumidityPct),
             null,
             e.Source);
     }
-
-    /// <summary>A watering without a known end is late when it began late; otherwise it is not known.</summary>
-    private static bool? AfterCutOff(WateringEvent e, Instant? cutOff)
-        => cutOff is null ? null
-            : e.End is Instant end ? end > cutOff
-            : e.Start > cutOff ? true
-            : null;
 
     private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws, Instant start)
     {
@@ -81,7 +72,7 @@ public static class Waterings
             return null;
         }
 
-        // Seeded by the watering's own start, so that one more watering leaves the others as they are.
+        // Seeded by the round's own start, so that one more round leaves the others as they are.
         SeededRandom random = new(unchecked((ulong)(BiasDraws.Seed ^ start.ToUnixTimeTicks())));
         double[] rises = second.Drawn(draws, random);
         double[] levels = first.Drawn(draws, random);

@@ -29,13 +29,13 @@ internal static class LoggedWaterings
         }
 
         string method = Text(row, "method") ?? "";
-        WateringMethod? known = MethodWords.Read(method);
+        WateringMethod? known = WateringMethods.TryParse(method, out WateringMethod read) ? read : null;
         if (known is null && method.Length > 0)
         {
             source += $" (method \"{method}\" is not known)";
         }
 
-        return new WateringEvent(row.At, end, known, Text(row, "bench") ?? "", Number(row, "litres"), source);
+        return new WateringEvent(row.At, end, known, Text(row, "bench") ?? "", Number(row, "litres"), source) { UnknownMethod = known is null ? method : "" };
     }
 
     /// <summary>

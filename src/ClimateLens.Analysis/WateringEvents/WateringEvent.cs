@@ -12,6 +12,9 @@ namespace ClimateLens.Analysis.WateringEvents;
 /// <param name="Source">Where it comes from, for people.</param>
 internal sealed record WateringEvent(Instant Start, Instant? End, WateringMethod? Method, string Bench, double? Litres, string Source)
 {
+    /// <summary>The log's word for the method when it is not known; empty when known or not told.</summary>
+    public string UnknownMethod { get; init; } = "";
+
     /// <summary>Whether two events can be the same watering: same method, and no two different benches.</summary>
     public bool IsLike(WateringEvent other)
         => Method == other.Method && (Bench == other.Bench || Bench.Length == 0 || other.Bench.Length == 0);

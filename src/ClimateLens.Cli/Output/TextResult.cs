@@ -34,7 +34,7 @@ internal static class TextResult
 
     private static string Risk(HouseWeekSummary s) => s.RiskHours is not { } hours
         ? "risk hours not known"
-        : string.Create(CultureInfo.InvariantCulture, $"{hours,3:0} risk hours (range {s.Low:0} to {s.High:0})");
+        : string.Create(CultureInfo.InvariantCulture, $"{hours,3:0} risk {(hours == 1 ? "hour " : "hours")} (range {s.Low:0} to {s.High:0})");
 
     private static string Status(string status) => status switch
     {

@@ -12,7 +12,7 @@ namespace ClimateLens.Logs.Import;
 internal static class SettingsHash
 {
     // Raise it when the reader itself comes to read the same file otherwise.
-    private const int ReaderVersion = 1;
+    private const int ReaderVersion = 2;
 
     /// <summary>The hash of an export's settings.</summary>
     public static string Of(ExportSettings export, IEnumerable<string> houses)

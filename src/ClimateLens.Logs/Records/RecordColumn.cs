@@ -57,7 +57,8 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
             RecordFieldType.Time => times.TryRead(cell, startUtc, out long utc) ? Store.Micros.ToIso(utc) : null,
             _ => Encoding.UTF8.GetString(cell),
         };
-        value = read ?? "";
+        // A word for a method that we do not know is kept as it stands, so that a review can name it.
+        value = read ?? (kept.Type == RecordFieldType.Method ? Encoding.UTF8.GetString(cell) : "");
         return read is null ? CellKind.NotRead : read.Length == 0 ? CellKind.Missing : CellKind.Value;
     }
 
@@ -83,5 +84,5 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
     }
 
     private static string? Method(string text)
-        => WateringMethods.Words.FirstOrDefault(word => word.Equals(text, StringComparison.OrdinalIgnoreCase));
+        => WateringMethods.TryParse(text, out WateringMethod method) ? WateringMethods.WordOf(method) : null;
 }

@@ -127,11 +127,12 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             }
 
             CellKind cell = column.Read(table.Field(column.Index), times, utc, out string value);
-            if (cell == CellKind.Value)
+            if (value.Length > 0)
             {
                 fields[column.Name] = value;
             }
-            else if (cell == CellKind.NotRead)
+
+            if (cell == CellKind.NotRead)
             {
                 counts.CellsNotRead++;
                 aside.Add(column.Fault, table.Line, column.Index + 1, table.Field(column.Index), column.Expected(export.Time));

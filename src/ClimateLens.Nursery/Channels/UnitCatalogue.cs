@@ -18,7 +18,7 @@ public readonly record struct Unit(string Code, Quantity Quantity, double Factor
 
 /// <summary>
 /// Units by quantity: UCUM 2.2 codes with everyday aliases. Factors are exact by definition
-/// ([SP811] appendix B) except those of mercury, which are conventional. The plain words gal and floz are US measures.
+/// ([SP811] appendix B) except those of mercury, which are conventional. The plain words gal, gallon and floz are US measures.
 /// Both the micro sign and the Greek letter mu are known.
 /// </summary>
 public static class UnitCatalogue
@@ -26,12 +26,12 @@ public static class UnitCatalogue
     /// <summary>All units.</summary>
     public static IReadOnlyList<Unit> All { get; } =
     [
-        .. Of(Quantity.Temperature, 1, 0, "Cel", "degC", "°C", "C"),
-        .. Of(Quantity.Temperature, 5.0 / 9, -160.0 / 9, "[degF]", "degF", "°F", "F"),
+        .. Of(Quantity.Temperature, 1, 0, "Cel", "degC", "°C", "C", "celsius"),
+        .. Of(Quantity.Temperature, 5.0 / 9, -160.0 / 9, "[degF]", "degF", "°F", "F", "fahrenheit"),
         .. Of(Quantity.Temperature, 1, -273.15, "K"),
-        .. Of(Quantity.TemperatureDifference, 1, 0, "K", "Cel", "degC", "°C", "C"),
-        .. Of(Quantity.TemperatureDifference, 5.0 / 9, 0, "[degF]", "degF", "°F", "F"),
-        .. Of(Quantity.RelativeHumidity, 1, 0, "%"),
+        .. Of(Quantity.TemperatureDifference, 1, 0, "K", "Cel", "degC", "°C", "C", "celsius"),
+        .. Of(Quantity.TemperatureDifference, 5.0 / 9, 0, "[degF]", "degF", "°F", "F", "fahrenheit"),
+        .. Of(Quantity.RelativeHumidity, 1, 0, "%", "percent"),
         .. Of(Quantity.RelativeHumidity, 100, 0, "1"),
         .. Of(Quantity.Pressure, 1, 0, "kPa"),
         .. Of(Quantity.Pressure, 0.001, 0, "Pa"),
@@ -53,13 +53,13 @@ public static class UnitCatalogue
         .. Of(Quantity.Speed, 0.3048 / 60, 0, "[ft_i]/min", "ft/min"),
         .. Of(Quantity.Speed, 1852.0 / 3600, 0, "[kn_i]", "kn", "kt"),
         .. Of(Quantity.Angle, 1, 0, "deg", "°"),
-        .. Of(Quantity.Percent, 1, 0, "%"),
+        .. Of(Quantity.Percent, 1, 0, "%", "percent"),
         .. Of(Quantity.Percent, 100, 0, "1"),
         .. Of(Quantity.OnOff, 1, 0, "1", ""),
-        .. Of(Quantity.Volume, 1, 0, "L", "l"),
+        .. Of(Quantity.Volume, 1, 0, "L", "l", "litre", "litres", "liter", "liters"),
         .. Of(Quantity.Volume, 0.001, 0, "mL", "ml"),
         .. Of(Quantity.Volume, 1000, 0, "m3", "m³"),
-        .. Of(Quantity.Volume, 3.785411784, 0, "[gal_us]", "gal"),
+        .. Of(Quantity.Volume, 3.785411784, 0, "[gal_us]", "gal", "gal_us", "gallon", "gallons"),
         .. Of(Quantity.Volume, 4.54609, 0, "[gal_br]"),
         .. Of(Quantity.Volume, 0.0295735295625, 0, "[foz_us]", "floz"),
         .. Of(Quantity.WaterDepth, 1, 0, "mm", "L/m2", "L/m²"),
@@ -69,7 +69,7 @@ public static class UnitCatalogue
         .. Of(Quantity.Length, 10, 0, "cm"),
         .. Of(Quantity.Length, 1000, 0, "m"),
         .. Of(Quantity.Length, 25.4, 0, "[in_i]", "in"),
-        .. Of(Quantity.Duration, 1, 0, "min"),
+        .. Of(Quantity.Duration, 1, 0, "min", "minutes"),
         .. Of(Quantity.Duration, 1.0 / 60, 0, "s"),
         .. Of(Quantity.Duration, 60, 0, "h"),
         .. Of(Quantity.Mass, 1, 0, "g"),

@@ -35,6 +35,11 @@ internal static class CalendarLegend
             Waterings(list, waterings);
         }
 
+        if (review.Hours.Any(h => h.MayBeWetFromWatering))
+        {
+            list.Line($"<li><span class=\"key r0 w\" aria-hidden=\"true\"></span> leaves may still be wet from watering: counted only where the air alone says so</li>");
+        }
+
         if (grid.Columns.Any(c => c.Turn > 0))
         {
             list.Line($"<li>b: the same clock hour again, after the clock was put back</li>");
@@ -64,7 +69,7 @@ internal static class CalendarLegend
 
     private static string Explained(RiskLevel level) => level switch
     {
-        RiskLevel.None => "no risk (under 5 %)",
+        RiskLevel.None => "unlikely (under 5 %)",
         RiskLevel.Possible => "possible (5 to 50 %)",
         RiskLevel.Likely => "likely (over 50 %)",
         RiskLevel.NearlySure => "nearly sure (95 % and more)",

@@ -29,7 +29,7 @@ public sealed class DewMarginCell : IReportCell
         int below = review.Hours.Count(h => h.DewPointMarginK <= 0);
         string dew = below == 0 ? "no hourly mean reached it" : $"in {Words.Count(below, "hour", "hours")} they were at or below it";
         string lowest = $"{units.Difference(Math.Abs(margin.Low))} {(margin.Low < 0 ? "below" : "above")} the dew point";
-        string sentence = $"Leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.";
+        string sentence = $"By measured or assumed leaf temperature, leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.";
         HtmlBuilder body = new();
         body.Line($"<figure>");
         body.Line(ChartMarkup.Of("chart-margin", $"Chart of leaf temperature less dew point. {sentence}", WeekCharts.Of(review, [Panel(context)])));

@@ -9,11 +9,11 @@ namespace ClimateLens.Reports.Cells;
 /// <summary>A period in words and in file names.</summary>
 public static class PeriodWords
 {
-    /// <summary>Name of the page's folder: <c>2025-W42</c> for a whole week, else <c>2025-10-13_2025-10-20</c> (from, exclusive to).</summary>
+    /// <summary>Name of the page's folder: <c>2025-W42</c> for a whole week, else first and last day, <c>2025-10-13_2025-10-19</c>.</summary>
     public static string FolderName(ReviewPeriod period)
     {
         ArgumentNullException.ThrowIfNull(period);
-        return period.Week ?? $"{LocalDatePattern.Iso.Format(period.From.Date)}_{LocalDatePattern.Iso.Format(period.To.Date)}";
+        return period.Week ?? $"{LocalDatePattern.Iso.Format(period.From.Date)}_{LocalDatePattern.Iso.Format(LastDay(period))}";
     }
 
     /// <summary>For example "week 42 of 2025" or "Mon 13 Oct to Wed 15 Oct 2025".</summary>
@@ -48,5 +48,5 @@ public static class PeriodWords
     }
 
     private static LocalDate LastDay(ReviewPeriod period)
-        => period.To.TimeOfDay == LocalTime.Midnight && period.To.Date > period.From.Date ? period.To.Date.PlusDays(-1) : period.To.Date;
+        => period.To.Date > period.From.Date ? period.To.Date.PlusDays(-1) : period.To.Date; // a period ends where a day starts
 }

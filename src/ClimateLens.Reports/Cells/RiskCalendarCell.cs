@@ -39,9 +39,13 @@ public sealed class RiskCalendarCell : IReportCell
         return new CellContent(Sentence(review, grid, context.Facts), body.ToHtml(), Method);
     }
 
+    // Narrow screens name every sixth hour only; the others stay for screen readers.
+    private static readonly Html MinorHour = HtmlBuilder.Of($" class=\"minor\"");
+
     private const string Method =
-        "A risk hour is an hour in which leaves were probably wet or nearly so, at a temperature at which leaf disease can start. "
-        + "How sure it is comes from repeating the sum with other errors of the sensors, within their stated accuracy.";
+        "A risk hour is an hour in which the air alone brought leaves close to the dew point, at a temperature at which leaf disease can start. "
+        + "Water put on leaves from above is not in it: how long it stayed is not known yet. "
+        + "How sure an hour is comes from repeating the sum with other errors of the sensors and of the assumed leaf temperature, within their stated ranges.";
 
     private static string Sentence(Review review, CalendarGrid grid, WeekFacts facts)
     {
@@ -69,7 +73,7 @@ public sealed class RiskCalendarCell : IReportCell
         body.Add($"<thead><tr><th scope=\"col\">Day</th>");
         foreach (CalendarColumn column in grid.Columns)
         {
-            body.Add($"<th scope=\"col\">{column.Label}</th>");
+            body.Add($"<th scope=\"col\"{(column.Hour % 6 == 0 && column.Turn == 0 ? Html.Empty : MinorHour)}>{column.Label}</th>");
         }
 
         body.Add($"<th scope=\"col\" class=\"sum\">Risk hours</th>");
@@ -86,7 +90,7 @@ public sealed class RiskCalendarCell : IReportCell
         body.Line($"<tbody>");
         foreach (CalendarDay day in grid.Days)
         {
-            body.Add($"<tr><th scope=\"row\">{LocalTimes.Day(day.Date)}</th>");
+            body.Add($"<tr><th scope=\"row\">{LocalTimes.WeekDayAndNumber(day.Date)}<span class=\"month\"> {LocalTimes.Month(day.Date)}</span></th>");
             foreach (CalendarColumn column in grid.Columns)
             {
                 body.Add($"{(day.Hours.TryGetValue(column, out ReviewHour? hour) ? Cell(hour, waterings) : NoSuchHour(column))}");
@@ -102,9 +106,9 @@ public sealed class RiskCalendarCell : IReportCell
     {
         RiskLevel level = RiskLevels.Of(hour);
         ImmutableArray<Watering> here = [.. waterings[hour.Start.ToInstant()]];
-        string night = hour.Night ? " n" : "";
+        string night = $"{(hour.Night ? " n" : "")}{(hour.MayBeWetFromWatering ? " w" : "")}";
         string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Words.Share(hour.RiskProbability)})";
-        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}";
+        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}{(hour.MayBeWetFromWatering ? ", leaves may be wet from watering" : "")}";
         return HtmlBuilder.Of(
             $"<td class=\"{RiskLevels.Class(level)}{night}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}\"><span aria-hidden=\"true\">{RiskLevels.Mark(level)}{CalendarLegend.Drops(here)}</span><span class=\"vh\">{words}</span></td>");
     }

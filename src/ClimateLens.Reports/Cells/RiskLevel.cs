@@ -63,7 +63,7 @@ public static class RiskLevels
     /// <summary>In words.</summary>
     public static string Words(RiskLevel level) => level switch
     {
-        RiskLevel.None => "no risk",
+        RiskLevel.None => "risk unlikely",
         RiskLevel.Possible => "risk possible",
         RiskLevel.Likely => "risk likely",
         RiskLevel.NearlySure => "risk nearly sure",

@@ -43,7 +43,7 @@ public sealed class WateringsCell : IReportCell
     }
 
     private const string Method =
-        "The cut-off is the latest finish after which leaves can still dry before sunset. Before and after are means of the hour before the start and of the "
+        "The cut-off is sunset less the drying hours in force: a first rule, which does not look at how fast leaves dried that day. Before and after are means of the hour before the start and of the "
         + "hour after the end; their difference also holds what sun, vents and heating did meanwhile, so it is not the effect of the water alone.";
 
     private static string Sentence(ImmutableArray<Watering> waterings, WeekFacts facts)
@@ -72,7 +72,7 @@ public sealed class WateringsCell : IReportCell
     private static string InTime(Watering w) => (w.WetsLeaves, w.AfterCutOff) switch
     {
         (false, _) => "leaves stay dry",
-        (_, true) => "no, too late",
+        (_, true) => "no",
         (_, false) => "yes",
         _ => DisplayUnits.NotKnown,
     };

@@ -41,18 +41,28 @@ public sealed class WeekInBriefCell : IReportCell
 
         string late = context.Facts switch
         {
-            { LeafWettings: > 0 and { } all, LateLeafWettings: { } n } => $" {n} of {all} waterings that wet leaves ended after the cut-off, too late to count on dry leaves by sunset.",
+            { LeafWettings: > 0 and { } all, LateLeafWettings: > 0 and { } n } => $" {n} of {Words.Count(all, "watering", "waterings")} over the leaves ended after the cut-off, too late to count on dry leaves by sunset.",
+            { LeafWettings: 1, UnjudgedWaterings: 0 } => " The one watering over the leaves ended before the cut-off.",
+            { LeafWettings: > 1 and { } all, UnjudgedWaterings: 0 } => $" All {all} waterings over the leaves ended before the cut-off.",
             { LongestRun: { } run } => $" The longest run lasted {Words.Count(run.Hours, "hour", "hours")}, from {LocalTimes.Moment(run.Start)}.",
             _ => "",
         };
-        return $"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{late}";
+        return $"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{late}{Perhaps(context.Facts)}{Unjudged(context.Facts)}";
     }
+
+    private static string Perhaps(WeekFacts facts) => facts.PerhapsWetHours == 0
+        ? ""
+        : $" In {Words.Count(facts.PerhapsWetHours, "more hour", "more hours")} leaves may still have been wet from watering; these are not counted.";
+
+    private static string Unjudged(WeekFacts facts) => facts.UnjudgedWaterings == 0
+        ? ""
+        : $" {Words.Capital(Words.Count(facts.UnjudgedWaterings, "watering", "waterings"))} could not be judged.";
 
     private static void RiskHours(HtmlBuilder body, CellContext context)
     {
         Estimate? risk = context.Review.RiskHours;
         string before = context.Review.RiskHoursBefore is { } b ? $"week before: {Words.WithRange(b)}" : "week before: not known";
-        string range = risk is null ? "not known" : $"{Words.Range(risk)} with sensor error";
+        string range = risk is null ? "not known" : $"range {Words.Range(risk)}";
         Number(body, "Risk hours", risk is null ? "–" : DisplayUnits.Number(risk.Value, 0), range, before);
     }
 

@@ -20,7 +20,7 @@ internal sealed record SitePeriod(LocalDate? From, string Name, string Dates)
 
         string[] ends = folderName.Split('_');
         return ends.Length == 2 && LocalDatePattern.Iso.Parse(ends[0]).TryGetValue(default, out LocalDate from) && LocalDatePattern.Iso.Parse(ends[1]).TryGetValue(default, out LocalDate to)
-            ? new SitePeriod(from, PeriodWords.Dates(from, to.PlusDays(-1)), "")
+            ? new SitePeriod(from, PeriodWords.Dates(from, to), "")
             : new SitePeriod(null, folderName, "");
     }
 }

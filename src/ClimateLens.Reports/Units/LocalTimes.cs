@@ -7,6 +7,8 @@ namespace ClimateLens.Reports.Units;
 /// <summary>Local times of a page: <see cref="TimeWords"/>, and what only a page needs.</summary>
 public static class LocalTimes
 {
+    private static readonly LocalDatePattern WeekDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d");
+    private static readonly LocalDatePattern MonthPattern = LocalDatePattern.CreateWithInvariantCulture("MMM");
     private static readonly LocalDatePattern DateYearPattern = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM uuuu");
     private static readonly LocalDatePattern AxisDayPattern = LocalDatePattern.CreateWithInvariantCulture("ddd'<br>'d");
 
@@ -18,6 +20,12 @@ public static class LocalTimes
 
     /// <summary>For example "Mon 13 Oct".</summary>
     public static string Day(LocalDate date) => TimeWords.Day(date);
+
+    /// <summary>For example "Mon 13".</summary>
+    public static string WeekDayAndNumber(LocalDate date) => WeekDayPattern.Format(date);
+
+    /// <summary>For example "Oct".</summary>
+    public static string Month(LocalDate date) => MonthPattern.Format(date);
 
     /// <summary>For example "Mon" over "13", for the axis of a chart.</summary>
     public static string AxisDay(LocalDate date) => AxisDayPattern.Format(date);

@@ -94,6 +94,21 @@ public class UnitTests
     public void Unit_OfAnotherCaseOrQuantity_IsNotFound(Quantity quantity, string code)
         => Assert.False(UnitCatalogue.TryGet(quantity, code, out _));
 
+    [Theory]
+    [InlineData(Quantity.Volume, "[gal_us]", "gallon", "gallons", "gal_us")]
+    [InlineData(Quantity.Volume, "L", "liter", "liters", "litre", "litres")]
+    [InlineData(Quantity.Duration, "min", "minutes")]
+    [InlineData(Quantity.Percent, "%", "percent")]
+    [InlineData(Quantity.RelativeHumidity, "%", "percent")]
+    [InlineData(Quantity.Temperature, "Cel", "celsius")]
+    [InlineData(Quantity.Temperature, "[degF]", "fahrenheit")]
+    public void Unit_EverydayWord_IsTheUnit(Quantity quantity, string code, params string[] words)
+    {
+        Unit unit = Of(quantity, code);
+        Assert.All(words, word => Assert.Equal(unit with { Code = word }, Of(quantity, word)));
+        Assert.All(words, word => Assert.False(UnitCatalogue.TryGet(quantity, word.ToUpperInvariant(), out _)));
+    }
+
     [Fact]
     public void PhotonFlux_WithEitherMu_IsTheSame()
         => Assert.Equal(Of(Quantity.PhotonFlux, "\u00B5mol/m²/s").Factor, Of(Quantity.PhotonFlux, "\u03BCmol/m²/s").Factor);

@@ -64,6 +64,24 @@ public class RecordFieldsTests
     {
         Assert.All(Enum.GetValues<WateringMethod>(), m => Assert.True(WateringMethods.TryParse(WateringMethods.WordOf(m), out WateringMethod read) && read == m));
         Assert.All(Enum.GetValues<RecordKind>(), k => Assert.True(RecordKinds.TryParse(RecordKinds.WordOf(k), out RecordKind read) && read == k));
-        Assert.False(WateringMethods.TryParse("Drip", out _));
+        Assert.False(RecordKinds.TryParse("Waterings", out _));
     }
+
+    [Theory]
+    [InlineData(WateringMethod.OverheadBoom, "boom", "overhead boom", "BOOM", "overhead", "Overhead-Boom")]
+    [InlineData(WateringMethod.Sprinkler, "sprinkler", "Sprinklers")]
+    [InlineData(WateringMethod.Hose, "hand", "by hand", "hand watering", "Hand-watering", "hose")]
+    [InlineData(WateringMethod.Drip, "Drip", "dripper", "drippers", "drip line", "drip-line", "emitter", "emitters")]
+    [InlineData(WateringMethod.EbbAndFlow, "ebb and flow", "ebb & flow", "ebb/flow", "Ebb-and-Flow", "flood bench")]
+    [InlineData(WateringMethod.FloodFloor, "flood floor", "flooded floor")]
+    [InlineData(WateringMethod.Fog, "fog", "fogging", "mist", " Misting ")]
+    public void Methods_EverydayWords_AreRead(WateringMethod expected, params string[] words)
+        => Assert.All(words, word => Assert.Equal((true, expected), (WateringMethods.TryParse(word, out WateringMethod read), read)));
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("bucket chain")]
+    [InlineData("no drip")]
+    [InlineData("drip?")]
+    public void Methods_OtherWords_AreNotKnown(string word) => Assert.False(WateringMethods.TryParse(word, out _));
 }
