@@ -125,6 +125,17 @@ public sealed class QualityTests
     }
 
     [Fact]
+    public void Run_SeveralFaults_AreTheTitleOfTheFinding()
+    {
+        Instant off = Start + Duration.FromHours(20), wet = Start + Duration.FromHours(40), hot = Start + Duration.FromHours(100);
+        Finding finding = ReviewPipeline.Run(With(t => (t - off).TotalHours is >= 0 and < 6 ? new Air(0, 0)
+            : (t - wet).TotalHours is >= 0 and < 14 ? SyntheticHouse.AutumnAir(t) with { RelativeHumidityPct = 100 }
+            : (t - hot).TotalHours is >= 0 and < 4 ? SyntheticHouse.AutumnAir(t) with { RelativeHumidityPct = 180 }
+            : SyntheticHouse.AutumnAir(t)).Input).Findings.Single(f => f.Id == "sensorNotTrusted");
+        Assert.Equal("Not all readings of air temperature and relative humidity can be trusted: values are 0 as from an instrument without power, values lie outside the usual or possible range and values stayed at or above 99.5 % (condensing air or a saturated sensor).", finding.Text);
+    }
+
+    [Fact]
     public void Run_TemperatureAndHumidityBothZero_FailTogetherAndOneAloneDoesNot()
     {
         Instant off = Start + Duration.FromHours(30);

@@ -216,6 +216,15 @@ public sealed class WateringsTests
     }
 
     [Fact]
+    public void Find_OneFogLineInTwoExports_IsOneWateringWhereTheyOverlap()
+    {
+        SyntheticHouse house = House
+            .WithColumn("old", "fogLine", t => IsAt(t, [(8, 0), (12, 0)]) ? 1 : 0)
+            .WithColumn("new", "fogLine", t => IsAt(t, [(12, 0), (15, 0)]) ? 1 : 0);
+        Assert.Equal([8, 12, 15], ReviewPipeline.Run(house.Input).Waterings!.Value.Select(w => w.Start.Hour));
+    }
+
+    [Fact]
     public void Find_ValveWithoutSettings_KnowsNeitherMethodNorLitres()
     {
         Watering watering = Single(Valve(House, [(8, 0)], null));

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Checks;
@@ -10,22 +12,28 @@ internal static class FaultKinds
     public static IEnumerable<string> Of(HousePeriod period, Series series)
     {
         ImmutableArray<double> values = period.Frame.Values(series.Key);
-        SeriesFlags flags = SeriesChecks.Flags(values.AsSpan(), series.Channel, period.Frame.Axis.Step);
+        bool[] zeros = BothZero.Steps(period, series);
+        SeriesFlags flags = SeriesChecks.Flags(BothZero.Without(zeros, values.AsSpan()), series.Channel, period.Frame.Axis.Step);
         int first = period.FirstStep;
-        bool zeros = BothZero.Concerns(period, series) && BothZero.Steps(period, series).AsSpan()[first..].Contains(true);
-        if (zeros)
+        if (zeros.Skip(first).Contains(true))
         {
             yield return "values are 0 as from an instrument without power";
         }
 
-        if (!zeros && values.Skip(first).Any(v => v < series.Channel.SuspectLow || v > series.Channel.SuspectHigh))
+        if (values.Where((v, i) => i >= first && !zeros[i] && (v < series.Channel.SuspectLow || v > series.Channel.SuspectHigh)).Any())
         {
             yield return "values lie outside the usual or possible range";
         }
 
-        if (flags.Flat.Skip(first).Any(IsFound))
+        bool IsFull(int i) => series.Channel.Quantity == Quantity.RelativeHumidity && values[i] >= SeriesChecks.SaturatedPct;
+        if (flags.Flat.Where((f, i) => i >= first && IsFound(f) && !IsFull(i)).Any())
         {
             yield return "values stood still";
+        }
+
+        if (flags.Flat.Where((f, i) => i >= first && IsFound(f) && IsFull(i)).Any())
+        {
+            yield return $"values stayed at or above {Say.Number(SeriesChecks.SaturatedPct)} % (condensing air or a saturated sensor)";
         }
 
         if (flags.Spike.Skip(first).Any(IsFound))

@@ -20,9 +20,24 @@ internal static class ValveWaterings
     /// <summary>Whether the house has a column that would tell of waterings.</summary>
     public static bool HasColumns(HouseInput input) => Columns(input).Any();
 
-    /// <summary>All waterings, by column and in time order within each.</summary>
+    /// <summary>All waterings, by column and in time order within each. What two exports tell of one valve at one time is one.</summary>
     public static IEnumerable<WateringEvent> Of(HouseInput input)
-        => Columns(input).SelectMany(c => Events(c.Batch, c.Key, c.Values, SettingsOf(input, c.Batch, c.Key)));
+    {
+        List<WateringEvent> all = [];
+        foreach (var valve in Columns(input).GroupBy(c => c.Key))
+        {
+            List<WateringEvent> told = [];
+            foreach ((ReadingBatch batch, ColumnKey key, double[] values) in valve)
+            {
+                WateringEvent[] events = [.. Events(batch, key, values, SettingsOf(input, batch, key))];
+                told.AddRange(events.Where(e => !told.Any(t => t.IsLike(e) && t.Overlaps(e, Duration.Zero))));
+            }
+
+            all.AddRange(told);
+        }
+
+        return all;
+    }
 
     private static IEnumerable<(ReadingBatch Batch, ColumnKey Key, double[] Values)> Columns(HouseInput input)
         => from batch in input.Batches
