@@ -48,7 +48,7 @@ public static class InputFingerprint
 
     private static void Nursery(IncrementalHash hash, NurserySettings nursery)
     {
-        Texts(hash, nursery.FileName, nursery.ContentHash, nursery.Name, nursery.Zone.Id, nursery.Invented ? "invented" : "");
+        Texts(hash, nursery.ShortFileName, nursery.ContentHash, nursery.Name, nursery.Zone.Id, nursery.Invented ? "invented" : "");
         Numbers(hash, nursery.LatitudeDeg, nursery.LongitudeDeg, nursery.ElevationM);
         foreach (ExportSettings export in nursery.Exports)
         {

@@ -25,7 +25,8 @@ internal static class CommandLine
             root.Subcommands.Add(command);
         }
 
-        ParseResult parsed = root.Parse(args);
+        // No response files: an argument that begins with '@' is a name like any other.
+        ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (args.Length == 0)
         {
             root.Parse(["--help"]).Invoke(Quietly(error, error));
@@ -38,7 +39,17 @@ internal static class CommandLine
             return ExitCode.WrongCommandLine;
         }
 
-        return parsed.Invoke(Quietly(output, error));
+        try
+        {
+            int code = parsed.Invoke(Quietly(output, error));
+            output.Flush();
+            return code;
+        }
+        catch (IOException)
+        {
+            // Nobody can read what was to be said (a full disk behind stdout, a closed pipe); the work itself is done.
+            return ExitCode.CannotRead;
+        }
     }
 
     private static IEnumerable<Command> All(TextWriter output, TextWriter error) =>

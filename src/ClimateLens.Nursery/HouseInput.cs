@@ -21,7 +21,11 @@ public sealed record HouseInput(
     Interval RunIn,
     ImmutableArray<ReadingBatch> Batches,
     ImmutableArray<RecordRow> Records,
-    ImmutableArray<ImportSheet> Files);
+    ImmutableArray<ImportSheet> Files)
+{
+    /// <summary>Whether a source of the house itself, not only one of the whole nursery, has a stamp in the period.</summary>
+    public bool HasReadings => Batches.Any(b => b.House == House.Id && b.UtcMicros.Any(t => Period.Contains(Instant.FromUnixTimeTicks(t * 10))));
+}
 
 /// <summary>What became of one file. Always: rows read = accepted + set aside + duplicates + blank.</summary>
 /// <param name="File">File as in <see cref="Problems.Problem"/>.</param>

@@ -35,7 +35,7 @@ internal static class SensorNotTrusted
             if (failed > FailedShare * there || doubtful > DoubtfulShare * there || hint is not null)
             {
                 Duration step = evidence.Period.Frame.Axis.Step;
-                names.Add(series.Label.ToLowerInvariant());
+                names.Add(Say.InSentence(series.Label));
                 kinds.AddRange(hint is null ? FaultKinds.Of(evidence.Period, series) : [$"it {hint}"]);
                 hours = Math.Max(hours, (step * (hint is null ? failed + doubtful : there)).TotalHours);
                 facts.Add($"{series.Label}: {Say.Hours(step * failed)} failed the checks and were not used, {Say.Hours(step * doubtful)} were doubtful and used.");
@@ -53,7 +53,7 @@ internal static class SensorNotTrusted
 
         foreach (SensorPair pair in SensorPair.All(evidence.Period).Where(p => p.Disagrees))
         {
-            names.Add(pair.Main.Label.ToLowerInvariant());
+            names.Add(Say.InSentence(pair.Main.Label));
             kinds.Add(pair.Sentence());
             hours = Math.Max(hours, (evidence.Period.Frame.Axis.Step * pair.Steps).TotalHours / 2);
             facts.AddRange(evidence.Period.Notes.Of(pair.Main.Key).Concat(evidence.Period.Notes.Of(pair.Other.Key)).Where(note => note.StartsWith("Reads ", StringComparison.Ordinal)).Select(note => $"{pair.Main.Channel.Label}: {note}"));

@@ -7,7 +7,7 @@ namespace ClimateLens.Analysis.Hours;
 
 /// <summary>
 /// Hourly means of run-in and period, as columns. An hour has data when at least half of its steps carry both temperature and
-/// humidity; all its means are then over just those steps. NaN elsewhere. Hours are elapsed hours counted from the period's
+/// humidity; all its means are then over just those steps. NaN elsewhere, but for temperature or humidity that half of the steps carry alone. Hours are elapsed hours counted from the period's
 /// local midnight, which are clock hours of the zone also where it lies half an hour off UTC.
 /// </summary>
 public sealed class HourTable
@@ -127,14 +127,31 @@ public sealed class HourTable
         HasData[hour] = used > 0 && 2 * used >= to - from;
         LeafMeasured[hour] = HasData[hour] && 2 * leafSteps >= to - from;
         double n = HasData[hour] ? used : double.NaN;
-        AirTemperatureC[hour] = t / n;
-        RelativeHumidityPct[hour] = rh / n;
+        AirTemperatureC[hour] = HasData[hour] ? t / n : MeanAlone(steps.TemperatureC, from, to);
+        RelativeHumidityPct[hour] = HasData[hour] ? rh / n : MeanAlone(steps.HumidityPct, from, to);
         SaturationKPa[hour] = es / n;
         VapourPressureKPa[hour] = e / n;
         DeficitKPa[hour] = vpd / n;
         AbsoluteHumidityGm3[hour] = ah / n;
         LeafTemperatureC[hour] = LeafMeasured[hour] ? leaf / leafSteps : assumed / n;
         NightShare[hour] = night / n;
+    }
+
+    /// <summary>Mean of one column where at least half of the steps carry it; what depends on the other stays unknown.</summary>
+    private static double MeanAlone(ImmutableArray<double> column, int from, int to)
+    {
+        int used = 0;
+        double sum = 0;
+        for (int i = from; i < to; i++)
+        {
+            if (double.IsFinite(column[i]))
+            {
+                used++;
+                sum += column[i];
+            }
+        }
+
+        return used > 0 && 2 * used >= to - from ? sum / used : double.NaN;
     }
 
     private sealed record StepColumns(

@@ -18,7 +18,7 @@ internal static class ProvenanceOf
             Tool,
             BiasDraws.Seed,
             BiasDraws.Count,
-            input.Nursery.FileName,
+            input.Nursery.ShortFileName,
             input.Nursery.ContentHash,
             InputFingerprint.Of(input),
             TimeZoneData,

@@ -31,6 +31,10 @@ internal static class Say
     /// <summary>"16:10".</summary>
     public static string Clock(Instant instant, DateTimeZone zone) => TimeWords.Clock(instant.InZone(zone).ToOffsetDateTime());
 
+    /// <summary>A label inside a sentence: "Relative humidity, A" as "relative humidity, A", while "VPD" and "CO2" stay.</summary>
+    public static string InSentence(string label)
+        => label.Length > 1 && !char.IsUpper(label[1]) ? char.ToLowerInvariant(label[0]) + label[1..] : label;
+
     /// <summary>"a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch
     {

@@ -35,7 +35,7 @@ internal static class LoggedWaterings
             source += $" (method \"{method}\" is not known)";
         }
 
-        return new WateringEvent(row.At, end, known, Text(row, "bench") ?? "", Number(row, "litres"), source) { UnknownMethod = known is null ? method : "" };
+        return new WateringEvent(row.At, end, known, Text(row, "bench") ?? "", Number(row, "litres") is double litres and >= 0 ? litres : null, source) { UnknownMethod = known is null ? method : "" };
     }
 
     /// <summary>

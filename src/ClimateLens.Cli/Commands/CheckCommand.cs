@@ -9,21 +9,11 @@ namespace ClimateLens.Cli.Commands;
 /// <summary><c>check NURSERY</c>: reads everything, changes nothing, prints every problem.</summary>
 internal static class CheckCommand
 {
-    public static Command Create(TextWriter output, TextWriter error)
-    {
-        Command command = new("check", """
-            Read the nursery file and every export, change nothing, and print every problem with file, line, column and mend.
+    public static Command Create(TextWriter output, TextWriter error) => CommonOptions.Command("check", """
+        Read the nursery file and every export, change nothing, and print every problem with file, line, column and mend.
 
-            Example: climatelens check sample-logs/nursery.toml
-            """);
-        CommonOptions common = new(command);
-        command.SetAction(parsed =>
-        {
-            Request request = common.Read(parsed);
-            return Guard.Run(request, output, error, messages => Run(request, messages));
-        });
-        return command;
-    }
+        Example: climatelens check sample-logs/nursery.toml
+        """, output, error, Run);
 
     private static CommandResult Run(Request request, Messages messages)
     {

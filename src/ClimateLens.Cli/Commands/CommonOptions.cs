@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ClimateLens.Cli.Output;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Cli.Commands;
@@ -34,16 +35,40 @@ internal sealed class CommonOptions
         command.Options.Add(_verbose);
         command.Validators.Add(result =>
         {
-            if (result.GetValue(_quiet) && result.GetValue(_verbose))
+            if (Given(result, _quiet) && Given(result, _verbose))
             {
                 result.AddError("--quiet and --verbose contradict each other.");
             }
 
-            if (result.GetValue(_out) is { } folder && folder.Trim().Length == 0)
+            if (Given(result, _out, out string? folder) && folder!.Trim().Length == 0)
             {
                 result.AddError("--out needs a folder name.");
             }
         });
+    }
+
+    /// <summary>An option's value in a validator; false where it is not given or itself at fault, which the parser tells by itself.</summary>
+    public static bool Given(System.CommandLine.Parsing.CommandResult result, Option<string?> option, out string? value)
+    {
+        bool sound = result.GetResult(option) is { } given && !given.Errors.Any() && given.Tokens.Count == 1;
+        value = sound ? result.GetValue(option) : null;
+        return sound;
+    }
+
+    private static bool Given(System.CommandLine.Parsing.CommandResult result, Option<bool> option)
+        => result.GetResult(option) is { } given && !given.Errors.Any() && result.GetValue(option);
+
+    /// <summary>A command that takes no more than these.</summary>
+    public static Command Command(string name, string description, TextWriter output, TextWriter error, Func<Request, Messages, CommandResult> run)
+    {
+        Command command = new(name, description);
+        CommonOptions common = new(command);
+        command.SetAction(parsed =>
+        {
+            Request request = common.Read(parsed);
+            return Guard.Run(request, output, error, messages => run(request, messages));
+        });
+        return command;
     }
 
     /// <summary>Reads what the user gave.</summary>

@@ -40,7 +40,7 @@ internal static class Guard
         catch (Exception fault) when (CodeOf(fault) is { } code)
         {
             messages.Error(fault.Message);
-            return CommandResult.Failed(code, [new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", "")]);
+            return CommandResult.Failed(code, [.. messages.Told, new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", "")]);
         }
 #pragma warning disable CA1031 // The last resort of a program that nobody watches: say that it is a bug, and where.
         catch (Exception bug)
@@ -48,7 +48,7 @@ internal static class Guard
         {
             messages.Error($"this is a bug in ClimateLens: {bug.GetType().Name}: {bug.Message}");
             messages.Detail(bug.ToString());
-            return CommandResult.Failed(ExitCode.Bug, [new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]);
+            return CommandResult.Failed(ExitCode.Bug, [.. messages.Told, new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]);
         }
     }
 

@@ -33,7 +33,10 @@ internal static class ReviewCommand
         command.Options.Add(to);
         command.Validators.Add(result =>
         {
-            if (Fault(result.GetValue(week), result.GetValue(from), result.GetValue(to)) is { } fault)
+            CommonOptions.Given(result, week, out string? weekText);
+            CommonOptions.Given(result, from, out string? fromText);
+            CommonOptions.Given(result, to, out string? toText);
+            if (Fault(weekText, fromText, toText) is { } fault)
             {
                 result.AddError(fault);
             }
@@ -46,6 +49,9 @@ internal static class ReviewCommand
         });
         return command;
     }
+
+    // The years for which sunrise and sunset are worked out.
+    private const int FirstYear = 1900, LastYear = 2100;
 
     private static string? Fault(string? week, string? from, string? to)
     {
@@ -67,7 +73,7 @@ internal static class ReviewCommand
             : null;
     }
 
-    private static bool TryDay(string text, out LocalDate day) => LocalDatePattern.Iso.Parse(text).TryGetValue(default, out day);
+    private static bool TryDay(string text, out LocalDate day) => LocalDatePattern.Iso.Parse(text).TryGetValue(default, out day) && day.Year is >= FirstYear and <= LastYear;
 
     private static CommandResult Run(Request request, Messages messages, string houseId, string? week, string? from, string? to)
     {
@@ -76,19 +82,18 @@ internal static class ReviewCommand
             ?? throw new NoDataException($"there is no house \"{houseId}\"; the nursery file has {string.Join(", ", session.Nursery.Houses.Select(h => h.Id))}.");
         Interval period = PeriodOf(week, from, to, session.Nursery.Zone);
         ImportReport imported = session.Import();
-        if (session.Store.Extent(house.Id) is not { } extent || extent.End < period.Start || extent.Start >= period.End)
+        HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn);
+        if (!input.HasReadings)
         {
             throw new NoDataException($"{house.Name} has no readings in {week ?? $"{from} to {to}"}: {RunCommand.Describe(session.Store.Extent(house.Id), session.Nursery.Zone)}.");
         }
 
-        HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn);
         Review review = ReviewPipeline.Run(input);
-        PublishedPage page = session.Site.Publish(review);
+        PublishedPage page = session.Publish(review);
 
         // The index gets the new page; the key stays away, so that the next run looks at every week again.
         session.Site.Complete("");
-        bool lost = session.AnythingLost || !page.FailedCells.IsEmpty;
-        return new CommandResult(lost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets,
+        return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets,
             [new HouseWeekLine(page.Summary, page.FailedCells.IsEmpty ? "new" : "withFailedCells")], page.IndexHtml)
         {
             Review = review,

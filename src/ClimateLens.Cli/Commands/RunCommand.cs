@@ -16,21 +16,11 @@ namespace ClimateLens.Cli.Commands;
 /// <summary><c>run NURSERY</c>: import what is new, review what changed, publish.</summary>
 internal static class RunCommand
 {
-    public static Command Create(TextWriter output, TextWriter error)
-    {
-        Command command = new("run", """
-            Import what is new, review every whole week of each house that changed, and publish the pages.
+    public static Command Create(TextWriter output, TextWriter error) => CommonOptions.Command("run", """
+        Import what is new, review every whole week of each house that changed, and publish the pages.
 
-            Example: climatelens run sample-logs/nursery.toml
-            """);
-        CommonOptions common = new(command);
-        command.SetAction(parsed =>
-        {
-            Request request = common.Read(parsed);
-            return Guard.Run(request, output, error, messages => Run(request, messages));
-        });
-        return command;
-    }
+        Example: climatelens run sample-logs/nursery.toml
+        """, output, error, Run);
 
     private static CommandResult Run(Request request, Messages messages)
     {
@@ -69,6 +59,7 @@ internal static class RunCommand
         }
 
         messages.EndProgress();
+        session.Report(Unfinished.Of(session, messages));
         if (session.Site.Summaries.Count > 0)
         {
             // A run with a failure has no key, so that the next run tries again.
@@ -83,15 +74,19 @@ internal static class RunCommand
         try
         {
             HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn);
+            if (!input.HasReadings)
+            {
+                return true; // a hole in the readings, or a stray stamp years away: no page of nothing
+            }
+
             if (session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)))
             {
                 return true;
             }
 
             Review review = ReviewPipeline.Run(input);
-            PublishedPage page = session.Site.Publish(review);
+            PublishedPage page = session.Publish(review);
             renewed.Add(page.Summary.Page);
-            session.Report([.. page.FailedCells.Select(cell => FailedCell(house, week, cell))]);
             return page.FailedCells.IsEmpty;
         }
         catch (Exception fault) when (fault is not (StoreUnavailableException or SiteUnavailableException or IOException or UnauthorizedAccessException))
@@ -103,14 +98,11 @@ internal static class RunCommand
         }
     }
 
-    private static IReadOnlyList<IsoWeek> WeeksOf(Session session, HouseSettings house)
+    internal static IReadOnlyList<IsoWeek> WeeksOf(Session session, HouseSettings house)
         => session.Store.Extent(house.Id) is { } extent ? [.. IsoWeek.WholeWeeks(extent.Start, extent.End, session.Nursery.Zone)] : [];
 
-    private static Problem FailedCell(HouseSettings house, IsoWeek week, string cell)
-        => new("report.cell", Severity.Warning, null, null, null, $"{house.Name}, {week}: the part \"{cell}\" of the page could not be made", "", "The page says so in its place; the rest stands.");
-
     private static Problem NoWeek(Session session, HouseSettings house)
-        => new("review.no-week", Severity.Warning, session.Nursery.FileName, null, null,
+        => new("review.noWeek", Severity.Warning, session.Nursery.FileName, null, null,
             $"{house.Name} has no whole week of readings ({ExtentOf(session, house)})", "readings from a Monday to the next", "Export a whole week, or use the review command with --from and --to.");
 
     private static string Extents(Session session)

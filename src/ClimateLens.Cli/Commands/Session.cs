@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using ClimateLens.Analysis.Reviews;
 using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
 using ClimateLens.Nursery.Problems;
@@ -74,6 +75,15 @@ internal sealed class Session : IDisposable
         _messages.EndProgress();
         Report(report.Problems);
         return report;
+    }
+
+    /// <summary>Publishes a review's page and tells which of its parts failed.</summary>
+    public PublishedPage Publish(Review review)
+    {
+        PublishedPage page = Site.Publish(review);
+        Report([.. page.FailedCells.Select(cell => new Problem("report.cell", Severity.Warning, null, null, null,
+            $"{page.Summary.HouseName}, {page.Summary.Period}: the part \"{cell}\" of the page could not be made", "", "The page says so in its place; the rest stands."))]);
+        return page;
     }
 
     /// <summary>Keeps and shows problems.</summary>

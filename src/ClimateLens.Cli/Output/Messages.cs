@@ -35,9 +35,15 @@ internal sealed class Messages(TextWriter error, Request request)
         }
     }
 
+    /// <summary>All problems told so far, shown or not.</summary>
+    public IReadOnlyList<Problem> Told => _told;
+
+    private readonly List<Problem> _told = [];
+
     /// <summary>Writes problems: errors always, warnings unless quiet, notes when verbose.</summary>
     public void Problems(IReadOnlyList<Problem> problems, bool all = false)
     {
+        _told.AddRange(problems);
         Problem[] shown = [.. problems.Where(p => p.Severity == Severity.Error || (!request.Quiet && (p.Severity == Severity.Warning || request.Verbose || all)))];
         int limit = all || request.Verbose ? int.MaxValue : ProblemsShown;
         foreach (Problem problem in shown.Take(limit))
@@ -77,6 +83,7 @@ internal sealed class Messages(TextWriter error, Request request)
     /// <summary>Text from files without control characters, so that no export can steer a terminal.</summary>
     public static string Plain(string text)
     {
+        text = text.Replace('\t', ' ');
         if (!text.Any(c => char.IsControl(c) && c is not '\n'))
         {
             return text;

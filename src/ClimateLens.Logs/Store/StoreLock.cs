@@ -31,13 +31,28 @@ internal sealed class StoreLock : IDisposable
         {
             throw new StoreUnavailableException($"The store folder {folder} cannot be written: {e.Message}", e);
         }
-        catch (IOException e) when (e is DirectoryNotFoundException or FileNotFoundException or PathTooLongException || !File.Exists(path))
+        catch (IOException e) when (e is DirectoryNotFoundException or FileNotFoundException or PathTooLongException || !File.Exists(path) || !Writable(folder))
         {
             throw new StoreUnavailableException($"The store folder {folder} cannot be written: {e.Message}", e);
         }
         catch (IOException e)
         {
             throw new StoreLockedException($"Another run holds the store {folder}; try again when it is done.", e);
+        }
+    }
+
+    /// <summary>Tells a store on a read-only disk from one that another run holds: both refuse the lock file alike.</summary>
+    private static bool Writable(string folder)
+    {
+        string probe = Path.Combine(folder, StorePaths.Lock + ".probe");
+        try
+        {
+            using FileStream made = new(probe, FileMode.Create, FileAccess.Write, FileShare.ReadWrite, 1, FileOptions.DeleteOnClose);
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
         }
     }
 

@@ -18,6 +18,20 @@ internal static class StorePaths
 
     private const int LongestFileName = 80;
 
+    // The store may be given a folder that holds other things: only what has the shape of our own names is ours to touch.
+    private static readonly (string Folder, string Pattern)[] OwnStaged =
+    [
+        ("readings", "part.parquet" + Staged), ("records", "part.parquet" + Staged), ("set-aside", "*.csv" + Staged),
+    ];
+
+    /// <summary>Files that a run which was cut off left staged.</summary>
+    public static IEnumerable<string> StagedFiles(string store)
+        => OwnStaged.Select(own => (Folder: Path.Combine(store, own.Folder), own.Pattern))
+            .Where(own => Directory.Exists(own.Folder))
+            .SelectMany(own => Directory.GetFiles(own.Folder, own.Pattern, SearchOption.AllDirectories))
+            .Where(path => Path.GetRelativePath(store, path).Contains("source=", StringComparison.Ordinal))
+            .Concat(new[] { Path.Combine(store, Ledger + Staged) }.Where(File.Exists));
+
     /// <summary>A year of readings.</summary>
     public static string Readings(string house, string source, int year)
         => string.Create(CultureInfo.InvariantCulture, $"readings/house={house}/source={source}/year={year}/part.parquet");

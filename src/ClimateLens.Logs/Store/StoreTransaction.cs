@@ -17,7 +17,7 @@ internal sealed class StoreTransaction(string folder) : IDisposable
         Dictionary<string, string> inForce = (ledger?.Sources ?? [])
             .SelectMany(s => s.Parts.Select(p => p.Stored).Concat(s.Files.Select(f => f.SetAsideFile).OfType<StoredFile>()))
             .GroupBy(f => f.Path).ToDictionary(g => g.Key, g => g.Last().Sha256);
-        foreach (string staged in Directory.GetFiles(folder, "*" + StorePaths.Staged, SearchOption.AllDirectories))
+        foreach (string staged in StorePaths.StagedFiles(folder))
         {
             string place = staged[..^StorePaths.Staged.Length];
             string relative = Path.GetRelativePath(folder, place).Replace('\\', '/');

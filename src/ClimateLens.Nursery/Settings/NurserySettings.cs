@@ -43,6 +43,9 @@ public sealed record NurserySettings(
     ImmutableArray<ExportSettings> Exports,
     string ContentHash)
 {
+    /// <summary>The nursery file's name without its folders, so that a review says the same wherever the files lie.</summary>
+    public string ShortFileName => FileName[(FileName.AsSpan().LastIndexOfAny('/', '\\') + 1)..];
+
     /// <summary>The sample sets this: the nursery is invented, and every page must say so.</summary>
     public bool Invented { get; init; }
 

@@ -71,7 +71,7 @@ internal static class CalendarLegend
     {
         RiskLevel.None => "unlikely (under 5 %)",
         RiskLevel.Possible => "possible (5 to 50 %)",
-        RiskLevel.Likely => "likely (over 50 %)",
+        RiskLevel.Likely => "likely (50 % and more)",
         RiskLevel.NearlySure => "nearly sure (95 % and more)",
         _ => "not known: no usable readings",
     };

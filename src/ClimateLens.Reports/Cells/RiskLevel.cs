@@ -14,7 +14,7 @@ public enum RiskLevel
     /// <summary>In 5 to 50 % of the draws.</summary>
     Possible,
 
-    /// <summary>In more than 50 %: counted as a risk hour.</summary>
+    /// <summary>In half or more: counted as a risk hour.</summary>
     Likely,
 
     /// <summary>In 95 % or more.</summary>
@@ -33,7 +33,7 @@ public static class RiskLevels
         ArgumentNullException.ThrowIfNull(hour);
         return (hour.RiskProbability, hour.Risk) switch
         {
-            ({ } p, _) when double.IsFinite(p) => p < 0.05 ? RiskLevel.None : p <= 0.5 ? RiskLevel.Possible : p < 0.95 ? RiskLevel.Likely : RiskLevel.NearlySure,
+            ({ } p, _) when double.IsFinite(p) => p < 0.05 ? RiskLevel.None : p < 0.5 ? RiskLevel.Possible : p < 0.95 ? RiskLevel.Likely : RiskLevel.NearlySure,
             (_, true) => RiskLevel.Likely,
             (_, false) => RiskLevel.None,
             _ => RiskLevel.Unknown,
