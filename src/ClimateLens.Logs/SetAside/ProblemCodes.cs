@@ -40,7 +40,7 @@ public static class ProblemCodes
     // Cells that become missing.
     internal static readonly ProblemCode Number = new("import.number", Severity.Warning, "The cell is neither a number nor a code for a missing value; it counts as missing and the rest of the row stands.", "Correct decimalChar or groupChar, or add the text to missingValues.");
     internal static readonly ProblemCode Switch = new("import.switch", Severity.Warning, "The cell is neither on nor off; it counts as missing and the rest of the row stands.", "Use 0 and 1, on and off, true and false or yes and no, or add the text to missingValues.");
-    internal static readonly ProblemCode Method = new("import.method", Severity.Warning, "The cell names no way of watering that is known; it counts as missing and the rest of the row stands.", "Use overheadBoom, sprinkler, hose, drip, ebbAndFlow, floodFloor or fog.");
+    internal static readonly ProblemCode Method = new("import.method", Severity.Warning, "The cell names no way of watering that is known; the word is kept, but the watering cannot be judged by it. The rest of the row stands.", "Use overheadBoom, sprinkler, hose, drip, ebbAndFlow, floodFloor or fog, or an everyday word for them (docs/nursery-file.md).");
     internal static readonly ProblemCode Level = new("import.level", Severity.Warning, "The cell is no moisture level from 1 to 5; it counts as missing and the rest of the row stands.", "Use 1 (dry) to 5 (saturated).");
     internal static readonly ProblemCode TimeCell = new("import.timeCell", Severity.Warning, "The cell is no time in the format of the export; it counts as missing and the rest of the row stands.", "Write it like the time of the row.");
 
