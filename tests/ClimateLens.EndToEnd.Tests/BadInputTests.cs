@@ -118,6 +118,58 @@ public sealed class BadInputTests
     }
 
     [Fact]
+    public void Store_InAFolderOfTheUsers_LeavesTheirFilesAlone()
+    {
+        using SmallNursery nursery = new();
+        nursery.Write("nursery.toml", SmallNursery.File().Replace("elevationM = 18", "elevationM = 18\nstore = \"data\"", StringComparison.Ordinal));
+        nursery.Write("data/letters/draft.new", "mine");
+        Assert.Equal(0, ClimateLensProgram.Run("run", nursery.NurseryFile).ExitCode);
+        Assert.Equal("mine", File.ReadAllText(nursery.PathOf("data/letters/draft.new")));
+    }
+
+    [Fact]
+    public void StrayStamp_YearsAway_MakesNoPagesOfNothing()
+    {
+        using SmallNursery nursery = new(export: SmallNursery.Week(new DateTime(2025, 10, 13), 7) + "2000-01-01 00:00,15.0,80.0\n");
+        ProgramRun run = ClimateLensProgram.Run("run", nursery.NurseryFile, "--json");
+        Assert.Equal("2025-W42", Assert.Single(run.Json.GetProperty("houseWeeks").EnumerateArray()).GetProperty("period").GetString());
+    }
+
+    [Fact]
+    public void House_WhoseReadingsStopped_IsToldAndAnswers1()
+    {
+        using SmallNursery nursery = new(export: SmallNursery.Week(new DateTime(2025, 10, 13), 7));
+        nursery.Write("exports/other.csv", SmallNursery.Week(new DateTime(2025, 10, 6), 10));
+        string other = SmallNursery.File()[SmallNursery.File().IndexOf("[[house]]", StringComparison.Ordinal)..]
+            .Replace("id = \"1\"", "id = \"2\"", StringComparison.Ordinal).Replace("House 1", "House 2", StringComparison.Ordinal)
+            .Replace("house = \"1\"", "house = \"2\"", StringComparison.Ordinal).Replace("house.csv", "other.csv", StringComparison.Ordinal);
+        nursery.Write("nursery.toml", SmallNursery.File() + "\n" + other);
+        Expect(1, "House 2 has no whole week 2025-W42: its readings end Wed 2025-10-15 23:50", ClimateLensProgram.Run("run", nursery.NurseryFile));
+    }
+
+    [Fact]
+    public void NoData_InJson_StillNamesTheCause()
+    {
+        using SmallNursery nursery = new(export: "Zeit;Temp;RH\n2025-10-13 00:00;15;80\n");
+        ProgramRun run = ClimateLensProgram.Run("run", nursery.NurseryFile, "--json");
+        Assert.Equal(66, run.ExitCode);
+        Assert.Contains(run.Json.GetProperty("problems").EnumerateArray(), p => p.GetProperty("file").GetString() == "exports/house.csv");
+    }
+
+    [Fact]
+    public void House_WithoutHumidity_KeepsItsTemperature()
+    {
+        using SmallNursery nursery = new("""
+              [[export.column]]
+              field = "Air"
+              channel = "airTemperature"
+              unit = "Cel"
+            """);
+        ProgramRun run = ClimateLensProgram.Run("review", nursery.NurseryFile, "--house", "1", "--week", "2025-W42", "--json");
+        Assert.All(run.Json.GetProperty("review").GetProperty("hours").EnumerateArray(), h => Assert.InRange(h.GetProperty("airTemperatureC").GetDouble(), 13, 23));
+    }
+
+    [Fact]
     public void BadRows_AreSetAsideWithTheirLines_AndTheRestIsPublished()
     {
         using SmallNursery nursery = new(export: SmallNursery.Week(new DateTime(2025, 10, 13), 7)

@@ -70,7 +70,7 @@ public partial class RiskCalendarTests
     [InlineData(0.0, RiskLevel.None)]
     [InlineData(0.049, RiskLevel.None)]
     [InlineData(0.05, RiskLevel.Possible)]
-    [InlineData(0.5, RiskLevel.Possible)]
+    [InlineData(0.5, RiskLevel.Likely)]
     [InlineData(0.51, RiskLevel.Likely)]
     [InlineData(0.95, RiskLevel.NearlySure)]
     [InlineData(1.0, RiskLevel.NearlySure)]
