@@ -49,18 +49,18 @@ public sealed class SitePublisher
         _cells = cells;
         _maker = Maker.Fingerprint(options);
         SiteState state = _site.Read(StatePlace) is { } json ? SiteState.Read(json) : SiteState.Empty;
-        foreach (SiteEntry entry in state.Entries.Where(e => _site.Exists(e.Summary.Page)))
+        foreach (SiteEntry entry in state.Entries.Where(e => IsThere(e.Summary.Page)))
         {
             _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
         }
 
-        bool whole = state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace);
+        bool whole = state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && SiteAssets.AreThere(_site);
         RunKey = whole ? state.RunKey : null;
     }
 
     /// <summary>
     /// What the last complete run passed to <see cref="Complete"/>. Null for a new site, after a change of the program or
-    /// of the options, and when a page of that run is gone: then there is something to do even if no input has changed.
+    /// of the options, and when a page of that run, its review.json or hours.csv, or a shared asset is gone: then there is something to do even if no input has changed.
     /// </summary>
     public string? RunKey { get; private set; }
 
@@ -134,6 +134,13 @@ public sealed class SitePublisher
         _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
         _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _maker, entries).Write());
         RunKey = runKey;
+    }
+
+    /// <summary>Whether a page stands with the data files that every page has.</summary>
+    private bool IsThere(string page)
+    {
+        string folder = page[..page.LastIndexOf('/')];
+        return _site.Exists(page) && _site.Exists($"{folder}/{DataFiles.Review}") && _site.Exists($"{folder}/{DataFiles.Hours}");
     }
 
     private static string FolderOf(string houseId, string period)

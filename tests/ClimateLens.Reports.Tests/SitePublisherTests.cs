@@ -74,6 +74,18 @@ public sealed class SitePublisherTests : IDisposable
         Assert.Null(new SitePublisher(Site, Metric).RunKey);
     }
 
+    [Theory]
+    [InlineData("assets/site.css")]
+    [InlineData("house-1/2025-W42/hours.csv")]
+    [InlineData("house-1/2025-W42/review.json")]
+    public void RunKey_APieceOfTheSiteGone_IsNull(string piece)
+    {
+        Published(SampleReviews.Rich());
+        Assert.Equal("k", new SitePublisher(Site, Metric).RunKey);
+        File.Delete(Path.Combine(Site, piece));
+        Assert.Null(new SitePublisher(Site, Metric).RunKey);
+    }
+
     [Fact]
     public void IsCurrent_AfterComplete_HoldsOnlyForThisInputAndTheseOptions()
     {

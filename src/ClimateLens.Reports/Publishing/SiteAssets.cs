@@ -9,27 +9,31 @@ internal static class SiteAssets
     /// <summary>File name of the drawing library.</summary>
     public const string ChartLibrary = "plotly-2.28.0.min.js";
 
-    private static readonly (string File, Assembly From, string Resource)[] Files =
+    // Assemblies on demand: a run with nothing to do need not load the drawing library.
+    private static readonly (string File, Func<Assembly> From, string Resource)[] Files =
     [
-        (ChartLibrary, typeof(GenericChart).Assembly, "Plotly.NET." + ChartLibrary),
-        (ChartLibrary + ".LICENSE.txt", typeof(GenericChart).Assembly, "Plotly.NET." + ChartLibrary + ".LICENSE.txt"),
-        ("page.js", typeof(SiteAssets).Assembly, "page.js"),
-        ("site.css", typeof(SiteAssets).Assembly, "site.css"),
+        (ChartLibrary, () => typeof(GenericChart).Assembly, "Plotly.NET." + ChartLibrary),
+        (ChartLibrary + ".LICENSE.txt", () => typeof(GenericChart).Assembly, "Plotly.NET." + ChartLibrary + ".LICENSE.txt"),
+        ("page.js", () => typeof(SiteAssets).Assembly, "page.js"),
+        ("site.css", () => typeof(SiteAssets).Assembly, "site.css"),
     ];
 
     /// <summary>Writes what is missing or differs.</summary>
     public static void Ensure(SiteFolder site)
     {
-        foreach ((string file, Assembly from, string resource) in Files)
+        foreach ((string file, Func<Assembly> from, string resource) in Files)
         {
             string place = "assets/" + file;
-            byte[] wanted = Bytes(from, resource);
+            byte[] wanted = Bytes(from(), resource);
             if (site.Read(place) is not { } present || !present.AsSpan().SequenceEqual(wanted))
             {
                 site.Write(place, wanted);
             }
         }
     }
+
+    /// <summary>Whether all are there, whatever they hold; a look that costs next to nothing.</summary>
+    public static bool AreThere(SiteFolder site) => Files.All(f => site.Exists("assets/" + f.File));
 
     private static byte[] Bytes(Assembly from, string resource)
     {
