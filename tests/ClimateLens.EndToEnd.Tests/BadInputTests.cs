@@ -7,7 +7,10 @@ public sealed class BadInputTests
 {
     [Fact]
     public void NurseryFile_ThatDoesNotExist_Answers66AndNamesIt()
-        => Expect(66, "nowhere.toml", ClimateLensProgram.Run("run", "/tmp/climatelens-nowhere/nowhere.toml"));
+    {
+        using SmallNursery nursery = new();
+        Expect(66, "nowhere.toml", ClimateLensProgram.Run("run", nursery.PathOf("nowhere.toml")));
+    }
 
     [Fact]
     public void NurseryFile_ThatIsADirectory_Answers66AndSaysSo()
