@@ -75,12 +75,7 @@ public sealed class BadInputTests
     [Fact]
     public void House_WithoutHumidity_IsReviewedAndSaysWhatIsNotKnown()
     {
-        using SmallNursery nursery = new("""
-              [[export.column]]
-              field = "Air"
-              channel = "airTemperature"
-              unit = "Cel"
-            """);
+        using SmallNursery nursery = new(SmallNursery.AirAlone);
         ProgramRun run = ClimateLensProgram.Run("review", nursery.NurseryFile, "--house", "1", "--week", "2025-W42", "--json");
         Assert.True(run.ExitCode is 0 or 1, run.ToString());
         Assert.Equal(System.Text.Json.JsonValueKind.Null, run.Json.GetProperty("review").GetProperty("riskHours").ValueKind);
@@ -162,12 +157,7 @@ public sealed class BadInputTests
     [Fact]
     public void House_WithoutHumidity_KeepsItsTemperature()
     {
-        using SmallNursery nursery = new("""
-              [[export.column]]
-              field = "Air"
-              channel = "airTemperature"
-              unit = "Cel"
-            """);
+        using SmallNursery nursery = new(SmallNursery.AirAlone);
         ProgramRun run = ClimateLensProgram.Run("review", nursery.NurseryFile, "--house", "1", "--week", "2025-W42", "--json");
         Assert.All(run.Json.GetProperty("review").GetProperty("hours").EnumerateArray(), h => Assert.InRange(h.GetProperty("airTemperatureC").GetDouble(), 13, 23));
     }

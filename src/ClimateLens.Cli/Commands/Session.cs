@@ -14,7 +14,6 @@ namespace ClimateLens.Cli.Commands;
 internal sealed class Session : IDisposable
 {
     private readonly Messages _messages;
-    private readonly List<Problem> _problems = [];
 
     private Session(NurserySettings nursery, ReadingStore store, SitePublisher site, string siteFolder, UnitSystem units, Messages messages)
     {
@@ -37,10 +36,10 @@ internal sealed class Session : IDisposable
 
     public UnitSystem Units { get; }
 
-    public ImmutableArray<Problem> Problems => [.. _problems];
+    public ImmutableArray<Problem> Problems => [.. _messages.Told];
 
     /// <summary>Whether anything was lost: exit code 1.</summary>
-    public bool AnythingLost => _problems.Any(p => p.Severity != Severity.Note);
+    public bool AnythingLost => _messages.Told.Any(p => p.Severity != Severity.Note);
 
     /// <summary>Equal keys mean that a run would find nothing to do.</summary>
     public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
@@ -87,11 +86,7 @@ internal sealed class Session : IDisposable
     }
 
     /// <summary>Keeps and shows problems.</summary>
-    public void Report(IReadOnlyList<Problem> problems)
-    {
-        _problems.AddRange(problems);
-        _messages.Problems(problems);
-    }
+    public void Report(IReadOnlyList<Problem> problems) => _messages.Problems(problems);
 
     public void Dispose() => Store.Dispose();
 }

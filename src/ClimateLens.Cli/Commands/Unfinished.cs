@@ -20,14 +20,14 @@ internal static class Unfinished
         List<Problem> problems = [];
         foreach ((HouseSettings house, IReadOnlyList<IsoWeek> weeks, Interval? extent) in last)
         {
-            if (extent is not { } known || newest is not { } week)
+            if (extent is not { } known || newest is not { } week || weeks.Count == 0) // without any week the run says so already
             {
                 continue;
             }
 
             string end = $"{known.End.InZone(session.Nursery.Zone).LocalDateTime:ddd uuuu-MM-dd HH:mm}";
             IsoWeek ending = IsoWeek.Of(known.End.InZone(session.Nursery.Zone).Date);
-            if (weeks.Count == 0 || weeks[^1] < week)
+            if (weeks[^1] < week)
             {
                 problems.Add(new Problem("review.behind", Severity.Warning, session.Nursery.FileName, null, null,
                     $"{house.Name} has no whole week {week}: its readings end {end}", "readings up to the end of the week, as other houses have", "Look whether its logger stopped or its newest export is missing."));

@@ -16,6 +16,14 @@ internal sealed class SmallNursery : IDisposable
         Write("nursery.toml", File(columns));
     }
 
+    /// <summary>A house without humidity.</summary>
+    public const string AirAlone = """
+          [[export.column]]
+          field = "Air"
+          channel = "airTemperature"
+          unit = "Cel"
+        """;
+
     /// <summary>Both columns that a review needs.</summary>
     public const string AirAndHumidity = """
           [[export.column]]
