@@ -1,5 +1,5 @@
-using System.Runtime.CompilerServices;
 using ClimateLens.Nursery.Problems;
+using ClimateLens.TestKit;
 
 namespace ClimateLens.Logs.Tests;
 
@@ -100,10 +100,10 @@ public sealed class FlavourTests
         Assert.Equal(["2007-12-31T14:00:00Z vapourPressureDeficit=0.126564345", "2007-12-31T14:30:00Z vapourPressureDeficit=0.114572294"], nursery.Rows());
     }
 
-    private static TestNursery Nursery(string file, string exports, [CallerFilePath] string here = "")
+    private static TestNursery Nursery(string file, string exports)
     {
         var nursery = new TestNursery(exports, "Europe/Copenhagen");
-        nursery.Write(file, File.ReadAllBytes(Path.Combine(Path.GetDirectoryName(here)!, "Data", file)));
+        nursery.Write(file, File.ReadAllBytes(Repository.PathOf($"tests/ClimateLens.Logs.Tests/Data/{file}")));
         return nursery;
     }
 }

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ClimateLens.Analysis;
@@ -12,7 +11,9 @@ namespace ClimateLens.Reports.Tests;
 /// <summary>docs/review.schema.json holds for every review that we write, and for nothing that has been bent.</summary>
 public class ReviewSchemaTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(SchemaPath()));
+    private static readonly string SchemaPath = Repository.PathOf("docs/review.schema.json");
+
+    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(SchemaPath));
 
     public static TheoryData<string> Weeks => ["2025-W42", "2025-W43", "2026-W13"];
 
@@ -94,7 +95,7 @@ public class ReviewSchemaTests
     [Fact]
     public void Schema_EveryObject_IsStrictAndDescribed()
     {
-        JsonObject schema = JsonNode.Parse(File.ReadAllText(SchemaPath()))!.AsObject();
+        JsonObject schema = JsonNode.Parse(File.ReadAllText(SchemaPath))!.AsObject();
         foreach ((string name, JsonNode? part) in schema["$defs"]!.AsObject())
         {
             Assert.True(part!["description"] is not null, name);
@@ -114,7 +115,4 @@ public class ReviewSchemaTests
         EvaluationResults results = Schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         Assert.True(results.IsValid, string.Join('\n', (results.Details ?? []).Where(d => d.Errors is not null).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}").Take(10)));
     }
-
-    private static string SchemaPath([CallerFilePath] string here = "")
-        => Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "docs", "review.schema.json");
 }

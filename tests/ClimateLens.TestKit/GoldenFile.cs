@@ -14,7 +14,7 @@ public static class GoldenFile
 
     public static void Check(string name, string text, [CallerFilePath] string testFile = "")
     {
-        string folder = Path.Combine(Path.GetDirectoryName(testFile)!, "Golden");
+        string folder = Path.Combine(Repository.FolderOf(testFile), "Golden");
         string kept = Path.Combine(folder, name);
         string received = kept + ".received";
         string expected = File.Exists(kept) ? File.ReadAllText(kept) : "";

@@ -9,6 +9,17 @@ public static class Repository
     /// <summary>A path below the root, given with forward slashes.</summary>
     public static string PathOf(string relative) => Path.Combine(Root, relative.Replace('/', Path.DirectorySeparatorChar));
 
+    /// <summary>
+    /// The folder of a test's source file, whose path the compiler gave. A deterministic build on CI writes another root
+    /// into it ("/_/tests/…"), so only what follows "tests/" is believed.
+    /// </summary>
+    public static string FolderOf(string testFile)
+    {
+        string path = testFile.Replace('\\', '/');
+        int tests = path.LastIndexOf("/tests/", StringComparison.Ordinal);
+        return Path.GetDirectoryName(PathOf(path[(tests + 1)..]))!;
+    }
+
     private static string FindRoot()
     {
         for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
