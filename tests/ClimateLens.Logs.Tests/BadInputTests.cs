@@ -27,11 +27,26 @@ public sealed class BadInputTests
     }
 
     [Fact]
-    public void Import_EmptyFileAgain_IsKnown()
+    public void Import_FaultyFileAgain_IsToldOfAsLongAsItStays()
     {
         using var nursery = new TestNursery(TestNursery.Climate);
         nursery.Write("bad.csv", "");
+        nursery.Write("header.csv", "time,temp,rh\n");
+        nursery.Write("rows.csv", "time,temp,rh\nnever,1,2\n");
+        nursery.Write("zip.csv", "PK\u0003\u0004");
         nursery.Import();
+        string[] codes = ["import.empty", "import.headerOnly", "import.nothingTaken", "import.binary"];
+
+        for (int run = 0; run < 2; run++)
+        {
+            Assert.Equal(codes, nursery.Import().Problems.Select(p => p.Code));
+        }
+
+        File.Delete(Path.Combine(nursery.Folder, "zip.csv"));
+        nursery.Write("bad.csv", "time,temp,rh\n2025-07-01T10:00,20,80\n");
+        nursery.Write("header.csv", "time,temp,rh\n2025-07-01T10:05,20,80\n");
+        nursery.Write("rows.csv", "time,temp,rh\n2025-07-01T10:10,20,80\n");
+        Assert.Empty(nursery.Import().Problems);
         Assert.Empty(nursery.Import().Problems);
     }
 

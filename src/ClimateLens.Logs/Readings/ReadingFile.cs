@@ -13,43 +13,40 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="counts">What became of its rows.</param>
 internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAsideLog aside, RowCounts counts)
 {
-    private readonly string[] _names = ReadingColumns.NamesOf(export);
-    private readonly SortedDictionary<int, YearRows> _years = [];
-    private readonly List<(YearRows Rows, int Row, int Line, byte[] Raw)> _waiting = [];
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
-    private YearRows? _year;
-    private long _yearFrom = 1;
-    private long _yearTo;
 
-    /// <summary>The rows by UTC year, tidied; null when nothing of the file can be taken, which is reported.</summary>
-    public SortedDictionary<int, YearRows>? Read(OpenedExport opened)
+    /// <summary>Reads the rows; false when nothing of the file can be taken, which is reported.</summary>
+    /// <param name="opened">The file.</param>
+    /// <param name="rows">Takes the rows.</param>
+    /// <param name="blockRows">Rows of a block.</param>
+    public bool Read(OpenedExport opened, FileRows rows, int blockRows)
     {
         using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes: false, aside, counts);
         if (table is null)
         {
-            return null;
+            return false;
         }
 
         if (TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
         {
-            return null;
+            return false;
         }
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
-        ReadRows(table, time, columns);
-        ResolveWaiting();
-        foreach (YearRows rows in _years.Values)
-        {
-            YearTidy.Tidy(rows, counts, aside);
-        }
-
-        return _years;
+        using var pump = new BlockPump(rows.Take);
+        var blocks = new RowBlocks(rows, pump, blockRows);
+        var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
+        ReadRows(table, time, columns, blocks, hours, () => rows.MustSort);
+        hours.SettleAll(blocks.Waiting);
+        blocks.Flush();
+        hours.PassOn();
+        return true;
     }
 
-    private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns)
+    private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
     {
         double[] values = new double[columns.Length];
-        while (table.Next())
+        while (table.Next() && !stop())
         {
             if (!time.TryRead(table, out LocalStamp stamp))
             {
@@ -65,11 +62,14 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             }
 
             ReadCells(table, columns, values);
-            YearRows rows = YearOf(utc);
-            rows.Append(utc, fileIndex, table.Line, values);
+            YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
             {
-                _waiting.Add((rows, rows.Count - 1, table.Line, table.Raw.ToArray()));
+                blocks.Waiting.Add(block, table.Raw);
+            }
+            else if (blocks.Waiting.IsDue())
+            {
+                hours.Settle(blocks.Waiting);
             }
         }
     }
@@ -89,41 +89,6 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 ProblemCode code = column.Reader.IsSwitch ? ProblemCodes.Switch : ProblemCodes.Number;
                 aside.Add(code, table.Line, column.Field + 1, table.Field(column.Field), column.Reader.Expected);
             }
-        }
-    }
-
-    private YearRows YearOf(long utc)
-    {
-        if (utc >= _yearFrom && utc < _yearTo)
-        {
-            return _year!;
-        }
-
-        int year = CivilDate.YearOf(utc);
-        (_yearFrom, _yearTo) = (CivilDate.YearStart(year), CivilDate.YearStart(year + 1));
-        if (!_years.TryGetValue(year, out _year))
-        {
-            _years.Add(year, _year = new YearRows(_names));
-        }
-
-        return _year;
-    }
-
-    private void ResolveWaiting()
-    {
-        long?[] resolved = _sequence.Resolve();
-        for (int i = 0; i < resolved.Length; i++)
-        {
-            (YearRows rows, int row, int line, byte[] raw) = _waiting[i];
-            if (resolved[i] is long utc && CivilDate.YearOf(utc) == CivilDate.YearOf(rows.Utc[row]))
-            {
-                rows.Utc[row] = utc;
-                continue;
-            }
-
-            rows.Utc[row] = YearTidy.Dropped;
-            counts.SetAside++;
-            aside.Add(ProblemCodes.TimeTwice, line, null, raw, "rows whose order shows the clock put back once");
         }
     }
 }

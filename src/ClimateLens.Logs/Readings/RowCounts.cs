@@ -30,6 +30,27 @@ internal sealed class RowCounts
     /// <summary>Last accepted stamp. [µs]</summary>
     public long Last { get; private set; } = long.MinValue;
 
+    /// <summary>First stamp of all rows that have one, accepted or not. [µs]</summary>
+    public long From { get; private set; } = long.MaxValue;
+
+    /// <summary>Last stamp of all rows that have one, accepted or not. [µs]</summary>
+    public long To { get; private set; } = long.MinValue;
+
+    /// <summary>Notes the span of rows that have a stamp.</summary>
+    public void Cover(long first, long last)
+    {
+        From = Math.Min(From, first);
+        To = Math.Max(To, last);
+    }
+
+    /// <summary>Counts accepted rows.</summary>
+    public void Accept(int rows, long first, long last)
+    {
+        Accepted += rows;
+        First = Math.Min(First, first);
+        Last = Math.Max(Last, last);
+    }
+
     /// <summary>Counts an accepted row.</summary>
     public void Accept(long utc)
     {

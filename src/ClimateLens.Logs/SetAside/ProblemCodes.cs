@@ -44,13 +44,19 @@ public static class ProblemCodes
     internal static readonly ProblemCode Level = new("import.level", Severity.Warning, "The cell is no moisture level from 1 to 5; it counts as missing and the rest of the row stands.", "Use 1 (dry) to 5 (saturated).");
     internal static readonly ProblemCode TimeCell = new("import.timeCell", Severity.Warning, "The cell is no time in the format of the export; it counts as missing and the rest of the row stands.", "Write it like the time of the row.");
 
+    // Whole files, told again in every run while they stay as they are.
+    internal static readonly ProblemCode NothingTaken = new("import.nothingTaken", Severity.Warning, "Every row of the file was set aside when it was read, so it adds nothing.", "Look into its set-aside file, and correct the export or its settings.");
+
     // Rows that contradict each other.
     internal static readonly ProblemCode Conflict = new("import.conflict", Severity.Warning, "The store held other values for this time, from an older file; the newer file wins and the older values are set aside.", "Look which file is right; remove the other one.");
     internal static readonly ProblemCode Repeated = new("import.repeated", Severity.Warning, "A later row of the same file has the same time and other values; the later row stands and this one is set aside.", "Look which row is right. If the file holds several sensors below each other, give each its own export.");
-    internal static readonly ProblemCode Replaced = new("import.replaced", Severity.Warning, "An earlier version of the file held this record and the newer one does not; the record is set aside.", "Nothing needs to be done if it was corrected on purpose.");
+    internal static readonly ProblemCode Replaced = new("import.replaced", Severity.Warning, "An earlier version of the file held this row and the newer one, which covers its time, does not; the row is set aside.", "Nothing needs to be done if it was taken out on purpose; else give the newer export another name.");
+    internal static readonly ProblemCode Overruled = new("import.overruled", Severity.Warning, "The store holds other values for this time, and since its ledger was lost nobody knows which file is the newer one; the values in the store stand and these are set aside.", "Look which file is right. If it is this one, change it a little (a line end is enough) and import again: it then counts as newer.");
 
     // The store itself.
-    internal static readonly ProblemCode Damaged = new("store.damaged", Severity.Warning, "A file of the store is missing or damaged; its source was built again from the exports.", "Nothing needs to be done. Rows of exports that are gone are lost: put them back and import again.");
+    internal static readonly ProblemCode Damaged = new("store.damaged", Severity.Warning, "A file of the store was missing or damaged; its source was built again from the exports, which are all there.", "Nothing needs to be done.");
+    internal static readonly ProblemCode DamagedLost = new("store.lost", Severity.Warning, "A file of the store was missing or damaged, and not all exports behind it are there any more: the rows that only they held are gone from the store. What is left of the damaged file is kept under store/damaged.", "Put the exports back and import again, or put back a copy of the store.");
+    internal static readonly ProblemCode StrayTimes = new("store.strayTimes", Severity.Warning, "Some rows lie years away from all others of their export, as when a logger's clock is reset; they are kept, but do not count when the weeks of a house are looked for.", "Look at the logger's clock and its battery; correct the times in the export, if the rows matter.");
     internal static readonly ProblemCode LedgerLost = new("store.ledgerLost", Severity.Warning, "The store's ledger is missing or damaged; it was built again from the readings and the exports.", "Nothing needs to be done.");
 
     /// <summary>All codes, in the order of docs/problems.md.</summary>

@@ -1,5 +1,4 @@
 using System.IO.Enumeration;
-using ClimateLens.Logs.Import;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Nursery.Settings;
 
@@ -35,21 +34,6 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
         }
 
         return files;
-    }
-
-    /// <summary>The files of an export that can be read, with their hashes.</summary>
-    public List<(ExportFile File, string Sha256)> Hashed(ExportSettings export, string nurseryFile, ProblemList problems)
-    {
-        var hashed = new List<(ExportFile, string)>();
-        foreach (ExportFile file in Of(export, nurseryFile, problems))
-        {
-            if (SourceImport.HashOf(file, export.Dialect, problems) is string hash)
-            {
-                hashed.Add((file, hash));
-            }
-        }
-
-        return hashed;
     }
 
     private List<string> Matching(string pattern)

@@ -8,15 +8,19 @@ namespace ClimateLens.Logs.Text;
 /// <summary>An export opened and looked at: text in a known encoding, or a problem.</summary>
 /// <param name="stream">The file, at its start.</param>
 /// <param name="encoding">Its encoding.</param>
-internal sealed class OpenedExport(FileStream stream, Encoding encoding) : IDisposable
+internal sealed class OpenedExport(ExportStream stream, Encoding encoding) : IDisposable
 {
     private const int Probe = 64 << 10;
 
     /// <summary>The file.</summary>
-    public FileStream Stream => stream;
+    public Stream Stream => stream;
 
     /// <summary>Its encoding.</summary>
     public Encoding Encoding => encoding;
+
+    /// <summary>SHA-256 of its bytes, lower-case hex; what was not read yet is read now.</summary>
+    /// <exception cref="ExportReadException">It cannot be read to its end.</exception>
+    public string Sha256() => stream.Sha256();
 
     /// <summary>Whether the file holds nothing.</summary>
     public bool IsEmpty => stream.Length == 0;
@@ -54,7 +58,7 @@ internal sealed class OpenedExport(FileStream stream, Encoding encoding) : IDisp
             return null;
         }
 
-        return new OpenedExport(stream, encoding);
+        return new OpenedExport(new ExportStream(stream), encoding);
     }
 
     /// <inheritdoc/>
