@@ -2,6 +2,7 @@ using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
 using ClimateLens.Nursery.Problems;
+using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Logs.Import;
 
@@ -16,8 +17,9 @@ internal static class Candidates
     /// <summary>The files, in their order, each with its hash where one is needed before it is read.</summary>
     /// <param name="files">The files.</param>
     /// <param name="known">What the ledger knows.</param>
+    /// <param name="dialect">How they are cut; decides what of a workbook is read.</param>
     /// <param name="problems">Where files are reported that cannot be read.</param>
-    public static List<Candidate> Of(IReadOnlyList<ExportFile> files, IReadOnlyList<LedgerFile> known, ProblemList problems)
+    public static List<Candidate> Of(IReadOnlyList<ExportFile> files, IReadOnlyList<LedgerFile> known, DialectSettings dialect, ProblemList problems)
     {
         long[] sizes = [.. files.Select(SizeOf)];
         HashSet<long> knownSizes = [.. known.Select(f => f.Size)];
@@ -27,9 +29,11 @@ internal static class Candidates
         var faults = new Problem?[files.Count];
         Parallel.For(0, files.Count, new ParallelOptions { MaxDegreeOfParallelism = Threads }, i =>
         {
-            if (all || knownSizes.Contains(sizes[i]) || several.Contains(sizes[i]))
+            // The size of what a packed file holds is not known: the same log may have been read before, unpacked or packed otherwise.
+            bool isPacked = files[i].Entry is not null || files[i].Path.EndsWith(".gz", StringComparison.OrdinalIgnoreCase);
+            if (sizes[i] > 0 && (all || isPacked || knownSizes.Contains(sizes[i]) || several.Contains(sizes[i])))
             {
-                hashes[i] = HashOf(files[i], out faults[i]);
+                hashes[i] = HashOf(files[i], dialect, out faults[i]);
             }
         });
 
@@ -50,20 +54,16 @@ internal static class Candidates
     }
 
     /// <summary>Size of a file; -1 where it cannot be told, which the reading then reports. [bytes]</summary>
-    private static long SizeOf(ExportFile file)
-    {
-        var info = new FileInfo(file.Path);
-        return info.Exists ? info.Length : -1;
-    }
+    private static long SizeOf(ExportFile file) => DiskFile.LengthOf(file.Path) ?? -1;
 
-    private static string? HashOf(ExportFile file, out Problem? fault)
+    private static string? HashOf(ExportFile file, DialectSettings dialect, out Problem? fault)
     {
-        fault = null;
+        using OpenedExport? opened = OpenedExport.TryOpen(file, dialect, out fault);
         try
         {
-            return ContentHash.OfFile(file.Path);
+            return opened?.Sha256();
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (ExportReadException)
         {
             fault = ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be read", "a file that can be read");
             return null;

@@ -104,7 +104,7 @@ internal sealed class SourceImport(
         }
 
         string hash = being.Source.Sha256;
-        return Entry(file, hash, opened.Stream.Length, counts, kept.Keep(hash));
+        return Entry(file, hash, opened.DiskBytes, counts, kept.Keep(hash));
     }
 
     private Taken Take(FileBeingRead file, ProblemList found)

@@ -41,7 +41,7 @@ internal sealed class SourceUpdate(
     /// <summary>The source after the update; null when nothing changed.</summary>
     public LedgerSource? Run(LedgerSource? held, IReadOnlyList<ExportFile> files)
     {
-        List<Candidate> candidates = Candidates.Of(files, held?.Files ?? [], problems);
+        List<Candidate> candidates = Candidates.Of(files, held?.Files ?? [], export.Dialect, problems);
         held ??= new LedgerSource { House = export.House, Kind = WordOf(export), Source = export.Name, Settings = _settings };
         if (held.Settings != _settings)
         {
@@ -54,7 +54,7 @@ internal sealed class SourceUpdate(
 
     /// <summary>Builds the source again, whatever its state.</summary>
     public LedgerSource Rebuild(LedgerSource held, IReadOnlyList<ExportFile> files, string damaged)
-        => Rebuild(held, Candidates.Of(files, held.Files, problems), [damaged]);
+        => Rebuild(held, Candidates.Of(files, held.Files, export.Dialect, problems), [damaged]);
 
     private LedgerSource? AddOrRebuild(LedgerSource held, List<Candidate> files)
     {

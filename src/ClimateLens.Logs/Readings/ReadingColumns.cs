@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Text;
@@ -11,7 +12,8 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="Name">Name in the store.</param>
 /// <param name="Field">0-based field, or -1 when the file lacks it.</param>
 /// <param name="Reader">How its cells read.</param>
-internal readonly record struct ReadingColumn(string Name, int Field, ValueReader Reader);
+/// <param name="Where">Conditions on the rows that feed it.</param>
+internal readonly record struct ReadingColumn(string Name, int Field, ValueReader Reader, ImmutableArray<FieldCondition> Where);
 
 /// <summary>Binds the columns of an export to the fields of a file.</summary>
 internal static class ReadingColumns
@@ -33,7 +35,7 @@ internal static class ReadingColumns
                 problems.Add(problem);
             }
 
-            columns.Add(new ReadingColumn(name, field, new ValueReader(unit, format, missing)));
+            columns.Add(new ReadingColumn(name, field, new ValueReader(unit, format, missing), settings.Where));
         }
 
         return [.. columns.DistinctBy(column => column.Name).OrderBy(column => column.Name, StringComparer.Ordinal)];

@@ -21,7 +21,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     /// <param name="blockRows">Rows of a block.</param>
     public bool Read(OpenedExport opened, FileRows rows, int blockRows)
     {
-        using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes: false, aside, counts);
+        using ExportTable? table = ExportTable.Open(opened, linesInQuotes: false, aside, counts);
         if (table is null)
         {
             return false;
@@ -32,11 +32,18 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             return false;
         }
 
+        if (!RowChoice.Check(export, table.Columns, aside))
+        {
+            return false;
+        }
+
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
+        table.Wanted = [export.Time.Field, .. export.Time.TimeOfDayField is FieldRef clock ? [clock] : Array.Empty<FieldRef>(), .. export.Columns.Select(c => c.Field).Where(f => f.Position is not null)];
         using var pump = new BlockPump(rows.Take);
         var blocks = new RowBlocks(rows, pump, blockRows);
         var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
         ReadRows(table, time, columns, blocks, hours, () => rows.MustSort);
+        RowChoice.Report(counts, aside);
         hours.SettleAll(blocks.Waiting);
         blocks.Flush();
         hours.PassOn();
@@ -46,11 +53,27 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
     {
         double[] values = new double[columns.Length];
+        RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
+        int headers = 0;
         while (table.Next() && !stop())
         {
+            if (headers != table.HeadersTaken)
+            {
+                headers = table.HeadersTaken;
+                time = TimeColumns.Bind(export.Time, table.Columns, aside)!; // a new header is taken only where the time is in it
+                columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
+                choice = RowChoice.Of(export, table.Columns, columns);
+            }
+
+            if (choice is not null && !choice.Fits(table))
+            {
+                counts.LeaveToOthers();
+                continue;
+            }
+
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetAside(ProblemCodes.Time, time.Column, time.Found(table), time.Expected);
+                table.SetTimeAside(time.Column, time.Found(table), time.Expected);
                 continue;
             }
 
@@ -61,7 +84,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 continue;
             }
 
-            ReadCells(table, columns, values);
+            ReadCells(table, columns, values, choice);
             YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
             {
@@ -74,12 +97,12 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, double[] values)
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, double[] values, RowChoice? choice)
     {
         for (int c = 0; c < columns.Length; c++)
         {
             ref readonly ReadingColumn column = ref columns[c];
-            if (column.Field < 0)
+            if (column.Field < 0 || choice?.Takes(c) == false)
             {
                 values[c] = double.NaN;
             }

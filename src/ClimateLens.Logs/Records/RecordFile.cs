@@ -31,7 +31,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     /// <param name="linesInQuotes">Whether notes may run over several lines.</param>
     public List<StoredRecord>? Read(OpenedExport opened, bool linesInQuotes)
     {
-        using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes, aside, counts);
+        using ExportTable? table = ExportTable.Open(opened, linesInQuotes, aside, counts);
         if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
         {
             return null;
@@ -73,7 +73,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
         {
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetAside(ProblemCodes.Time, time.Column, time.Found(table), time.Expected);
+                table.SetTimeAside(time.Column, time.Found(table), time.Expected);
                 continue;
             }
 

@@ -10,6 +10,10 @@ public static class ProblemCodes
     internal static readonly ProblemCode NoFiles = new("import.noFiles", Severity.Warning, "A pattern of an export matches no file.", "Correct the pattern under files, or put the export there.");
     internal static readonly ProblemCode NotFound = new("import.notFound", Severity.Error, "A file that an export names does not exist.", "Correct the path under files, or put the file there.");
     internal static readonly ProblemCode Folder = new("import.folder", Severity.Error, "A path of an export is a folder.", "Name a file, or a pattern such as folder/*.csv.");
+    internal static readonly ProblemCode Packed = new("import.packed", Severity.Error, "A packed file or a workbook cannot be read.", "Unpack it, or save the sheet as CSV.");
+    internal static readonly ProblemCode Entry = new("import.entry", Severity.Warning, "An entry of a zip archive is not taken.", "Pack the files again under plain names.");
+    internal static readonly ProblemCode NoEntries = new("import.noEntries", Severity.Warning, "A zip archive holds no entry that is taken.", "Give the patterns of the entries: entries = [\"*.csv\"].");
+    internal static readonly ProblemCode EntriesLeft = new("import.entriesLeft", Severity.Note, "Some entries of a zip archive are not taken.", "Name them under entries, if they are wanted.");
     internal static readonly ProblemCode Unreadable = new("import.unreadable", Severity.Error, "The system does not let the file be read.", "Close the program that holds it, or change its permissions.");
     internal static readonly ProblemCode Empty = new("import.empty", Severity.Warning, "The file holds nothing.", "Export it again.");
     internal static readonly ProblemCode HeaderOnly = new("import.headerOnly", Severity.Warning, "The file holds no data row.", "Export it again, or correct headerRow and dataRow.");
@@ -26,6 +30,9 @@ public static class ProblemCodes
     internal static readonly ProblemCode Column = new("import.column", Severity.Warning, "The file has no such column; it counts as missing.", "Correct field or position of the column.");
     internal static readonly ProblemCode HeaderTwice = new("import.headerTwice", Severity.Warning, "Several columns of the file bear the name; none is taken.", "Give the column by position.");
 
+    internal static readonly ProblemCode OtherRows = new("import.otherRows", Severity.Note, "Rows of a long table belong to none of the columns of the export; they are passed over, as columns are that nobody takes.", "Add an [[export.column]] with a where that fits them, if they are wanted.");
+    internal static readonly ProblemCode WhereField = new("import.whereField", Severity.Error, "The file has no such column for a condition under where; no row fits it.", "Correct the header text under where.");
+
     // Rows set aside.
     internal static readonly ProblemCode Time = new("import.time", Severity.Warning, "The time of the row cannot be read; the row is set aside.", "Correct format under time, or the row.");
     internal static readonly ProblemCode TimeSkipped = new("import.timeSkipped", Severity.Warning, "The clock never showed this time: it was put forward in spring; the row is set aside.", "If the logger's clock is never changed, give its fixed offset as timeZone under time, for example +01:00.");
@@ -35,6 +42,9 @@ public static class ProblemCodes
     internal static readonly ProblemCode Bytes = new("import.bytes", Severity.Warning, "The row holds bytes that are no text in the encoding of the export; it is set aside.", "Correct encoding (windows-1252 is usual for older programs), or the row.");
     internal static readonly ProblemCode FieldTooLong = new("import.fieldTooLong", Severity.Warning, "A field is longer than 64 KiB; the row is set aside.", "Correct the row.");
     internal static readonly ProblemCode HeaderAgain = new("import.headerAgain", Severity.Note, "The row repeats the header; it is set aside.", "Nothing needs to be done.");
+    internal static readonly ProblemCode HeaderChanged = new("import.headerChanged", Severity.Note, "The row names the columns anew, in another order or number; it is set aside, and the rows below it are read by the new names.", "Nothing needs to be done, if the names still mean the same.");
+    internal static readonly ProblemCode HeaderStrange = new("import.headerStrange", Severity.Warning, "In the middle of the file the columns are named anew, and what is read cannot be found by the new names; that row and those below it are set aside.", "Put the rows from there on into a file of their own, with an [[export]] that fits it.");
+    internal static readonly ProblemCode SummaryRow = new("import.summaryRow", Severity.Note, "The row holds totals or averages and no reading; it is set aside.", "Nothing needs to be done.");
     internal static readonly ProblemCode House = new("import.house", Severity.Warning, "The row names a house that the nursery file does not have; it is set aside.", "Correct the row, or add the house to the nursery file.");
 
     // Cells that become missing.

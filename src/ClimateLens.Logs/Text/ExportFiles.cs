@@ -1,4 +1,5 @@
 using System.IO.Enumeration;
+using ClimateLens.Logs.Packed;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Nursery.Settings;
 
@@ -22,19 +23,30 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
     {
         var files = new List<ExportFile>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
+        var zip = new ZipEntries(export.Dialect, problems);
         foreach (string entry in export.Files)
         {
-            List<string> found = IsPattern(entry) ? Matching(entry) : [Path.GetFullPath(Path.Combine(_root, entry))];
+            List<string> found = IsPattern(entry) ? Matching(entry) : Named(entry);
             if (found.Count == 0)
             {
                 problems.Add(ProblemCodes.NoFiles.In(nurseryFile, export.Line, null, $"no file for {SafeText.Quote(entry)} of export {SafeText.Quote(export.Name)}", "at least one file"));
             }
 
-            files.AddRange(found.Where(seen.Add).Select(path => new ExportFile(path, NameOf(path))));
+            files.AddRange(found.Where(seen.Add).Select(path => new ExportFile(path, NameOf(path))).SelectMany(file => ZipEntries.IsArchive(file.Path) ? zip.Of(file) : [file]));
         }
 
         return files;
     }
+
+    /// <summary>A file, or what a folder holds of files that may be exports.</summary>
+    private List<string> Named(string entry)
+    {
+        string path = Path.GetFullPath(Path.Combine(_root, entry));
+        return Directory.Exists(path) ? [.. Matching($"{entry}/*").Where(IsExport)] : [path];
+    }
+
+    private static bool IsExport(string path)
+        => ZipEntries.TextEndings.Concat([".zip", ".gz", ".xlsx", ".xlsm", ".xls"]).Any(ending => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase));
 
     private List<string> Matching(string pattern)
     {
@@ -57,9 +69,9 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
         if (segments[0] == "**")
         {
             Walk(folder, segments[1..], found);
-            foreach (string inner in Directory.GetDirectories(folder, "*", Options))
+            foreach (string inner in Directory.GetDirectories(folder, "*", Options).Where(inner => new DirectoryInfo(inner).LinkTarget is null))
             {
-                Walk(inner, segments, found);
+                Walk(inner, segments, found); // links are not followed here: they may lead in a circle
             }
         }
         else if (segments.Length > 1)

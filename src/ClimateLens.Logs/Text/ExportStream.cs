@@ -6,8 +6,8 @@ namespace ClimateLens.Logs.Text;
 /// An export's bytes, hashed while they are read, so that hash and rows come from one pass over the file and are of the
 /// same bytes even where a logger goes on writing. Where it is read out of order, what is missing is read at the end.
 /// </summary>
-/// <param name="inner">The file.</param>
-internal sealed class ExportStream(FileStream inner) : Stream
+/// <param name="inner">The text.</param>
+internal sealed class ExportStream(Stream inner) : Stream
 {
     private const int Chunk = 128 << 10;
 
@@ -34,6 +34,9 @@ internal sealed class ExportStream(FileStream inner) : Stream
         get => inner.Position;
         set => inner.Position = value;
     }
+
+    /// <summary>Whether it reads that stream itself.</summary>
+    public bool IsOver(Stream other) => ReferenceEquals(inner, other);
 
     /// <summary>SHA-256 of all bytes up to the end that the reader saw, lower-case hex. Leaves the position at the end.</summary>
     /// <exception cref="ExportReadException">The file cannot be read to its end.</exception>

@@ -67,7 +67,7 @@ internal sealed class TimeColumns
         ReadOnlySpan<byte> date = CellText.Trim(table.Field(_date));
         if (_timeOfDay < 0)
         {
-            return _pattern.TryRead(date, out stamp);
+            return (table.HasIsoTimes && IsoStamp.TryRead(date, out stamp)) || _pattern.TryRead(date, out stamp);
         }
 
         ReadOnlySpan<byte> time = CellText.Trim(table.Field(_timeOfDay));
@@ -80,7 +80,8 @@ internal sealed class TimeColumns
         date.CopyTo(_joined);
         _joined[date.Length] = (byte)' ';
         time.CopyTo(_joined.AsSpan(date.Length + 1));
-        return _pattern.TryRead(_joined.AsSpan(0, date.Length + 1 + time.Length), out stamp);
+        ReadOnlySpan<byte> both = _joined.AsSpan(0, date.Length + 1 + time.Length);
+        return (table.HasIsoTimes && IsoStamp.TryRead(both, out stamp)) || _pattern.TryRead(both, out stamp);
     }
 
     /// <summary>What stands in the time cells of the current row, for messages.</summary>

@@ -11,7 +11,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 internal static class ColumnTable
 {
     public static readonly string[] Keys =
-        ["field", "position", "channel", "unit", "sensor", "missingValues", "method", "litresPerMinute", "bench"];
+        ["field", "position", "channel", "unit", "sensor", "missingValues", "method", "litresPerMinute", "bench", "where"];
 
     public static ImmutableArray<ColumnSettings> ReadAll(TableReader export, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
@@ -21,20 +21,21 @@ internal static class ColumnTable
         }
 
         Dictionary<(string, string), int> lines = [];
-        Dictionary<FieldRef, int> fields = [];
+        Dictionary<string, int> fields = [];
         List<ColumnSettings> columns = [];
         foreach (TableReader table in export.Tables("column", "[[export.column]]", Keys))
         {
             FieldRef field = FieldKeys.Read(table, "field", "position", dialect, required: true) ?? new FieldRef(null, 1);
-            if (Read(table, field, kind, kindKnown) is not { } column)
+            if (Read(table, field, dialect, kind, kindKnown) is not { } column)
             {
                 continue;
             }
 
             columns.Add(column);
-            if (!fields.TryAdd(field, table.At.Line))
+            string place = $"{field} {string.Join('\n', column.Where)}";
+            if (!fields.TryAdd(place, table.At.Line))
             {
-                string line = fields[field].ToString(CultureInfo.InvariantCulture);
+                string line = fields[place].ToString(CultureInfo.InvariantCulture);
                 table.Faults.Warning(FaultCodes.Column, table.At, $"{Excerpt.Of(field.ToString())} is read a second time, as {column.Channel}", "", $"line {line} reads it too; look at the field again.");
             }
 
@@ -49,7 +50,7 @@ internal static class ColumnTable
         return [.. columns];
     }
 
-    private static ColumnSettings? Read(TableReader table, FieldRef field, RecordKind? kind, bool kindKnown)
+    private static ColumnSettings? Read(TableReader table, FieldRef field, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
         ImmutableArray<string> missing = DialectKeys.MissingValues(table);
         if (!kindKnown)
@@ -59,6 +60,11 @@ internal static class ColumnTable
 
         (string Channel, string Unit)? what = kind is null ? OfReading(table) : OfRecord(table, kind.Value);
         string sensor = table.Id("sensor") ?? "";
+        if (kind is not null)
+        {
+            table.NotHere("where", "is for readings only", "take it out.");
+        }
+
         bool valve = what?.Channel == "valve" && kind is null;
         if (what is not null && !valve)
         {
@@ -68,7 +74,7 @@ internal static class ColumnTable
             }
         }
 
-        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing };
+        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Where = kind is null ? ShapeKeys.Where(table, dialect) : [] };
         return what is null ? null : valve ? ValveKeys.Read(table, column) : column;
     }
 
