@@ -1,3 +1,4 @@
+using ClimateLens.Logs.Packed;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
@@ -30,7 +31,7 @@ internal static class Candidates
         Parallel.For(0, files.Count, new ParallelOptions { MaxDegreeOfParallelism = Threads }, i =>
         {
             // The size of what a packed file holds is not known: the same log may have been read before, unpacked or packed otherwise.
-            bool isPacked = files[i].Entry is not null || files[i].Path.EndsWith(".gz", StringComparison.OrdinalIgnoreCase);
+            bool isPacked = sizes[i] > 0 && (files[i].Entry is not null || PackedKinds.MayBePacked(files[i].Path));
             if (sizes[i] > 0 && (all || isPacked || knownSizes.Contains(sizes[i]) || several.Contains(sizes[i])))
             {
                 hashes[i] = HashOf(files[i], dialect, out faults[i]);

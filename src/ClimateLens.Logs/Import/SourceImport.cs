@@ -98,13 +98,18 @@ internal sealed class SourceImport(
             return null;
         }
 
-        if (counts.Read == 0)
+        if (opened.NulTailBytes > 0)
+        {
+            found.Add(ProblemCodes.NulTail.In(file.Name, null, null, $"{opened.NulTailBytes} NUL bytes at the end", ""));
+        }
+
+        if (counts.Read == 0 && counts.OfOthers == 0)
         {
             found.Add(KnownFiles.WithoutRows(file, opened.IsEmpty));
         }
 
         string hash = being.Source.Sha256;
-        return Entry(file, hash, opened.DiskBytes, counts, kept.Keep(hash));
+        return Entry(file, hash, opened.Stream.Length, counts, kept.Keep(hash));
     }
 
     private Taken Take(FileBeingRead file, ProblemList found)

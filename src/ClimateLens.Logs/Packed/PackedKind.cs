@@ -45,6 +45,21 @@ internal static class PackedKinds
         };
     }
 
+    /// <summary>Whether a file begins as packed ones do. One that cannot be opened does not; opening it again tells why.</summary>
+    public static bool MayBePacked(string path)
+    {
+        try
+        {
+            using var file = new FileStream(path, new FileStreamOptions { BufferSize = 0, Share = FileShare.ReadWrite | FileShare.Delete });
+            Span<byte> start = stackalloc byte[2];
+            return file.ReadAtLeast(start, 2, throwOnEndOfStream: false) == 2 && start is [0x1F, 0x8B] or [(byte)'P', (byte)'K'] or [0xD0, 0xCF] or [0x09, 0x00 or 0x02 or 0x04];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
     private static PackedKind OfZip(Stream stream)
     {
         try

@@ -21,6 +21,12 @@ internal static class PackedLimits
     /// <summary>Largest text of all entries of an archive together. [bytes]</summary>
     public const long ArchiveBytes = 16L << 30;
 
+    /// <summary>Most columns of a sheet; no program writes more.</summary>
+    public const int SheetColumns = 16_384;
+
+    /// <summary>Most rows of a sheet; no program writes more.</summary>
+    public const int SheetRows = 1_048_576;
+
     /// <summary>Largest sum of the parts of a workbook. [bytes]</summary>
     public const long WorkbookBytes = 1L << 30;
 }

@@ -20,6 +20,7 @@ internal sealed class SheetText(IExcelDataReader reader, DialectSettings dialect
     /// <summary>Whether any cell of the sheet holds something.</summary>
     public static bool HasAny(IExcelDataReader reader)
     {
+        CheckExtent(reader);
         while (reader.Read())
         {
             for (int i = 0; i < reader.FieldCount; i++)
@@ -37,6 +38,7 @@ internal sealed class SheetText(IExcelDataReader reader, DialectSettings dialect
     /// <summary>The text, at its start.</summary>
     public Stream Write()
     {
+        CheckExtent(reader);
         Stream text = new MemoryStream();
         var line = new StringBuilder();
         while (reader.Read())
@@ -57,6 +59,15 @@ internal sealed class SheetText(IExcelDataReader reader, DialectSettings dialect
 
         text.Position = 0;
         return text;
+    }
+
+    /// <summary>A sheet that says it is larger than any sheet may be is damaged, or made to fill memory.</summary>
+    private static void CheckExtent(IExcelDataReader reader)
+    {
+        if (reader.FieldCount > PackedLimits.SheetColumns || reader.RowCount > PackedLimits.SheetRows)
+        {
+            throw new UnpackException($"a sheet of {reader.RowCount} rows and {reader.FieldCount} columns", $"at most {PackedLimits.SheetRows} and {PackedLimits.SheetColumns}", "Save it again, or as CSV.");
+        }
     }
 
     private static string Quoted(string cell)

@@ -22,6 +22,7 @@ internal sealed class UnpackException(string found, string expected, string mend
 internal static class Unpacking
 {
     private const int Chunk = 128 << 10;
+    private const int HeaderBytes = 10;
     private static readonly byte[] MemberStart = [0x1F, 0x8B, 0x08];
 
     /// <summary>The text of a gzip file.</summary>
@@ -53,12 +54,27 @@ internal static class Unpacking
             }
 
             using Stream unpacked = entry.Open();
-            return Bounded(unpacked, entry.CompressedLength);
+            Stream text = Bounded(unpacked, entry.CompressedLength);
+            if (text.Length == entry.Length && Crc32Of(text) == entry.Crc32)
+            {
+                return text;
+            }
+
+            text.Dispose();
+            throw Damaged();
         }
         catch (InvalidDataException)
         {
             throw Damaged();
         }
+    }
+
+    private static uint Crc32Of(Stream text)
+    {
+        var sum = new System.IO.Hashing.Crc32();
+        sum.Append(text);
+        text.Position = 0;
+        return sum.GetCurrentHashAsUInt32();
     }
 
     private static Stream Bounded(Stream source, long packedBytes)
@@ -140,24 +156,37 @@ internal static class Unpacking
         return said > length || (said != (uint)length && !HasSeveralMembers(file));
     }
 
+    /// <summary>Whether a further member begins somewhere: ten bytes of which seven can hardly be there by chance.</summary>
     private static bool HasSeveralMembers(FileStream file)
     {
         file.Position = 1;
         byte[] buffer = new byte[Chunk];
-        byte last = 0;
-        for (int read = file.Read(buffer); read > 0; read = file.Read(buffer))
+        int held = 0;
+        for (int read = file.Read(buffer); read > 0; read = file.Read(buffer, held, buffer.Length - held))
         {
-            ReadOnlySpan<byte> piece = buffer.AsSpan(0, read);
-            if ((last == 0x1F && piece[0] == 0x8B) || piece.IndexOf(MemberStart) >= 0)
+            ReadOnlySpan<byte> piece = buffer.AsSpan(0, held + read);
+            for (int at = piece.IndexOf(MemberStart); at >= 0 && at + HeaderBytes <= piece.Length; at = Next(piece, at))
             {
-                return true;
+                if (IsHeader(piece[at..]))
+                {
+                    return true;
+                }
             }
 
-            last = piece[^1];
+            held = Math.Min(HeaderBytes - 1, piece.Length);
+            piece[^held..].CopyTo(buffer);
         }
 
         return false;
     }
+
+    private static int Next(ReadOnlySpan<byte> piece, int at)
+    {
+        int further = piece[(at + 1)..].IndexOf(MemberStart);
+        return further < 0 ? -1 : at + 1 + further;
+    }
+
+    private static bool IsHeader(ReadOnlySpan<byte> at) => at[3] < 0x20 && at[8] is 0 or 2 or 4 && at[9] is < 14 or 255;
 
     private static UnpackException Damaged() => new("a packed file that is damaged or cut short", "a whole one", "Copy or pack it again.");
 }

@@ -30,6 +30,12 @@ internal sealed class ZipEntries(DialectSettings dialect, ProblemList problems)
                 return [file];
             }
 
+            if (ZipEnd.CountOf(stream) is int count and > PackedLimits.Entries)
+            {
+                problems.Add(ProblemCodes.Packed.In(file.Name, null, null, $"an archive of {count} entries or more", $"at most {PackedLimits.Entries}", "Pack fewer files into one archive."));
+                return [];
+            }
+
             using var archive = new ZipArchive(stream, ZipArchiveMode.Read);
             return Wanted(file, archive);
         }

@@ -38,7 +38,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
-        table.Wanted = [export.Time.Field, .. export.Time.TimeOfDayField is FieldRef clock ? [clock] : Array.Empty<FieldRef>(), .. export.Columns.Select(c => c.Field).Where(f => f.Position is not null)];
+        table.Wanted = WantedFields.Of(export);
         using var pump = new BlockPump(rows.Take);
         var blocks = new RowBlocks(rows, pump, blockRows);
         var hours = new RepeatedHourRows(_sequence, rows, counts, aside);

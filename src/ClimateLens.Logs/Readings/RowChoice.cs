@@ -48,7 +48,7 @@ internal sealed class RowChoice
     {
         if (counts.OfOthers > 0)
         {
-            aside.Problems.Add(ProblemCodes.OtherRows.In(aside.File, null, null, $"{counts.OfOthers} rows that fit no where of the export", ""));
+            aside.Problems.Add((counts.Read == counts.Blank ? ProblemCodes.WhereNothing : ProblemCodes.OtherRows).In(aside.File, null, null, $"{counts.OfOthers} rows that fit no where of the export", ""));
         }
     }
 

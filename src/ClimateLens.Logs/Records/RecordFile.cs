@@ -37,6 +37,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             return null;
         }
 
+        table.Wanted = WantedFields.Of(export);
         ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
@@ -69,8 +70,16 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
 
     private void ReadRows(ExportTable table, TimeColumns time, RecordColumn[] columns, RecordTimes times)
     {
+        int headers = 0;
         while (table.Next())
         {
+            if (headers != table.HeadersTaken)
+            {
+                headers = table.HeadersTaken;
+                time = TimeColumns.Bind(export.Time, table.Columns, aside)!; // a new header is taken only where the time is in it
+                columns = Bind(table.Columns);
+            }
+
             if (!time.TryRead(table, out LocalStamp stamp))
             {
                 table.SetTimeAside(time.Column, time.Found(table), time.Expected);

@@ -31,7 +31,10 @@ public static class ProblemCodes
     internal static readonly ProblemCode HeaderTwice = new("import.headerTwice", Severity.Warning, "Several columns of the file bear the name; none is taken.", "Give the column by position.");
 
     internal static readonly ProblemCode OtherRows = new("import.otherRows", Severity.Note, "Rows of a long table belong to none of the columns of the export; they are passed over, as columns are that nobody takes.", "Add an [[export.column]] with a where that fits them, if they are wanted.");
+    internal static readonly ProblemCode WhereNothing = new("import.whereNothing", Severity.Warning, "No row of a long table belongs to any of the columns of the export.", "Correct the texts under where; they must stand in the file just so.");
     internal static readonly ProblemCode WhereField = new("import.whereField", Severity.Error, "The file has no such column for a condition under where; no row fits it.", "Correct the header text under where.");
+
+    internal static readonly ProblemCode NulTail = new("import.nulTail", Severity.Note, "The file ends in NUL bytes, as when a logger sets room aside beforehand or lost its power while writing; they are passed over.", "Nothing needs to be done.");
 
     // Rows set aside.
     internal static readonly ProblemCode Time = new("import.time", Severity.Warning, "The time of the row cannot be read; the row is set aside.", "Correct format under time, or the row.");

@@ -88,7 +88,10 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
     }
 
     private static IEnumerable<string> Named(string[] paths, string pattern)
-        => paths.Where(path => FileSystemName.MatchesSimpleExpression(pattern, Path.GetFileName(path.AsSpan()), ignoreCase: false));
+        => paths.Where(path => FileSystemName.MatchesSimpleExpression(pattern, Path.GetFileName(path.AsSpan()), ignoreCase: true) && !IsPassedOver(path));
+
+    /// <summary>What programs put beside a file for themselves: locks of workbooks, and what macOS keeps of a file's colour.</summary>
+    private static bool IsPassedOver(string path) => Path.GetFileName(path.AsSpan()) is ['~', '$', ..] or ['.', '_', ..];
 
     private string NameOf(string path)
     {

@@ -35,6 +35,9 @@ internal sealed class ExportStream(Stream inner) : Stream
         set => inner.Position = value;
     }
 
+    /// <summary>Where the text ends and a tail of NUL bytes begins; they are hashed but not read. [bytes]</summary>
+    public long TextBytes { get; init; } = long.MaxValue;
+
     /// <summary>Whether it reads that stream itself.</summary>
     public bool IsOver(Stream other) => ReferenceEquals(inner, other);
 
@@ -46,7 +49,7 @@ internal sealed class ExportStream(Stream inner) : Stream
         {
             byte[] buffer = new byte[Chunk];
             inner.Position = _hashed;
-            while (Read(buffer) > 0)
+            while (ReadOn(buffer, _end ?? long.MaxValue) > 0)
             {
                 // reading hashes
             }
@@ -61,12 +64,14 @@ internal sealed class ExportStream(Stream inner) : Stream
     public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
 
     /// <inheritdoc/>
-    public override int Read(Span<byte> buffer)
+    public override int Read(Span<byte> buffer) => ReadOn(buffer, Math.Min(TextBytes, _end ?? long.MaxValue));
+
+    private int ReadOn(Span<byte> buffer, long end)
     {
         long at = inner.Position;
-        int most = _end is long end ? (int)Math.Min(buffer.Length, Math.Max(0, end - at)) : buffer.Length;
+        int most = (int)Math.Min(buffer.Length, Math.Max(0, end - at));
         int read = ReadInner(buffer[..most]);
-        if (read == 0 && buffer.Length > 0)
+        if (read == 0 && buffer.Length > 0 && at < TextBytes)
         {
             _end ??= at;
         }

@@ -19,6 +19,7 @@ internal sealed class ExportTable : IDisposable
     private readonly TableHeader _header = new();
     private bool _onFirst;
     private bool _isStrange;
+    private int _headerRowsSeen;
 
     private ExportTable(RowReader rows, DialectSettings dialect, SetAsideLog aside, RowCounts counts)
     {
@@ -176,7 +177,7 @@ internal sealed class ExportTable : IDisposable
 
         var fresh = new TableHeader();
         fresh.Add(_rows);
-        _isStrange = !fresh.Serves(Wanted, _header);
+        _isStrange = _header.HasSeveralRows || !fresh.Serves(Wanted, _header);
         SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.HeaderChanged, null, Raw, _isStrange ? "the columns that are read, or the same header as above" : "the same header as above");
         if (!_isStrange)
         {
@@ -208,14 +209,30 @@ internal sealed class ExportTable : IDisposable
             return false;
         }
 
-        if (_header.IsAgain(Raw))
+        return !IsHeaderAgain() && HasAllFields() && !IsBelowStrangeHeader();
+    }
+
+    /// <summary>Whether the row repeats the header, or a row of it. Where one that stands in several rows begins again, all of them must follow.</summary>
+    private bool IsHeaderAgain()
+    {
+        int place = _header.PlaceOf(Raw);
+        int expected = _headerRowsSeen;
+        _headerRowsSeen = place >= 0 && _header.HasSeveralRows ? place + 1 : 0;
+        if (place >= 0)
         {
-            _isStrange = false;
+            _isStrange = place > 0 && _isStrange;
             SetAside(ProblemCodes.HeaderAgain, null, Raw, "data");
-            return false;
+            return true;
         }
 
-        return HasAllFields() && !IsBelowStrangeHeader();
+        if (expected > 0 && expected < _header.RowCount)
+        {
+            _isStrange = true;
+            SetAside(ProblemCodes.HeaderStrange, null, Raw, "the same header as above");
+            return true;
+        }
+
+        return false;
     }
 
     private bool IsBelowStrangeHeader()

@@ -12,6 +12,7 @@ internal static class NoText
     /// <summary>What is wrong, or null.</summary>
     public static Problem? FaultOf(ReadOnlySpan<byte> start, string name)
     {
+        start = start[..(start.LastIndexOfAnyExcept((byte)0) + 1)]; // a tail of NUL bytes is not looked at here
         if (IsMarkup(start))
         {
             return ProblemCodes.Binary.In(name, 1, null, "a web page or XML", "text", "Open it in a spreadsheet program and save it as .xlsx or CSV; some programs give such pages the ending .xls.");

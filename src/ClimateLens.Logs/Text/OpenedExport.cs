@@ -24,11 +24,11 @@ internal sealed class OpenedExport(ExportStream stream, Encoding encoding, Diale
     /// <summary>How it is cut: as the export says, but for workbooks.</summary>
     public DialectSettings Dialect => dialect;
 
+    /// <summary>NUL bytes at its end, which are no text. [bytes]</summary>
+    public long NulTailBytes { get; private init; }
+
     /// <summary>Whether it is the text of a workbook's sheet, whose dates are ISO 8601 whatever the format of the export.</summary>
     public bool IsWorkbook { get; private init; }
-
-    /// <summary>Size of the file on the disk. [bytes]</summary>
-    public long DiskBytes { get; private init; }
 
     /// <summary>
     /// SHA-256, lower-case hex: of the text as it was before it was packed, so that a log that is packed later is known again; of a
@@ -40,7 +40,7 @@ internal sealed class OpenedExport(ExportStream stream, Encoding encoding, Diale
     private bool Reads(Stream disk) => stream.IsOver(disk);
 
     /// <summary>Whether it holds nothing.</summary>
-    public bool IsEmpty => stream.Length == 0;
+    public bool IsEmpty => stream.Length == NulTailBytes;
 
     /// <summary>Opens a file; null and what is wrong when it can't be read at all.</summary>
     public static OpenedExport? TryOpen(ExportFile file, DialectSettings dialect, out Problem? problem)
@@ -99,7 +99,8 @@ internal sealed class OpenedExport(ExportStream stream, Encoding encoding, Diale
         problem = Examine(text, file.Name, cut, out Encoding? encoding);
         if (problem is null && encoding is not null)
         {
-            return new OpenedExport(new ExportStream(text), encoding, cut) { IsWorkbook = kind == PackedKind.Workbook, DiskBytes = disk.Length, _sha256 = sha256 };
+            long tail = encoding is UnicodeEncoding ? 0 : NulTail.LengthOf(text);
+            return new OpenedExport(new ExportStream(text) { TextBytes = tail > 0 ? text.Length - tail : long.MaxValue }, encoding, cut) { NulTailBytes = tail, IsWorkbook = kind == PackedKind.Workbook, _sha256 = sha256 };
         }
 
         text.Dispose();

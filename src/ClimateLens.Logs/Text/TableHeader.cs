@@ -8,11 +8,9 @@ namespace ClimateLens.Logs.Text;
 /// <summary>The names of a table's columns, out of one header row or several: names below each other are joined by a blank.</summary>
 internal sealed class TableHeader
 {
-    // A file that changes its header more often than this is no log; its repeats are then set aside as rows.
-    private const int MostRows = 64;
-
     private readonly List<byte[]> _rows = [];
     private readonly List<string> _names = [];
+    private readonly List<string> _single = []; // the names of each row by itself
     private HashSet<string>? _known;
 
     /// <summary>Names by column, trimmed.</summary>
@@ -34,38 +32,52 @@ internal sealed class TableHeader
             }
 
             string name = TextOf(row, i);
+            _single.Add(name);
             _names[i] = _names[i].Length == 0 || name.Length == 0 ? _names[i] + name : $"{_names[i]} {name}";
         }
     }
 
-    /// <summary>Whether a row is one of the header's, byte for byte.</summary>
-    public bool IsAgain(ReadOnlySpan<byte> raw)
+    /// <summary>Rows that it stands in.</summary>
+    public int RowCount => _rows.Count;
+
+    /// <summary>Whether it stands in several rows.</summary>
+    public bool HasSeveralRows => _rows.Count > 1;
+
+    /// <summary>Which of the header's rows a row is, byte for byte, counted from 0; -1 for none.</summary>
+    public int PlaceOf(ReadOnlySpan<byte> raw)
     {
-        foreach (byte[] row in _rows)
+        for (int i = 0; i < _rows.Count; i++)
         {
-            if (raw.SequenceEqual(row))
+            if (raw.SequenceEqual(_rows[i]))
             {
-                return true;
+                return i;
             }
         }
 
-        return false;
+        return -1;
     }
 
-    /// <summary>Whether a row is made of names of this header, at least two and half of its fields: no row of readings is.</summary>
+    /// <summary>
+    /// Whether a row names columns: it holds two names of this header that make up half of it, or one such name and no number
+    /// where there should be many. No row of readings does.
+    /// </summary>
     public bool LooksLike(RowReader row)
     {
-        _known ??= new HashSet<string>(_names, StringComparer.OrdinalIgnoreCase);
+        _known ??= new HashSet<string>(_single.Where(name => name.Length > 0), StringComparer.OrdinalIgnoreCase);
         int named = 0;
         int filled = 0;
+        int numbers = 0;
         for (int i = 0; i < row.FieldCount; i++)
         {
             string text = TextOf(row, i);
             filled += text.Length > 0 ? 1 : 0;
-            named += text.Length > 0 && !double.TryParse(text, System.Globalization.CultureInfo.InvariantCulture, out _) && _known.Contains(text) ? 1 : 0;
+            bool isNumber = text.Length > 0 && double.TryParse(text.Replace(',', '.'), System.Globalization.CultureInfo.InvariantCulture, out _);
+            numbers += isNumber ? 1 : 0;
+            named += text.Length > 0 && !isNumber && _known.Contains(text) ? 1 : 0;
         }
 
-        return named >= 2 && 2 * named >= Math.Min(filled, _names.Count);
+        return (named >= 2 && 2 * named >= Math.Min(filled, _names.Count))
+            || (named >= 1 && numbers == 0 && filled >= 2 && 2 * filled >= _names.Count);
     }
 
     /// <summary>Whether columns can be found by it: named ones by their name, placed ones under the same name in the same place.</summary>
@@ -78,9 +90,12 @@ internal sealed class TableHeader
     public void Become(TableHeader other)
     {
         _known = null;
-        _rows.AddRange(other._rows.Take(MostRows - _rows.Count));
+        _rows.Clear();
+        _rows.AddRange(other._rows);
         _names.Clear();
         _names.AddRange(other._names);
+        _single.Clear();
+        _single.AddRange(other._single);
     }
 
     private string NameAt(int position) => position <= _names.Count ? _names[position - 1] : "";

@@ -19,8 +19,8 @@ internal static class DialectKeys
 
     public static DialectSettings Read(TableReader export)
     {
-        char delimiter = export.Mark("delimiter", "\";\"") ?? ',';
-        char quote = export.Mark("quoteChar", "'\"'") ?? '"';
+        char delimiter = Plain(export, "delimiter", export.Mark("delimiter", "\";\"")) ?? ',';
+        char quote = Plain(export, "quoteChar", export.Mark("quoteChar", "'\"'")) ?? '"';
         char decimalMark = DecimalChar(export);
         char? group = export.Mark("groupChar", "\".\"");
         char? comment = export.Mark("commentChar", "\"#\"");
@@ -67,6 +67,18 @@ internal static class DialectKeys
         };
         export.Faults.Error(FaultCodes.Dialect, export.PlaceOf("encoding"), $"encoding {Excerpt.Quoted(name)} is not known", $"one of: {all}", mend);
         return Encodings[0];
+    }
+
+    /// <summary>Fields are cut byte by byte, so these marks must be of one byte.</summary>
+    private static char? Plain(TableReader export, string key, char? mark)
+    {
+        if (mark is null || char.IsAscii(mark.Value))
+        {
+            return mark;
+        }
+
+        export.Faults.Error(FaultCodes.Dialect, export.PlaceOf(key), $"{key} = {Excerpt.Quoted(mark.Value.ToString())}", "a plain mark such as ; , | or a tab", "look at the export again; curly quotes are no quotes here.");
+        return null;
     }
 
     private static char DecimalChar(TableReader export)
