@@ -46,7 +46,7 @@ public sealed partial class StampRoundTripTests
     [InlineData("a.\u00A0m.", "p.\u00A0m.")]
     [InlineData("A", "P")]
     public void HalvesOfTheDay_AsPeopleWriteThem_ReadBack(string morning, string afternoon)
-        => Gen.Select(Seconds, Gen.Int[0, 2].Select(i => new[] { "", " ", "\u202F" }[i])).Sample((time, blank) =>
+        => Gen.Select(Seconds, Gen.Int[0, 2].Select(i => i == 0 ? "" : i == 1 ? " " : "\u202F")).Sample((time, blank) =>
             Read("M/d/yyyy h:mm:ss a", time.ToString("M/d/yyyy h:mm:ss", Invariant) + blank + (time.Hour < 12 ? morning : afternoon)) == time);
 
     [Fact]
