@@ -90,7 +90,7 @@ public sealed class BadInputTests
     [Theory]
     [InlineData(new byte[] { (byte)'P', (byte)'K', 3, 4, 0, 0 }, "ends in .zip")]
     [InlineData(new byte[] { (byte)'R', (byte)'a', (byte)'r', (byte)'!', 8, 0 }, "Unpack")]
-    [InlineData(new byte[] { 0x7F, (byte)'E', (byte)'L', (byte)'F', 2, 1, 1, 0, 0, 0 }, "text")]
+    [InlineData(new byte[] { 0x7F, (byte)'E', (byte)'L', (byte)'F', 2, 1, 1, 0, 0, 0, 2 }, "text")]
     [InlineData(new byte[] { (byte)'t', 0, (byte)'i', 0, (byte)'m', 0 }, "utf-16")]
     public void Import_BinaryFile_IsRefusedWithWhatToDo(byte[] bytes, string mend)
     {

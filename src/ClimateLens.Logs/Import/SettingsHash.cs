@@ -26,7 +26,10 @@ internal static class SettingsHash
         Add(text, [.. d.Entries]);
         Add(text, [.. d.MissingValues]);
         TimeSettings t = export.Time;
-        Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id);
+        Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id, t.Year);
+        Add(text, [.. t.MoreFields]);
+        Add(text, [.. t.MoreFormats]);
+        Add(text, [.. t.EndFields]);
         foreach (ColumnSettings c in export.Columns)
         {
             Add(text, c.Field, c.Channel, c.Sensor, c.Unit);

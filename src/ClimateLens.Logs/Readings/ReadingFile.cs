@@ -15,19 +15,22 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
 {
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
 
+    private readonly StepSample _stamps = new();
+
     /// <summary>Reads the rows; false when nothing of the file can be taken, which is reported.</summary>
     /// <param name="opened">The file.</param>
     /// <param name="rows">Takes the rows.</param>
     /// <param name="blockRows">Rows of a block.</param>
     public bool Read(OpenedExport opened, FileRows rows, int blockRows)
     {
+        StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes: false, aside, counts);
         using ExportTable? table = ExportTable.Open(opened, linesInQuotes: false, aside, counts);
         if (table is null)
         {
             return false;
         }
 
-        if (TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
+        if (TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
             return false;
         }
@@ -42,15 +45,16 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         using var pump = new BlockPump(rows.Take);
         var blocks = new RowBlocks(rows, pump, blockRows);
         var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
-        ReadRows(table, time, columns, blocks, hours, () => rows.MustSort);
+        ReadRows(table, time, plan, columns, blocks, hours, () => rows.MustSort);
         RowChoice.Report(counts, aside);
         hours.SettleAll(blocks.Waiting);
         blocks.Flush();
         hours.PassOn();
+        NoteStep();
         return true;
     }
 
-    private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
+    private void ReadRows(ExportTable table, TimeColumns time, StampPlan? plan, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
     {
         double[] values = new double[columns.Length];
         RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
@@ -60,7 +64,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             if (headers != table.HeadersTaken)
             {
                 headers = table.HeadersTaken;
-                time = TimeColumns.Bind(export.Time, table.Columns, aside)!; // a new header is taken only where the time is in it
+                time = TimeColumns.Bind(export.Time, table.Columns, aside, plan)!; // a new header is taken only where the time is in it
                 columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
                 choice = RowChoice.Of(export, table.Columns, columns);
             }
@@ -73,7 +77,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
 
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetTimeAside(time.Column, time.Found(table), time.Expected);
+                table.SetTimeAside(time.Fault, time.Column, time.Found(table), time.Expected);
                 continue;
             }
 
@@ -84,6 +88,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 continue;
             }
 
+            _stamps.Add(utc);
             ReadCells(table, columns, values, choice);
             YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
@@ -112,6 +117,16 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 ProblemCode code = column.Reader.IsSwitch ? ProblemCodes.Switch : ProblemCodes.Number;
                 aside.Add(code, table.Line, column.Field + 1, table.Field(column.Field), column.Reader.Expected);
             }
+        }
+    }
+
+    /// <summary>Finds the file's step and says so where the stamps stray around it.</summary>
+    private void NoteStep()
+    {
+        counts.Step = _stamps.Find();
+        if (counts.Step is { Strays: true } step && export.StepSeconds is null)
+        {
+            aside.Problems.Add(ProblemCodes.TimeStep.In(aside.File, null, null, step.ToString(), ""));
         }
     }
 }

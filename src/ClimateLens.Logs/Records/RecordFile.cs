@@ -31,14 +31,15 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     /// <param name="linesInQuotes">Whether notes may run over several lines.</param>
     public List<StoredRecord>? Read(OpenedExport opened, bool linesInQuotes)
     {
+        StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes, aside, counts);
         using ExportTable? table = ExportTable.Open(opened, linesInQuotes, aside, counts);
-        if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
+        if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
             return null;
         }
 
         table.Wanted = WantedFields.Of(export);
-        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
+        ReadRows(table, time, plan, Bind(table.Columns));
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
     }
@@ -68,21 +69,23 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
         return [.. columns];
     }
 
-    private void ReadRows(ExportTable table, TimeColumns time, RecordColumn[] columns, RecordTimes times)
+    private void ReadRows(ExportTable table, TimeColumns time, StampPlan? plan, RecordColumn[] columns)
     {
+        var times = new RecordTimes(export.Time, time);
         int headers = 0;
         while (table.Next())
         {
             if (headers != table.HeadersTaken)
             {
                 headers = table.HeadersTaken;
-                time = TimeColumns.Bind(export.Time, table.Columns, aside)!; // a new header is taken only where the time is in it
+                time = TimeColumns.Bind(export.Time, table.Columns, aside, plan)!; // a new header is taken only where the time is in it
+                times = new RecordTimes(export.Time, time);
                 columns = Bind(table.Columns);
             }
 
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetTimeAside(time.Column, time.Found(table), time.Expected);
+                table.SetTimeAside(time.Fault, time.Column, time.Found(table), time.Expected);
                 continue;
             }
 

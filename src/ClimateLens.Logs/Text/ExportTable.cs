@@ -106,7 +106,7 @@ internal sealed class ExportTable : IDisposable
     public void Dispose() => _rows.Dispose();
 
     /// <summary>Sets aside the current row, whose time cannot be read: as a header, as a row of totals, or for its time.</summary>
-    public void SetTimeAside(int column, ReadOnlySpan<byte> found, string expected)
+    public void SetTimeAside(ProblemCode code, int column, ReadOnlySpan<byte> found, string expected)
     {
         if (TakeNewHeader())
         {
@@ -119,7 +119,7 @@ internal sealed class ExportTable : IDisposable
             return;
         }
 
-        SetAside(ProblemCodes.Time, column, found, expected);
+        SetAside(code, column, found, expected);
     }
 
     private bool ReadHeader()

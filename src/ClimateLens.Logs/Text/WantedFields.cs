@@ -8,8 +8,8 @@ internal static class WantedFields
     /// <summary>The time, the fields of conditions, and all that is given by its place.</summary>
     public static FieldRef[] Of(ExportSettings export) =>
     [
-        export.Time.Field,
-        .. export.Time.TimeOfDayField is FieldRef clock ? [clock] : Array.Empty<FieldRef>(),
+        .. export.Time.Fields,
+        .. export.Time.EndFields,
         .. export.Columns.SelectMany(c => c.Where).Select(w => new FieldRef(w.Field, null)).Distinct(),
         .. export.Columns.Select(c => c.Field).Where(f => f.Position is not null),
     ];
