@@ -1,7 +1,12 @@
 using BenchmarkDotNet.Running;
 using ClimateLens.Benchmarks;
 
-return args is ["whole-process", ..] ? WholeProcess.Run(args[1..]) : RunBenchmarks(args);
+return args switch
+{
+    ["whole-process", ..] => WholeProcess.Run(args[1..]),
+    ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
+    _ => RunBenchmarks(args),
+};
 
 static int RunBenchmarks(string[] args)
 {
