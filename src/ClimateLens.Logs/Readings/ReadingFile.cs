@@ -14,6 +14,7 @@ namespace ClimateLens.Logs.Readings;
 internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAsideLog aside, RowCounts counts)
 {
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
+    private readonly OddCells _odd = new(aside);
 
     private readonly StepSample _stamps = new();
 
@@ -47,6 +48,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
         ReadRows(table, time, plan, columns, blocks, hours, () => rows.MustSort);
         RowChoice.Report(counts, aside);
+        _odd.Report();
         hours.SettleAll(blocks.Waiting);
         blocks.Flush();
         hours.PassOn();
@@ -89,7 +91,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             }
 
             _stamps.Add(utc);
-            ReadCells(table, columns, values, choice);
+            ReadCells(table, columns, utc, values, choice);
             YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
             {
@@ -102,7 +104,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, double[] values, RowChoice? choice)
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values, RowChoice? choice)
     {
         for (int c = 0; c < columns.Length; c++)
         {
@@ -110,12 +112,14 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             if (column.Field < 0 || choice?.Takes(c) == false)
             {
                 values[c] = double.NaN;
+                continue;
             }
-            else if (column.Reader.Read(table.Field(column.Field), out values[c]) == CellKind.NotRead)
+
+            ValueReader reader = column.Later.IsEmpty ? column.Reader : column.ReaderAt(utc);
+            CellKind kind = reader.Read(table.Field(column.Field), out values[c]);
+            if (kind > CellKind.Missing && _odd.Add(kind, column.Field + 1, column.Name, table.Field(column.Field), table.Line, reader))
             {
                 counts.CellsNotRead++;
-                ProblemCode code = column.Reader.IsSwitch ? ProblemCodes.Switch : ProblemCodes.Number;
-                aside.Add(code, table.Line, column.Field + 1, table.Field(column.Field), column.Reader.Expected);
             }
         }
     }

@@ -11,7 +11,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 internal static class ColumnTable
 {
     public static readonly string[] Keys =
-        ["field", "position", "channel", "unit", "sensor", "missingValues", "method", "litresPerMinute", "bench", "where"];
+        ["field", "position", "channel", "unit", "sensor", "missingValues", "decimalChar", "groupChar", "counter", "unitChanges", "method", "litresPerMinute", "bench", "where"];
 
     public static ImmutableArray<ColumnSettings> ReadAll(TableReader export, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
@@ -53,6 +53,7 @@ internal static class ColumnTable
     private static ColumnSettings? Read(TableReader table, FieldRef field, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
         ImmutableArray<string> missing = DialectKeys.MissingValues(table);
+        NumberMarks? marks = MarkKeys.OfColumn(table, dialect);
         if (!kindKnown)
         {
             return null; // what the channel may be depends on the kind, and that is reported
@@ -74,7 +75,8 @@ internal static class ColumnTable
             }
         }
 
-        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Where = kind is null ? ShapeKeys.Where(table, dialect) : [] };
+        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Marks = marks, Where = kind is null ? ShapeKeys.Where(table, dialect) : [] };
+        column = kind is null ? ValueKeys.Read(table, column) : column;
         return what is null ? null : valve ? ValveKeys.Read(table, column) : column;
     }
 
@@ -92,6 +94,7 @@ internal static class ColumnTable
     private static (string Channel, string Unit)? OfRecord(TableReader table, RecordKind kind)
     {
         table.NotHere("sensor", "is for readings only", "take it out.");
+        ValueKeys.NotForRecords(table);
         if (table.Text("channel", "\"note\"") is not { } name)
         {
             return null;

@@ -21,20 +21,25 @@ internal static class DialectKeys
     {
         char delimiter = Plain(export, "delimiter", export.Mark("delimiter", "\";\"")) ?? ',';
         char quote = Plain(export, "quoteChar", export.Mark("quoteChar", "'\"'")) ?? '"';
-        char decimalMark = DecimalChar(export);
+        (char decimalMark, bool either) = MarkKeys.DecimalChar(export) ?? ('.', false);
         char? group = export.Mark("groupChar", "\".\"");
         char? comment = export.Mark("commentChar", "\"#\"");
         Distinct(export, "delimiter", delimiter, "quoteChar", quote);
         Distinct(export, "decimalChar", decimalMark, "quoteChar", quote);
-        Distinct(export, "groupChar", group, "decimalChar", decimalMark);
         Distinct(export, "groupChar", group, "quoteChar", quote);
         Distinct(export, "commentChar", comment, "delimiter", delimiter);
         Distinct(export, "commentChar", comment, "quoteChar", quote);
-        Distinct(export, "decimalChar", decimalMark, "delimiter", delimiter);
-        (ImmutableArray<int> headers, int data) = Rows(export);
+        MarkKeys.CheckGroup(export, decimalMark, either, group);
         ImmutableArray<int> widths = ShapeKeys.Widths(export);
+        if (widths.IsEmpty)
+        {
+            MarkKeys.CheckDelimiter(export, decimalMark, either, delimiter);
+        }
+
+        (ImmutableArray<int> headers, int data) = Rows(export);
         return new(Encoding(export), delimiter, quote, decimalMark, group, comment, headers is [.., int last] ? last : 0, data, MissingValues(export))
         {
+            EitherDecimalChar = either,
             HeaderRows = headers.Length > 1 ? headers : [],
             Widths = widths,
             Sheet = ShapeKeys.Sheet(export),
@@ -79,21 +84,6 @@ internal static class DialectKeys
 
         export.Faults.Error(FaultCodes.Dialect, export.PlaceOf(key), $"{key} = {Excerpt.Quoted(mark.Value.ToString())}", "a plain mark such as ; , | or a tab", "look at the export again; curly quotes are no quotes here.");
         return null;
-    }
-
-    private static char DecimalChar(TableReader export)
-    {
-        if (export.Mark("decimalChar", "\",\"") is not { } mark)
-        {
-            return '.';
-        }
-
-        if (mark is not ('.' or ','))
-        {
-            export.Faults.Error(FaultCodes.Dialect, export.PlaceOf("decimalChar"), $"decimalChar = {Excerpt.Quoted(mark.ToString())}", "\".\" or \",\"", "look at a number in the export.");
-        }
-
-        return mark;
     }
 
     /// <summary>Two marks may not be the same; shown at the later one that the file gives.</summary>
