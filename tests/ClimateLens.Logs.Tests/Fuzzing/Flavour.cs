@@ -34,7 +34,7 @@ internal sealed record Flavour(string Name, string Toml, string File, byte[] Byt
               [[export.column]]
               field = "Pumpe"
               channel = "fan"
-            """, "x.txt", Encoding.UTF8.GetBytes("Hus 1; uge 43\r\nTid;Kl;Temp;Pumpe\r\n" + Rows(i => $"26-10-2025;{(i < 24 ? i / 12 : (i / 12) - 1):00}:{5 * (i % 12):00};\"1.06{i % 10},5\";{(i % 2 == 0 ? "on" : "off")}\r\n"))),
+            """, "x.txt", Encoding.UTF8.GetBytes("Hus 1; uge 43\r\nTid;Kl;Temp;Pumpe\r\n" + Rows(i => $"26-10-2025;{(i < 24 ? i / 12 : (i / 12) - 1):00}:{5 * (i % 12):00};\"6{i % 10},5\";{(i % 2 == 0 ? "on" : "off")}\r\n"))),
         Of("UTF-16 with tabs", """
             [[export]]
             name = "climate"
