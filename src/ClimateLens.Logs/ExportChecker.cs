@@ -24,7 +24,7 @@ public static class ExportChecker
         foreach (ExportSettings export in nursery.Exports)
         {
             SourceContent content = SourceUpdate.ContentOf(export, houses, [], null);
-            var import = new SourceImport(export, [], content, null, problems, null);
+            var import = new SourceImport(nursery, export, [], content, null, problems, null);
             import.Run(finder.Hashed(export, nursery.FileName, problems));
             sheets.AddRange(import.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
             known += import.Known;

@@ -1,7 +1,9 @@
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using CsvHelper;
@@ -9,6 +11,7 @@ using CsvHelper;
 namespace ClimateLens.Logs.Import;
 
 /// <summary>Imports the files of one export.</summary>
+/// <param name="nursery">The nursery.</param>
 /// <param name="export">Its settings.</param>
 /// <param name="known">What the ledger says of files that count as read; the list is not changed.</param>
 /// <param name="content">The rows of the source.</param>
@@ -16,6 +19,7 @@ namespace ClimateLens.Logs.Import;
 /// <param name="problems">Where problems go.</param>
 /// <param name="progress">Told of each file that is read.</param>
 internal sealed class SourceImport(
+    NurserySettings nursery,
     ExportSettings export,
     IReadOnlyList<LedgerFile> known,
     SourceContent content,
@@ -90,10 +94,12 @@ internal sealed class SourceImport(
         var counts = new RowCounts();
         bool hasAside;
         bool taken;
+        ReasonList reasons;
         using (var aside = new SetAsideLog(file.Name, problems, transaction is null ? null : () => transaction.Create(asidePath)))
         {
             taken = opened.IsEmpty || Take(opened, new SourceFile(hash, file.Name), aside, counts);
             hasAside = aside.HasFile;
+            reasons = aside.Reasons;
         }
 
         if (!taken)
@@ -107,7 +113,11 @@ internal sealed class SourceImport(
             problems.Add((opened.IsEmpty ? ProblemCodes.Empty : ProblemCodes.HeaderOnly).In(file.Name, null, null, opened.IsEmpty ? "an empty file" : "no data rows", "data"));
         }
 
-        return Entry(file, hash, opened.Stream.Length, counts, hasAside ? transaction!.Seal(asidePath) : null);
+        LedgerFile entry = Entry(file, hash, opened.Stream.Length, counts, hasAside ? transaction!.Seal(asidePath) : null) with
+        {
+            Details = DetailsOf(opened, counts, reasons),
+        };
+        return transaction is null ? entry : entry with { Sheet = SheetFile.Write(transaction, SourceKey.Of(export), entry) };
     }
 
     private bool Take(OpenedExport opened, SourceFile file, SetAsideLog aside, RowCounts counts)
@@ -123,6 +133,9 @@ internal sealed class SourceImport(
             return false;
         }
     }
+
+    private ImportDetails DetailsOf(OpenedExport opened, RowCounts counts, ReasonList reasons)
+        => counts.Facts.Details(export.Dialect, opened.Encoding, reasons, export.StepSeconds) with { Clock = counts.Facts.Series?.Clock(nursery, export) };
 
     private static LedgerFile Entry(ExportFile file, string hash, long size, RowCounts counts, StoredFile? aside) => new()
     {

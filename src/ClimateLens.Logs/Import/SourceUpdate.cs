@@ -37,7 +37,7 @@ internal sealed class SourceUpdate(
     /// <summary>The source after the update; null when nothing changed.</summary>
     public LedgerSource? Run(LedgerSource? held, IReadOnlyList<(ExportFile File, string Sha256)> files)
     {
-        string settings = SettingsHash.Of(export, _houses);
+        string settings = SettingsHash.Of(export, nursery);
         if (held is null)
         {
             held = new LedgerSource { House = export.House, Kind = WordOf(export), Source = export.Name, Settings = settings };
@@ -47,7 +47,7 @@ internal sealed class SourceUpdate(
             return Rebuild(held, settings, files, []);
         }
 
-        string[] damaged = [.. held.Parts.Where(p => !reader.LooksWhole(p)).Select(p => p.Stored.Path)];
+        string[] damaged = [.. held.Parts.Select(p => p.Stored).Concat(SheetsOf(held, files)).Where(f => !reader.LooksWhole(f)).Select(f => f.Path)];
         if (damaged.Length > 0)
         {
             return Rebuild(held, settings, files, damaged);
@@ -65,12 +65,12 @@ internal sealed class SourceUpdate(
 
     /// <summary>Builds the source again, whatever its state.</summary>
     public LedgerSource Rebuild(LedgerSource held, IReadOnlyList<(ExportFile File, string Sha256)> files, string damaged)
-        => Rebuild(held, SettingsHash.Of(export, _houses), files, [damaged]);
+        => Rebuild(held, SettingsHash.Of(export, nursery), files, [damaged]);
 
     private LedgerSource? Add(LedgerSource held, IReadOnlyList<(ExportFile File, string Sha256)> files)
     {
         SourceContent content = Content(held.Parts, reader);
-        var import = new SourceImport(export, held.Files, content, transaction, problems, progress);
+        var import = new SourceImport(nursery, export, held.Files, content, transaction, problems, progress);
         import.Run(files);
         (Read, Known) = (import.Read, import.Known);
         return Read.Count == 0 ? null : held with { Files = [.. held.Files, .. Read], Parts = content.Save(transaction) };
@@ -79,7 +79,7 @@ internal sealed class SourceUpdate(
     private LedgerSource Rebuild(LedgerSource held, string settings, IReadOnlyList<(ExportFile File, string Sha256)> files, IReadOnlyCollection<string> damaged)
     {
         SourceContent content = Content([], null);
-        var import = new SourceImport(export, [], content, transaction, problems, progress);
+        var import = new SourceImport(nursery, export, [], content, transaction, problems, progress);
         Dictionary<string, int> order = held.Files.Select((f, i) => (f.Sha256, i)).DistinctBy(f => f.Sha256).ToDictionary(f => f.Sha256, f => f.i);
         import.Run(files.OrderBy(f => order.GetValueOrDefault(f.Sha256, int.MaxValue)));
         (Read, Known) = (import.Read, import.Known);
@@ -115,7 +115,14 @@ internal sealed class SourceUpdate(
         => export.Kind is Nursery.Records.RecordKind kind ? new RecordSource(export, kind, houses, parts, from) : new ReadingSource(export, parts, from);
 
     private static IEnumerable<string> StoredIn(LedgerSource source)
-        => source.Parts.Select(p => p.Stored.Path).Concat(source.Files.Select(f => f.SetAsideFile?.Path).OfType<string>());
+        => source.Parts.Select(p => p.Stored.Path).Concat(source.Files.SelectMany(f => new[] { f.SetAsideFile?.Path, f.Sheet?.Path }).OfType<string>());
+
+    /// <summary>The sheets of files that can be read again.</summary>
+    private static IEnumerable<StoredFile> SheetsOf(LedgerSource source, IEnumerable<(ExportFile File, string Sha256)> files)
+    {
+        HashSet<string> there = [.. files.Select(f => f.Sha256)];
+        return source.Files.Where(f => there.Contains(f.Sha256)).Select(f => f.Sheet).OfType<StoredFile>();
+    }
 
     private static string? WordOf(ExportSettings export)
         => export.Kind is Nursery.Records.RecordKind kind ? Nursery.Records.RecordKinds.WordOf(kind) : null;

@@ -1,5 +1,6 @@
 using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Text;
 using ClimateLens.Logs.Times;
 using ClimateLens.Nursery.Settings;
@@ -36,11 +37,14 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
+        counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Field)]);
         ReadRows(table, time, columns);
         ResolveWaiting();
+        counts.Facts.Series = new SeriesStatistics(_names);
         foreach (YearRows rows in _years.Values)
         {
             YearTidy.Tidy(rows, counts, aside);
+            counts.Facts.Series.Take(rows);
         }
 
         return _years;
@@ -49,6 +53,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns)
     {
         double[] values = new double[columns.Length];
+        int timed = 0;
         while (table.Next())
         {
             if (!time.TryRead(table, out LocalStamp stamp))
@@ -57,6 +62,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 continue;
             }
 
+            timed++;
             LocalMeaning meaning = _sequence.Add(stamp, time.Pattern.IsDateOnly, out long utc);
             if (meaning == LocalMeaning.Skipped)
             {
@@ -72,6 +78,8 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 _waiting.Add((rows, rows.Count - 1, table.Line, table.Raw.ToArray()));
             }
         }
+
+        counts.Facts.TimeFormat(export.Time.Format, timed);
     }
 
     private void ReadCells(ExportTable table, ReadingColumn[] columns, double[] values)

@@ -1,3 +1,5 @@
+using ClimateLens.Logs.Sheets;
+
 namespace ClimateLens.Logs.Readings;
 
 /// <summary>What became of the rows of one file. Read = Accepted + SetAside + Duplicates + Blank, always.</summary>
@@ -23,6 +25,9 @@ internal sealed class RowCounts
 
     /// <summary>Rows that contradicted an older one.</summary>
     public int Conflicts { get; set; }
+
+    /// <summary>What else is noted of the file.</summary>
+    public FileFacts Facts { get; } = new();
 
     /// <summary>First accepted stamp. [µs]</summary>
     public long First { get; private set; } = long.MaxValue;

@@ -37,7 +37,9 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             return null;
         }
 
-        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
+        RecordColumn[] columns = Bind(table.Columns);
+        counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Index)]);
+        ReadRows(table, time, columns, new RecordTimes(export.Time, time.Pattern));
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
     }
@@ -69,6 +71,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
 
     private void ReadRows(ExportTable table, TimeColumns time, RecordColumn[] columns, RecordTimes times)
     {
+        int timed = 0;
         while (table.Next())
         {
             if (!time.TryRead(table, out LocalStamp stamp))
@@ -77,6 +80,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
                 continue;
             }
 
+            timed++;
             if (HouseOf(table, columns) is not string house)
             {
                 continue;
@@ -96,6 +100,8 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
 
             _records.Add(new StoredRecord(house, utc, fileIndex, table.Line, Fields(table, columns, times, utc)));
         }
+
+        counts.Facts.TimeFormat(export.Time.Format, timed);
     }
 
     private string? HouseOf(ExportTable table, RecordColumn[] columns)

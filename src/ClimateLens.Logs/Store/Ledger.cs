@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Logs.Store;
@@ -74,6 +76,13 @@ internal sealed record LedgerFile
 
     /// <summary>The file that keeps what was set aside, or null.</summary>
     public StoredFile? SetAsideFile { get; init; }
+
+    /// <summary>The sheet that tells what the import found in the file; null for a file whose rows came with a lost ledger.</summary>
+    public StoredFile? Sheet { get; init; }
+
+    /// <summary>What the sheet tells, while the file was read in this run; else null.</summary>
+    [JsonIgnore]
+    public ImportDetails? Details { get; init; }
 }
 
 /// <summary>A file of the store.</summary>

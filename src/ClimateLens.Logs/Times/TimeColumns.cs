@@ -32,6 +32,9 @@ internal sealed class TimeColumns
     /// <summary>1-based field of the date, for messages.</summary>
     public int Column => _date + 1;
 
+    /// <summary>0-based fields that hold the time; -1 where there is none apart.</summary>
+    public int[] Fields => [_date, _timeOfDay];
+
     /// <summary>What a time looks like, for messages.</summary>
     public string Expected => _settings.Format == StampPattern.Iso ? "an ISO 8601 time like 2025-10-13T14:05" : $"a time like {_settings.Format}";
 
