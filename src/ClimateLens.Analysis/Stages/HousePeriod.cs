@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Time;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Channels;
@@ -39,6 +40,9 @@ public sealed record HousePeriod(
 
     /// <summary>For each step, whether the main source has a row in it, whatever its values.</summary>
     public ImmutableArray<bool> RowSeen { get; init; } = [];
+
+    /// <summary>Each source's clock against the sun.</summary>
+    public ImmutableArray<ClockReport> Clocks { get; init; } = [];
 
     /// <summary>Grid steps in an hour.</summary>
     public int StepsPerHour => (int)(Duration.FromHours(1).BclCompatibleTicks / Frame.Axis.Step.BclCompatibleTicks);

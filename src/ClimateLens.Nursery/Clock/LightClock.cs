@@ -42,7 +42,7 @@ internal static class LightClock
         ClockCheck check = odd && outside ? DayLengthWords.Of(place, key, sun, lit, day)
             : odd ? NotKnown(key, sun, $"{ClockWords.Capital(label)} lasts {ClockWords.Hours(lit)} a day where sunrise to sunset is {ClockWords.Hours(day)}: lamps or screens shape it, so it does not tell of the sun.")
             : Judge(place, batch, key, values, sun, systematicMin);
-        return check with { LitHours = lit, DaylightHours = day };
+        return check with { LitHours = Tenth(lit), DaylightHours = Tenth(day) };
     }
 
     private static ClockCheck Judge(ClockPlace place, ReadingBatch batch, ColumnKey key, double[] values, LightDays light, double systematicMin)
@@ -56,8 +56,8 @@ internal static class LightClock
             place.DateOf(light.Days[s.First].NoonUnixSeconds),
             place.DateOf(light.Days[s.First + s.Count - 1].NoonUnixSeconds),
             s.Count,
-            s.OffsetMin,
-            ErrorOf(s),
+            Tenth(s.OffsetMin),
+            Tenth(ErrorOf(s)),
             IsFault(s, ErrorOf(s), nearest));
         ImmutableArray<ClockSpell> spells = [.. stretches.Select(Spell)];
         if (key.Channel != Outside && Unsupported(place, batch, values, light, stretches, spells))
@@ -71,12 +71,15 @@ internal static class LightClock
         return said with
         {
             Sentence = said.Sentence + ClockWords.HalfStep(said, batch, spells[^1].OffsetMin),
-            SmallestMin = SmallestMin(spells[^1].ErrorMin),
+            SmallestMin = Tenth(SmallestMin(spells[^1].ErrorMin)),
             Spells = spells,
-            DriftMinPerWeek = drift?.MinPerWeek,
-            DriftErrorMinPerWeek = drift?.ErrorMinPerWeek,
+            DriftMinPerWeek = drift is ClockDrift slope ? Tenth(slope.MinPerWeek) : null,
+            DriftErrorMinPerWeek = drift is ClockDrift error ? Tenth(error.ErrorMinPerWeek) : null,
         };
     }
+
+    /// <summary>To a tenth: finer figures would differ from machine to machine and mean nothing.</summary>
+    private static double Tenth(double value) => Math.Round(value, 1);
 
     /// <summary>Smallest offset that is told from a right clock. [min]</summary>
     private static double SmallestMin(double errorMin) => Math.Max(ClockLimits.LeastFaultMin, errorMin + ClockLimits.BeyondErrorMin);

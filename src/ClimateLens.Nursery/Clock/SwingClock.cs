@@ -25,7 +25,7 @@ internal static class SwingClock
         offset = offset < -720 ? offset + 1440 : offset;
         bool fault = Math.Abs(offset) > ClockLimits.TemperatureFaultMin;
         ClockSpell spell = new(
-            place.DateOf(batch.UtcMicros[0] / 1e6), place.DateOf(batch.UtcMicros[^1] / 1e6), swing.Days, offset, DailySwing.ErrorMin, fault);
+            place.DateOf(batch.UtcMicros[0] / 1e6), place.DateOf(batch.UtcMicros[^1] / 1e6), swing.Days, Math.Round(offset, 1), DailySwing.ErrorMin, fault);
         return ClockWords.Swing(place, key, spell, whyNotLight) with { SmallestMin = ClockLimits.TemperatureFaultMin, Spells = [spell] };
     }
 }
