@@ -35,7 +35,7 @@ internal sealed record ClockMend(string LooksAs, string Mend)
         bool rounds = whole != 0 && Math.Abs(offset - whole) <= (sharp ? NearMin : Math.Min(30, spell.ErrorMin));
         return LostSign(place, spell) is ClockMend sign ? sign
             : rounds && Math.Abs(whole) == HalfDayMin ? HalfDay
-            : rounds ? Zone(place, place.StampZone.AtStartOfDay(spell.To).ToInstant(), whole, right is not null)
+            : rounds ? Zone(place, spell, whole, right)
             : Set(right is not null);
     }
 
@@ -43,10 +43,16 @@ internal sealed record ClockMend(string LooksAs, string Mend)
         "AM and PM were mixed up",
         "Look whether the file writes hours from 1 to 12 with AM or PM: then format under [export.time] needs hh and a in place of HH. If not, set the logger's clock by twelve hours.");
 
-    private static ClockMend Zone(ClockPlace place, Instant at, int wholeMin, bool partly)
+    private static ClockMend Zone(ClockPlace place, ClockSpell spell, int wholeMin, ClockSpell? right)
     {
         DateTimeZone stamps = place.StampZone, own = place.Nursery.Zone;
+        Instant at = stamps.AtStartOfDay(spell.To).ToInstant();
         Offset implied = stamps.GetUtcOffset(at) + Offset.FromSeconds(wholeMin * 60);
+        if (right is not null && Changes(stamps, at) && implied == stamps.GetUtcOffset(stamps.AtStartOfDay(right.To).ToInstant()))
+        {
+            return new($"the logger's clock is never changed and the nursery file says it changes ({stamps.Id})", $"Write timeZone = \"{Offsets.Format(implied)}\" under [export.time].");
+        }
+
         bool summer = own.GetZoneInterval(at).Savings != Offset.Zero;
         if (Changes(stamps, at) && stamps.GetZoneInterval(at).Savings != Offset.Zero && implied == stamps.GetZoneInterval(at).StandardOffset)
         {
@@ -59,9 +65,9 @@ internal sealed record ClockMend(string LooksAs, string Mend)
             return new(looks, $"Take timeZone out under [export.time], or write timeZone = \"{own.Id}\" there.");
         }
 
-        if (partly || (implied.Seconds % 3600 != 0 && !HalfHours.Contains(implied.Seconds / 60)))
+        if (right is not null || (implied.Seconds % 3600 != 0 && !HalfHours.Contains(implied.Seconds / 60)))
         {
-            return Set(partly);
+            return Set(right is not null);
         }
 
         return implied == Offset.Zero
@@ -82,7 +88,7 @@ internal sealed record ClockMend(string LooksAs, string Mend)
         double offset = Wrapped(spell.OffsetMin - (8 * longitude));
         bool mends = Math.Abs(longitude) > 4 && Math.Abs(offset) <= Math.Max(ClockLimits.LeastFaultMin, spell.ErrorMin);
         return mends && Math.Abs(-longitude - zoneDeg) < Math.Abs(longitude - zoneDeg)
-            ? new("the longitude has the wrong sign", $"Write longitude = {ClockWords.Plain(-longitude)} under [nursery].")
+            ? new("the longitude has the wrong sign", $"Write longitude = {ClockWords.Exact(-longitude)} under [nursery].")
             : null;
     }
 

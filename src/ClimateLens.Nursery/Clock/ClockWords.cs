@@ -85,6 +85,9 @@ internal static class ClockWords
     public static string Plain(double value)
         => Math.Round(value, Math.Abs(value) < 1 ? 1 : 0, MidpointRounding.AwayFromZero).ToString("0.######", CultureInfo.InvariantCulture);
 
+    /// <summary>A figure as it goes into the nursery file.</summary>
+    public static string Exact(double value) => value.ToString("0.##########", CultureInfo.InvariantCulture);
+
     /// <summary>"1 day", "14 days".</summary>
     public static string Count(int count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
 

@@ -19,7 +19,7 @@ internal static class DayLengthWords
         double[] lit = [.. light.Days.Select(d => d.LitHours)];
         string mend = dates.All(d => d.Day <= 12) && Fits(dates.Select(d => new LocalDate(d.Year, d.Day, d.Month)), lit, latitude, place)
             ? "With day and month swapped it fits: write MM where dd stands, and dd where MM stands, in format under [export.time]."
-            : Fits(dates, lit, -latitude, place) ? $"On the other half of the earth it fits: write latitude = {ClockWords.Plain(-latitude)} under [nursery]."
+            : Fits(dates, lit, -latitude, place) ? $"Look at the dates (day, month and year in format under [export.time]); with latitude = {ClockWords.Exact(-latitude)} under [nursery] it would fit too."
             : "Look at the dates (day, month and year in format under [export.time]) and at the latitude under [nursery].";
         string sentence = $"{ClockWords.Capital(ClockWords.Label(key))} lasts {ClockWords.Hours(litHours)} a day where sunrise to sunset is {ClockWords.Hours(daylightHours)} at these dates and this latitude ({ClockWords.Count(lit.Length, "day")}): the dates or the place are wrong, or lamps shine on the sensor.";
         return new ClockCheck(ClockVerdict.DayLength, key.Channel, key.Sensor, lit.Length, sentence, mend);

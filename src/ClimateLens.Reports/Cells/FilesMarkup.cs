@@ -23,7 +23,7 @@ internal static class FilesMarkup
         body.Line($"<h3>Files read</h3><p>{Sentence(context.Review)}</p>");
         foreach (ImportedFile file in context.Review.Imports)
         {
-            File(body, file, context.Units);
+            File(body, file, context);
         }
 
         body.Line(context.DataLink(DataFiles.Files));
@@ -34,14 +34,14 @@ internal static class FilesMarkup
         int read = review.Imports.Sum(f => f.RowsRead), aside = review.Imports.Sum(f => f.SetAside);
         string kept = aside == 0
             ? "None was set aside."
-            : $"{Words.Capital(Words.Count(aside, "row", "rows"))} could not be read and {(aside == 1 ? "is" : "are")} kept aside; the command set-aside lists {(aside == 1 ? "it" : "them")}, and a new import takes up what was corrected.";
-        return $"{Words.Capital(Words.Count(review.Imports.Length, "file", "files"))} with {Thousands(read)} rows. {kept}";
+            : $"{Thousands(aside)} {(aside == 1 ? "is" : "are")} set aside; the command \u201Cset-aside\u201D lists {(aside == 1 ? "it with its reason" : "them with their reasons")}, and a new import takes up what was corrected.";
+        return $"{Words.Count(review.Imports.Length, "file", "files")} with {Thousands(read)} {(read == 1 ? "row" : "rows")}. {kept}";
     }
 
-    private static void File(HtmlBuilder body, ImportedFile file, DisplayUnits units)
+    private static void File(HtmlBuilder body, ImportedFile file, CellContext context)
     {
         string aside = file.SetAside == 0 ? "" : $", {Thousands(file.SetAside)} set aside";
-        body.Line($"<details class=\"sheet\"><summary>{Html.Name(file.File)}: {Words.Count(file.RowsRead, "row", "rows")} read{aside}</summary>");
+        body.Line($"<details class=\"sheet\"><summary>{Html.Name(file.File)}: {Thousands(file.RowsRead)} {(file.RowsRead == 1 ? "row" : "rows")} read{aside}</summary>");
         body.Line($"<ul>");
         body.Line($"<li>{Html.Name(file.Source)}: {Thousands(file.RowsRead)} rows read = {Thousands(file.Accepted)} accepted + {Thousands(file.SetAside)} set aside + {Thousands(file.Duplicates)} repeated + {Thousands(file.Blank)} blank</li>");
         if (file is { First: { } first, Last: { } last })
@@ -51,7 +51,7 @@ internal static class FilesMarkup
 
         if (file.Found is { } found)
         {
-            Found(body, found);
+            Found(body, found, context.Review);
         }
         else
         {
@@ -59,11 +59,11 @@ internal static class FilesMarkup
         }
 
         body.Line($"</ul>");
-        Values(body, file, units);
+        Values(body, file, context.Units);
         body.Line($"</details>");
     }
 
-    private static void Found(HtmlBuilder body, FileFindings found)
+    private static void Found(HtmlBuilder body, FileFindings found, Review review)
     {
         foreach (SetAsideReason reason in found.Reasons)
         {
@@ -87,7 +87,8 @@ internal static class FilesMarkup
         body.Line($"<li>read as {d.Encoding}, {Mark(d.Delimiter)} between fields, {Mark(d.DecimalChar)} as decimal mark{group}; times as {Html.Name(formats.Length > 0 ? formats : "none")}</li>");
         if (found.Clock is { } clock)
         {
-            body.Line($"<li>{clock.Sentence}</li>");
+            bool said = review.Clocks.Any(c => c.Check.Sentence == clock.Sentence);
+            body.Line($"<li>{(said ? "its clock: see above" : clock.Sentence)}</li>");
         }
     }
 
@@ -102,9 +103,9 @@ internal static class FilesMarkup
         body.Line($"<thead><tr><th scope=\"col\">Channel</th><th scope=\"col\">Lowest</th><th scope=\"col\">Median</th><th scope=\"col\">Highest</th><th scope=\"col\">Unit</th><th scope=\"col\">Values</th><th scope=\"col\">Missing</th></tr></thead><tbody>");
         foreach (ChannelSummary channel in found.Channels)
         {
-            (Func<double?, string> show, string unit) = ChannelNumbers.Of(channel.Channel, units);
+            ChannelNumbers numbers = new(channel, units);
             Html sensor = channel.Sensor.Length == 0 ? Html.Empty : HtmlBuilder.Of($", {Html.Name(channel.Sensor)}");
-            body.Line($"<tr><th scope=\"row\">{PlainNames.Of(channel.Channel)}{sensor}</th><td>{show(channel.Min)}</td><td>{show(channel.Median)}</td><td>{show(channel.Max)}</td><td>{unit}</td><td>{Thousands(channel.Count)}</td><td>{Missing(channel.MissingShare)}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{PlainNames.Of(channel.Channel)}{sensor}</th><td>{numbers.Show(channel.Min)}</td><td>{numbers.Show(channel.Median)}</td><td>{numbers.Show(channel.Max)}</td><td>{numbers.Unit}</td><td>{Thousands(channel.Count)}</td><td>{Missing(channel.MissingShare)}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");

@@ -30,6 +30,9 @@ internal sealed class LightMiddle
     /// </summary>
     private const double SwitchFactor = 1.15, SwitchMargin = 0.03;
 
+    /// <summary>Longest day that has a dark to tell it by. [h]</summary>
+    private const double LongestDay = 22;
+
     private readonly LightCurve _curve;
     private readonly DaySlice _day;
     private readonly LightBand _band;
@@ -49,7 +52,7 @@ internal sealed class LightMiddle
     public static ClockDay? Of(LightCurve curve, DaySlice day, SunNoons sun, LightBand band)
     {
         LightMiddle middle = new(curve, day, band);
-        return middle.IsWhole() ? middle.Centroid(sun.NoonMin(day.Day), sun.DaylightHours(day.Day)) : null;
+        return middle.IsWhole() && sun.DaylightHours(day.Day) <= LongestDay ? middle.Centroid(sun.NoonMin(day.Day), sun.DaylightHours(day.Day)) : null;
     }
 
     private double Light(int i) => Math.Clamp((_curve.Values[i] - _dark) / _cap, 0, 1);
