@@ -39,7 +39,7 @@ public static class InputFingerprint
 
         foreach (ImportSheet file in RelevantFiles.Of(input))
         {
-            Texts(hash, "file", file.File, file.Sha256, file.House, file.Source);
+            Texts(hash, "file", file.File, file.Sha256, file.House, file.Source, file.SheetSha256);
             Numbers(hash, file.RowsRead, file.Accepted, file.SetAside, file.Duplicates, file.Blank, file.CellsNotRead, file.Conflicts);
         }
 

@@ -20,6 +20,7 @@ public static class ReviewPipeline
     public static Review Run(HouseInput input)
     {
         HousePeriod house = Alignment.Align(input);              // all sources on one grid; gaps stay gaps
+        house = Clocks.Check(house);                             // each source's clock against the sun
         house = Quality.Check(house);                            // a flag for every value; failed ones drop out from here on
         house = AirStates.Add(house);                            // vapour pressure, VPD, dew point, absolute humidity
         house = LeafState.Add(house);                            // leaf temperature, measured or assumed

@@ -27,7 +27,7 @@ public static class ExportChecker
         {
             var workshop = new Workshop(null, spill, MemoryLimits.Usual, "");
             SourceContent content = SourceUpdate.ContentOf(export, houses, [], null, workshop, storeStands: false);
-            var import = new SourceImport(export, [], content, null, problems, null);
+            var import = new SourceImport(nursery, export, [], content, null, problems, null);
             import.Run(Candidates.Of(finder.Of(export, nursery.FileName, problems), [], export.Dialect, problems));
             sheets.AddRange(import.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
             known += import.Known;

@@ -44,6 +44,9 @@ public sealed class ReadingStore : IDisposable
     /// <summary>Sheets of all files ever imported, in the order of their sources and of their import.</summary>
     public ImmutableArray<ImportSheet> Sheets => [.. _ledger.Sources.SelectMany(s => s.Files.Select(f => ImportSheets.Of(f, s.Key)))];
 
+    /// <summary>What was set aside of every file, in the order of the sources and of their import; read only when it is asked for.</summary>
+    public ImmutableArray<SetAsideFile> SetAside => [.. _ledger.Sources.SelectMany(s => SetAsideFile.Of(_folder, s))];
+
     /// <summary>
     /// A hash that changes exactly when the stored readings or records change, or the files behind them and what became of
     /// their rows: all that <see cref="Load"/> gives. Files that do not overlap give it in whatever order they are imported.
@@ -52,6 +55,15 @@ public sealed class ReadingStore : IDisposable
         .SelectMany(s => s.Parts.Select(p => $"{p.Stored.Path} {p.Stored.Sha256}")
             .Concat(s.Files.Select(f => $"{s.Key} {JsonSerializer.Serialize(f, LedgerFormat.Default.LedgerFile)}")))
         .Order(StringComparer.Ordinal))));
+
+    /// <summary>Whether anything was ever imported into the store of a nursery; opens nothing and makes nothing.</summary>
+    /// <param name="nursery">The nursery.</param>
+    /// <param name="nurseryFolder">Folder of the nursery file.</param>
+    public static bool Exists(NurserySettings nursery, string nurseryFolder)
+    {
+        ArgumentNullException.ThrowIfNull(nursery);
+        return File.Exists(Path.Combine(Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store)), StorePaths.Ledger));
+    }
 
     /// <summary>Opens the store of a nursery and holds it; creates its folder, and finishes or undoes what a killed run left.</summary>
     /// <param name="nursery">The nursery.</param>

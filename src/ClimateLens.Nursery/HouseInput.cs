@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -54,4 +55,11 @@ public sealed record ImportSheet(
     Instant? First,
     Instant? Last,
     int CellsNotRead,
-    int Conflicts);
+    int Conflicts)
+{
+    /// <summary>What else the import found in it; null where that was not asked for, or is lost.</summary>
+    public ImportDetails? Details { get; init; }
+
+    /// <summary>SHA-256 of the sheet that the store keeps; empty where it keeps none.</summary>
+    public string SheetSha256 { get; init; } = "";
+}

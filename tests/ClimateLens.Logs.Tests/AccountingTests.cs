@@ -1,5 +1,6 @@
 using System.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Imports;
 using CsCheck;
 
 namespace ClimateLens.Logs.Tests;
@@ -38,6 +39,8 @@ public sealed class AccountingTests
                 foreach (ImportSheet sheet in report.Sheets)
                 {
                     Assert.Equal(sheet.RowsRead, sheet.Accepted + sheet.SetAside + sheet.Duplicates + sheet.Blank);
+                    int Of(SetAsideKind kind) => sheet.Details!.Reasons.Where(r => r.Kind == kind).Sum(r => r.Count);
+                    Assert.Equal((sheet.SetAside, sheet.CellsNotRead), (Of(SetAsideKind.Row), Of(SetAsideKind.Cell)));
                 }
 
                 Assert.Equal(report.Sheets.Sum(s => s.SetAside + s.CellsNotRead) + report.Sheets.Sum(s => s.Conflicts) - Count(nursery, "import.repeated"), nursery.SetAside().Length);

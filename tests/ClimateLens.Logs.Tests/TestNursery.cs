@@ -46,14 +46,16 @@ internal sealed class TestNursery : IDisposable
 
     public HouseSettings House => Settings.Houses[0];
 
-    public void Set(string exportsToml, string zone = "Europe/London")
+    public void Set(string exportsToml, string zone = "Europe/London") => SetPlace(exportsToml, 53, 0, zone);
+
+    public void SetPlace(string exportsToml, int latitude, int longitude, string zone = "Europe/London")
     {
         string toml = $"""
             [nursery]
             name = "Test"
             timeZone = "{zone}"
-            latitude = 53
-            longitude = 0
+            latitude = {latitude}
+            longitude = {longitude}
             elevationM = 10
             [[house]]
             id = "1"

@@ -18,6 +18,11 @@ internal static class MethodNotes
                 "choice of this project",
                 "No value is made up across a gap; an hour has data when half of its steps have."),
             new(
+                "clock",
+                "Each source's light, cut off at a small share of a bright day's, has its middle compared with true solar noon, day by day; the median rules, and a change of more than 25 min between days is looked for. Without light, the daily swing of outside temperature.",
+                "solar noon: Meeus 1998; method and limits of this project (docs/science/clock.md)",
+                "By light a fault of 20 min and more is seen, with steps of half an hour and more or light inside the house of more; by outside temperature only one of 3 h and more."),
+            new(
                 "quality",
                 "Gross range, spike and flat-line tests by elapsed time; failed values are left out, suspect ones used and counted.",
                 "U.S. IOOS QARTOD manuals (from memory), limits as listed in docs/science/quality.md",

@@ -61,6 +61,12 @@ public sealed record Review
     /// <summary>Each series with its flags and what is to be said of it.</summary>
     public required ImmutableArray<SensorReport> Sensors { get; init; }
 
+    /// <summary>Each source's clock against the sun, the house's own first.</summary>
+    public ImmutableArray<ClockReport> Clocks { get; init; } = [];
+
+    /// <summary>The files behind the period and the run-in, with what the import found in each.</summary>
+    public ImmutableArray<ImportedFile> Imports { get; init; } = [];
+
     /// <summary>Findings, most important first, rank from 1.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 

@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Advice;
 using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery.Clock;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Analysis.Reviews;
@@ -25,6 +26,7 @@ internal static class Thresholds
             new("leafNightOffsetErrorK", rules.LeafNightOffsetErrorK, "K", Source("leafNightOffsetErrorK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
             new("dryingHours", rules.DryingHours, "h", Source("dryingHours", Practice)),
             new("humidNightPct", NightHours.HumidPct, "%", "Michigan State University Extension, advice on grey mould in greenhouses"),
+            new("clockFaultMin", ClockLimits.LeastFaultMin, "min", "choice of this project (docs/science/clock.md)"),
             new("saturatedPct", SeriesChecks.SaturatedPct, "%", Practice),
             .. Accuracies(period),
         ];

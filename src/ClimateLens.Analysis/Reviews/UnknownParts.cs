@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
+using ClimateLens.Nursery.Clock;
 
 namespace ClimateLens.Analysis.Reviews;
 
@@ -16,6 +17,7 @@ internal static class UnknownParts
     {
         yield return (period.Temperature is null, "airTemperature", "No air temperature is logged for this house. Name its column in the nursery file.");
         yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
+        yield return (WhyNoClock(review) is not null, "clock", WhyNoClock(review) ?? "");
         yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
         yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity, or more than half of those readings are doubtful.");
         yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have." + WetFromWater(review));
@@ -39,6 +41,15 @@ internal static class UnknownParts
         => review.Hours.Count(h => h.MayBeWetFromWatering) is int hours and > 0
             ? $" In {Say.Count(hours, "hour")} leaves may still have been wet from watering over them; these count as risk hours only where the dew-point margin says so."
             : "";
+
+    /// <summary>Why none of the house's own clocks could be held against the sun; null where one could.</summary>
+    private static string? WhyNoClock(Review review)
+    {
+        ClockReport[] own = [.. review.Clocks.Where(c => c.House == review.House.Id)];
+        return own.Length > 0 && own.All(c => c.Check.Verdict == ClockVerdict.NotKnown)
+            ? $"Whether the clock of export \"{own[0].Source}\" runs right was not seen: {Say.InSentence(own[0].Check.Sentence)} A column with light or outside temperature in the same export would tell."
+            : null;
+    }
 
     private static bool HasHumidity(HousePeriod period) => period.Humidity is not null || period.HumidityFrom is not null;
 

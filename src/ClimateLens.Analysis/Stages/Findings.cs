@@ -13,6 +13,7 @@ public static class Findings
     /// <summary>All rules; for equal hours at stake the earlier one comes first.</summary>
     private static readonly Func<Evidence, Candidate?>[] Rules =
     [
+        ClockWrong.Of,
         LateOverheadWatering.Of,
         LongHumidNights.Of,
         TooLittleData.Of,

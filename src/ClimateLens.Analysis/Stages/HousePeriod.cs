@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Checks;
+using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Time;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Channels;
@@ -46,6 +47,9 @@ public sealed record HousePeriod(
 
     /// <summary>What each check says of each series; empty before the quality stage.</summary>
     public ImmutableDictionary<ColumnKey, SeriesFlags> Checks { get; init; } = ImmutableDictionary<ColumnKey, SeriesFlags>.Empty;
+
+    /// <summary>Each source's clock against the sun.</summary>
+    public ImmutableArray<ClockReport> Clocks { get; init; } = [];
 
     /// <summary>Grid steps in an hour.</summary>
     public int StepsPerHour => (int)(Duration.FromHours(1).BclCompatibleTicks / Frame.Axis.Step.BclCompatibleTicks);

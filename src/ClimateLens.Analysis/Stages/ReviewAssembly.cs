@@ -31,6 +31,8 @@ public static class ReviewAssembly
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
             Sensors = SensorReports.Of(period),
+            Clocks = period.Clocks,
+            Imports = ImportedFiles.Of(input),
             Findings = findings,
             NotKnown = [],
             Provenance = ProvenanceOf.Review(period),

@@ -22,6 +22,9 @@ internal sealed record CommandResult(
     /// <summary>The one review that was asked for, with <c>review</c>.</summary>
     public Review? Review { get; init; }
 
+    /// <summary>What was set aside, with <c>set-aside</c>.</summary>
+    public SetAsideListing? SetAside { get; init; }
+
     /// <summary>Closing words for people.</summary>
     public string Summary { get; init; } = "";
 

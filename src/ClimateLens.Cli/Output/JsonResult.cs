@@ -23,6 +23,11 @@ internal static class JsonResult
             WriteHouseWeeks(json, result);
             WriteImports(json, result);
             WriteProblems(json, result);
+            if (result.SetAside is not null)
+            {
+                SetAsideJson.Write(json, result.SetAside);
+            }
+
             if (result.Review is not null)
             {
                 json.WritePropertyName("review");
@@ -87,6 +92,7 @@ internal static class JsonResult
             json.WriteNumber("conflicts", sheet.Conflicts);
             json.WriteString("first", sheet.First?.ToString());
             json.WriteString("last", sheet.Last?.ToString());
+            ImportDetailsJson.Write(json, sheet.Details);
             json.WriteEndObject();
         }
 

@@ -19,6 +19,11 @@ internal static class TextResult
                 $"{Name(s).PadRight(name)}  {s.Period.PadRight(period)}  {Risk(s),-32}  data {s.HoursWithData,3} of {s.ExpectedHours} h  set aside {s.SetAside,3}  {Status(line.Status)}").TrimEnd());
         }
 
+        if (result.SetAside is not null)
+        {
+            SetAsideText.Write(output, result.SetAside);
+        }
+
         if (result.SiteIndex is not null)
         {
             output.WriteLine($"Open {result.SiteIndex}");

@@ -20,5 +20,9 @@ internal static class ImportSheets
         file.First is long first ? Micros.ToInstant(first) : null,
         file.Last is long last ? Micros.ToInstant(last) : null,
         file.CellsNotRead,
-        file.Conflicts);
+        file.Conflicts)
+    {
+        Details = file.Details,
+        SheetSha256 = file.Sheet?.Sha256 ?? "",
+    };
 }

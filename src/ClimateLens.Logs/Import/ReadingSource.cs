@@ -1,4 +1,5 @@
 using ClimateLens.Logs.Readings;
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Store;
 using ClimateLens.Nursery.Settings;
 
@@ -66,6 +67,7 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
             }
 
             Files[index] = file.Source;
+            file.Counts.Facts.Series = rows.Statistics;
             Take(rows, file, index);
             isTaken = true;
             return Taken.Whole;
@@ -128,16 +130,21 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
             }
             else
             {
-                Take(year, rows.Years.GetValueOrDefault(year), file, judge);
+                Take(year, rows.Years.GetValueOrDefault(year), file, judge, rows.Statistics);
             }
 
             _years.Trim();
         }
     }
 
-    private void Take(int year, FileYear? inFile, FileBeingRead file, YearJudge judge)
+    private void Take(int year, FileYear? inFile, FileBeingRead file, YearJudge judge, SeriesStatistics statistics)
     {
         SortedRows fresh = inFile?.Tidy(workshop.Limits, workshop.Spill, file.Counts, file.Aside) ?? new MemoryRows(_names);
+        foreach (YearRows block in fresh.Blocks())
+        {
+            statistics.Take(block);
+        }
+
         SortedRows? held = Held(year);
         YearNews news = judge.Judge(held, fresh);
         if (!news.Any)

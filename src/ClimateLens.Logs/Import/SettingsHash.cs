@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ClimateLens.Logs.Store;
+using ClimateLens.Nursery.Clock;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Logs.Import;
@@ -15,7 +16,7 @@ internal static class SettingsHash
     private const int ReaderVersion = 3;
 
     /// <summary>The hash of an export's settings.</summary>
-    public static string Of(ExportSettings export, IEnumerable<string> houses)
+    public static string Of(ExportSettings export, NurserySettings nursery)
     {
         var text = new StringBuilder();
         Add(text, ReaderVersion, export.Kind, export.StepSeconds, export.StampSide);
@@ -40,7 +41,10 @@ internal static class SettingsHash
         }
 
         // A row that names a house which the nursery file did not have is set aside; a new house takes it up again.
-        Add(text, export.Kind is null ? [] : [.. houses]);
+        Add(text, export.Kind is null ? [] : [.. nursery.Houses.Select(h => h.Id)]);
+
+        // The sheet holds the clock against the sun of the place.
+        Add(text, export.Columns.Any(c => SourceClock.IsJudged(c.Channel)) ? [nursery.LatitudeDeg, nursery.LongitudeDeg, nursery.Zone.Id] : []);
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()));
     }
 

@@ -1,7 +1,9 @@
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using CsvHelper;
@@ -9,6 +11,7 @@ using CsvHelper;
 namespace ClimateLens.Logs.Import;
 
 /// <summary>Imports the files of one export.</summary>
+/// <param name="nursery">The nursery.</param>
 /// <param name="export">Its settings.</param>
 /// <param name="known">What the ledger says of files that count as read; the list is not changed.</param>
 /// <param name="content">The rows of the source.</param>
@@ -16,6 +19,7 @@ namespace ClimateLens.Logs.Import;
 /// <param name="problems">Where problems go.</param>
 /// <param name="progress">Told of each file that is read.</param>
 internal sealed class SourceImport(
+    NurserySettings nursery,
     ExportSettings export,
     IReadOnlyList<LedgerFile> known,
     SourceContent content,
@@ -83,7 +87,7 @@ internal sealed class SourceImport(
         }
 
         var counts = new RowCounts();
-        using var kept = new SetAsideFile(SourceKey.Of(export), file.Name, candidate.Sha256, transaction, found);
+        using var kept = new KeptAside(SourceKey.Of(export), file.Name, candidate.Sha256, transaction, found);
         var being = new FileBeingRead(file.Name, opened, candidate.Sha256, kept.Log, counts)
         {
             ExpectOrder = expectOrder,
@@ -109,7 +113,8 @@ internal sealed class SourceImport(
         }
 
         string hash = being.Source.Sha256;
-        return Entry(file, hash, opened.Stream.Length, counts, kept.Keep(hash));
+        LedgerFile entry = Entry(file, hash, opened.Stream.Length, counts, kept.Keep(hash)) with { Details = DetailsOf(opened, counts, kept.Log.Reasons) };
+        return transaction is null ? entry : entry with { Sheet = SheetFile.Write(transaction, SourceKey.Of(export), entry) };
     }
 
     private Taken Take(FileBeingRead file, ProblemList found)
@@ -130,6 +135,9 @@ internal sealed class SourceImport(
 
         return Taken.Nothing;
     }
+
+    private ImportDetails DetailsOf(OpenedExport opened, RowCounts counts, ReasonList reasons)
+        => counts.Facts.Details(opened.Dialect, opened.Encoding, reasons, export.StepSeconds ?? counts.Step?.Seconds, counts.RowsByFormat) with { Clock = counts.Facts.Series?.Clock(nursery, export) };
 
     private static LedgerFile Entry(ExportFile file, string hash, long size, RowCounts counts, StoredFile? aside) => new()
     {

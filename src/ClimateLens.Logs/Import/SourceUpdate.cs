@@ -27,7 +27,7 @@ internal sealed class SourceUpdate(
     Action<string>? progress)
 {
     private readonly string[] _houses = [.. nursery.Houses.Select(h => h.Id)];
-    private readonly string _settings = SettingsHash.Of(export, nursery.Houses.Select(h => h.Id));
+    private readonly string _settings = SettingsHash.Of(export, nursery);
 
     /// <summary>Files read, in order.</summary>
     public List<LedgerFile> Read { get; private set; } = [];
@@ -48,7 +48,7 @@ internal sealed class SourceUpdate(
             return Rebuild(held, candidates, []);
         }
 
-        string[] damaged = [.. held.Parts.Where(p => !reader.LooksWhole(p)).Select(p => p.Stored.Path)];
+        string[] damaged = [.. held.Parts.Select(p => p.Stored).Concat(SheetsOf(held, candidates)).Where(f => !reader.LooksWhole(f)).Select(f => f.Path)];
         return damaged.Length > 0 ? Rebuild(held, candidates, damaged) : AddOrRebuild(held, candidates);
     }
 
@@ -74,7 +74,7 @@ internal sealed class SourceUpdate(
     private LedgerSource? Add(LedgerSource held, List<Candidate> files, ProblemList found)
     {
         SourceContent content = Content(held.Parts, held.IsAdopted);
-        var import = new SourceImport(export, held.IsAdopted ? [] : held.Files, content, transaction, found, progress) { Before = held.Files };
+        var import = new SourceImport(nursery, export, held.IsAdopted ? [] : held.Files, content, transaction, found, progress) { Before = held.Files };
         import.Run(files);
         (Read, Known) = (import.Read, import.Known);
         if (Read.Count == 0 && !held.IsAdopted)
@@ -96,7 +96,7 @@ internal sealed class SourceUpdate(
             lost.AddRange(content.StartFrom([.. held.Parts.Where(p => !damaged.Contains(p.Stored.Path))], file => !present.Contains(file.Sha256)));
         }
 
-        var import = new SourceImport(export, [], content, transaction, problems, progress) { Before = held.Files };
+        var import = new SourceImport(nursery, export, [], content, transaction, problems, progress) { Before = held.Files };
         Dictionary<string, int> order = held.Files.Select((f, i) => (f.Sha256, i)).DistinctBy(f => f.Sha256).ToDictionary(f => f.Sha256, f => f.i);
         import.Run([.. files.OrderBy(f => order.GetValueOrDefault(f.Sha256 ?? "", int.MaxValue))]);
         (Read, Known) = (import.Read, import.Known);
@@ -146,7 +146,14 @@ internal sealed class SourceUpdate(
             : new ReadingSource(export, parts, from, workshop) { StoreStands = storeStands };
 
     private static IEnumerable<string> StoredIn(LedgerSource source)
-        => source.Parts.Select(p => p.Stored.Path).Concat(source.Files.Select(f => f.SetAsideFile?.Path).OfType<string>());
+        => source.Parts.Select(p => p.Stored.Path).Concat(source.Files.SelectMany(f => new[] { f.SetAsideFile?.Path, f.Sheet?.Path }).OfType<string>());
+
+    /// <summary>The sheets of files that can be read again.</summary>
+    private static IEnumerable<StoredFile> SheetsOf(LedgerSource source, IEnumerable<Candidate> files)
+    {
+        HashSet<string> there = [.. files.Select(f => f.Sha256).OfType<string>()];
+        return source.Files.Where(f => there.Contains(f.Sha256)).Select(f => f.Sheet).OfType<StoredFile>();
+    }
 
     private static string? WordOf(ExportSettings export)
         => export.Kind is Nursery.Records.RecordKind kind ? Nursery.Records.RecordKinds.WordOf(kind) : null;

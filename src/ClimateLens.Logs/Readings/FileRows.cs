@@ -1,3 +1,4 @@
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Store;
 
 namespace ClimateLens.Logs.Readings;
@@ -13,6 +14,9 @@ namespace ClimateLens.Logs.Readings;
 internal sealed class FileRows(string[] names, MemoryLimits limits, SpillFolder folder, Func<int, ReadingPartWriter?>? open)
 {
     private readonly SortedDictionary<int, FileYear> _years = [];
+
+    /// <summary>Steps, gaps and values of the rows that flowed; the others are to be added once they are tidied.</summary>
+    public SeriesStatistics Statistics { get; } = new(names);
 
     /// <summary>The years of the file.</summary>
     public IReadOnlyDictionary<int, FileYear> Years => _years;
@@ -33,7 +37,7 @@ internal sealed class FileRows(string[] names, MemoryLimits limits, SpillFolder 
 
         if (!_years.TryGetValue(year, out FileYear? into))
         {
-            _years.Add(year, into = new FileYear(names));
+            _years.Add(year, into = new FileYear(names, Statistics));
         }
 
         bool full = block.Count >= limits.BlockRows;

@@ -1,4 +1,5 @@
 using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Store;
 
 namespace ClimateLens.Logs.Readings;
@@ -8,7 +9,8 @@ namespace ClimateLens.Logs.Readings;
 /// of time and the store holds none of the year, already on their way into its part.
 /// </summary>
 /// <param name="names">Column names in ordinal order.</param>
-internal sealed class FileYear(string[] names)
+/// <param name="statistics">Taken of rows that flow; of others they are taken once they are tidied.</param>
+internal sealed class FileYear(string[] names, SeriesStatistics statistics)
 {
     private readonly List<SortedRows> _spilled = [];
     private List<MemoryRows> _runs = [];
@@ -45,6 +47,7 @@ internal sealed class FileYear(string[] names)
             }
 
             Note(block);
+            statistics.Take(block);
             Flow.Add(block);
             pool.Return(block);
             return true;
@@ -72,6 +75,7 @@ internal sealed class FileYear(string[] names)
         Flow = writer;
         foreach (YearRows block in _runs.SelectMany(run => run.Blocks()))
         {
+            statistics.Take(block);
             writer.Add(block);
             pool.Return(block);
         }

@@ -1,5 +1,6 @@
 using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.SetAside;
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Text;
 using ClimateLens.Logs.Times;
 using ClimateLens.Nursery.Settings;
@@ -43,6 +44,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
         table.Wanted = WantedFields.Of(export);
+        counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Field), .. RowChoice.FieldsOf(export, table.Columns)]);
         using var pump = new BlockPump(rows.Take);
         var blocks = new RowBlocks(rows, pump, blockRows);
         var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
@@ -61,6 +63,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         double[] values = new double[columns.Length];
         RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
         int headers = 0;
+        int timed = 0;
         while (table.Next() && !stop())
         {
             if (headers != table.HeadersTaken)
@@ -83,6 +86,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 continue;
             }
 
+            timed++;
             LocalMeaning meaning = _sequence.Add(stamp, time.Pattern.IsDateOnly, out long utc);
             if (meaning == LocalMeaning.Skipped)
             {
@@ -102,6 +106,8 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 hours.Settle(blocks.Waiting);
             }
         }
+
+        counts.Facts.TimeFormat(export.Time.Format, timed);
     }
 
     private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values, RowChoice? choice)

@@ -68,6 +68,10 @@ internal sealed class RowChoice
         return sound;
     }
 
+    /// <summary>0-based fields that conditions look at.</summary>
+    public static IEnumerable<int> FieldsOf(ExportSettings export, ColumnFinder finder)
+        => export.Columns.SelectMany(c => c.Where).Select(w => finder.Find(new FieldRef(w.Field, null), ProblemCodes.WhereField, "where", out _));
+
     /// <summary>Whether any column takes the row; which ones, <see cref="Takes"/> tells until the next row.</summary>
     public bool Fits(ExportTable table)
     {

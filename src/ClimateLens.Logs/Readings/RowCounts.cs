@@ -1,3 +1,4 @@
+using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Times;
 
 namespace ClimateLens.Logs.Readings;
@@ -34,6 +35,9 @@ internal sealed class RowCounts
 
     /// <summary>Step of the file's readings; null for records and for files with fewer than two readings.</summary>
     public NominalStep? Step { get; set; }
+
+    /// <summary>What else is noted of the file.</summary>
+    public FileFacts Facts { get; } = new();
 
     /// <summary>First accepted stamp. [µs]</summary>
     public long First { get; private set; } = long.MaxValue;

@@ -40,7 +40,9 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
         }
 
         table.Wanted = WantedFields.Of(export);
-        ReadRows(table, time, plan, Bind(table.Columns));
+        RecordColumn[] columns = Bind(table.Columns);
+        counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Index)]);
+        ReadRows(table, time, plan, columns);
         _odd.Report();
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
@@ -75,6 +77,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     {
         var times = new RecordTimes(export.Time, time);
         int headers = 0;
+        int timed = 0;
         while (table.Next())
         {
             if (headers != table.HeadersTaken)
@@ -91,6 +94,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
                 continue;
             }
 
+            timed++;
             if (HouseOf(table, columns) is not string house)
             {
                 continue;
@@ -110,6 +114,8 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
 
             _records.Add(new StoredRecord(house, utc, fileIndex, table.Line, Fields(table, columns, times, utc)));
         }
+
+        counts.Facts.TimeFormat(export.Time.Format, timed);
     }
 
     private string? HouseOf(ExportTable table, RecordColumn[] columns)

@@ -4,7 +4,8 @@ using System.Text;
 namespace ClimateLens.Logs.SetAside;
 
 /// <summary>
-/// Writes set-aside rows as CSV (RFC 4180, UTF-8): file, line, column, code, text. The text comes back whole: a
+/// Writes set-aside rows as CSV (RFC 4180, UTF-8): file, line, column, code, text, found, expected. Found is what was looked at, empty
+/// where that is the text itself. The texts come back whole: a
 /// backslash is <c>\\</c>, a byte that is no text and a control character are <c>\xNN</c>, and a text that a
 /// spreadsheet would take for a formula has an apostrophe before it (as has one that starts with an apostrophe).
 /// </summary>
@@ -13,7 +14,6 @@ namespace ClimateLens.Logs.SetAside;
 internal sealed class SetAsideCsv(Stream stream, string file) : IDisposable
 {
     private readonly BufferedStream _out = new(stream, 64 << 10);
-    private readonly byte[] _file = Quoted(file);
     private bool _started;
 
     /// <summary>Undoes what is written into the text column.</summary>
@@ -44,28 +44,30 @@ internal sealed class SetAsideCsv(Stream stream, string file) : IDisposable
     }
 
     /// <summary>Writes one row; line 0 stays empty.</summary>
-    public void Write(int line, int? column, string code, ReadOnlySpan<byte> text)
+    public void Write(int line, int? column, string code, ReadOnlySpan<byte> text, ReadOnlySpan<byte> found, string expected)
     {
         if (!_started)
         {
-            _out.Write("file,line,column,code,text\r\n"u8);
+            _out.Write("file,line,column,code,text,found,expected\r\n"u8);
             _started = true;
         }
 
-        _out.Write(_file);
+        WriteQuoted(Encoding.UTF8.GetBytes(file));
         WriteNumber(line > 0 ? line : null);
         WriteNumber(column);
         _out.WriteByte((byte)',');
         _out.Write(Encoding.ASCII.GetBytes(code));
-        _out.Write(",\""u8);
-        WriteText(text);
-        _out.Write("\"\r\n"u8);
+        _out.WriteByte((byte)',');
+        WriteQuoted(text);
+        _out.WriteByte((byte)',');
+        WriteQuoted(found.SequenceEqual(text) ? [] : found);
+        _out.WriteByte((byte)',');
+        WriteQuoted(Encoding.UTF8.GetBytes(expected));
+        _out.Write("\r\n"u8);
     }
 
     /// <inheritdoc/>
     public void Dispose() => _out.Dispose();
-
-    private static byte[] Quoted(string text) => Encoding.UTF8.GetBytes($"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"");
 
     private void WriteNumber(int? number)
     {
@@ -78,6 +80,13 @@ internal sealed class SetAsideCsv(Stream stream, string file) : IDisposable
         }
 
         _out.Write(digits[..(written + 1)]);
+    }
+
+    private void WriteQuoted(ReadOnlySpan<byte> text)
+    {
+        _out.WriteByte((byte)'"');
+        WriteText(text);
+        _out.WriteByte((byte)'"');
     }
 
     private void WriteText(ReadOnlySpan<byte> text)

@@ -1,3 +1,5 @@
+using ClimateLens.Logs.Sheets;
+
 namespace ClimateLens.Logs.SetAside;
 
 /// <summary>Keeps what a file's import could not use, and reports it.</summary>
@@ -14,6 +16,9 @@ internal sealed class SetAsideLog(string file, ProblemList problems, Func<Stream
     /// <summary>The export's name.</summary>
     public string File => file;
 
+    /// <summary>What was set aside, counted by reason.</summary>
+    public ReasonList Reasons { get; } = new();
+
     /// <summary>Where problems go.</summary>
     public ProblemList Problems => problems;
 
@@ -25,10 +30,11 @@ internal sealed class SetAsideLog(string file, ProblemList problems, Func<Stream
     public void AddRow(ProblemCode code, int line, int? column, ReadOnlySpan<byte> found, string expected, ReadOnlySpan<byte> text)
     {
         problems.AddRow(code, file, line, column, found, expected);
+        Reasons.Add(code.Code, line);
         if (open is not null)
         {
             _csv ??= new SetAsideCsv(open(), file);
-            _csv.Write(line, column, code.Code, text);
+            _csv.Write(line, column, code.Code, text, found, expected);
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Logs.Store;
@@ -91,6 +92,13 @@ internal sealed record LedgerFile
 
     /// <summary>Whether a time lies within the span of the file's rows.</summary>
     public bool Covers(long utc) => (From ?? First) <= utc && utc <= (To ?? Last);
+
+    /// <summary>The sheet that tells what the import found in the file; null for a file whose rows came with a lost ledger.</summary>
+    public StoredFile? Sheet { get; init; }
+
+    /// <summary>What the sheet tells, while the file was read in this run; else null.</summary>
+    [JsonIgnore]
+    public ImportDetails? Details { get; init; }
 }
 
 /// <summary>A file of the store.</summary>

@@ -1,4 +1,6 @@
 using ClimateLens.Logs.Readings;
+using ClimateLens.Logs.Sheets;
+using ClimateLens.Nursery.Imports;
 
 namespace ClimateLens.Logs.Store;
 
@@ -9,6 +11,7 @@ internal sealed class PartCache(PartReader reader)
     private const long MostBytes = 96L << 20;
 
     private readonly Dictionary<string, YearRows> _parts = [];
+    private readonly Dictionary<string, ImportDetails?> _sheets = [];
     private long _bytes;
 
     /// <summary>The rows of a part; not to be changed.</summary>
@@ -37,9 +40,27 @@ internal sealed class PartCache(PartReader reader)
     public (List<Records.StoredRecord> Records, List<SourceFile> Files) Records(LedgerPart part, Nursery.Records.RecordKind kind)
         => reader.Records(part, kind);
 
+    /// <summary>What the sheet of a file tells; null where there is none, or it is damaged.</summary>
+    public ImportDetails? Sheet(StoredFile? sheet)
+    {
+        if (sheet is null)
+        {
+            return null;
+        }
+
+        if (!_sheets.TryGetValue(sheet.Path, out ImportDetails? details))
+        {
+            details = reader.Whole(sheet) is byte[] bytes ? SheetJson.Read(bytes) : null;
+            _sheets.Add(sheet.Path, details);
+        }
+
+        return details;
+    }
+
     /// <summary>Forgets all.</summary>
     public void Clear()
     {
+        _sheets.Clear();
         _parts.Clear();
         _bytes = 0;
     }

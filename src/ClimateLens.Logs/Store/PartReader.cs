@@ -9,11 +9,25 @@ namespace ClimateLens.Logs.Store;
 /// <param name="folder">The store.</param>
 internal sealed class PartReader(string folder)
 {
-    /// <summary>Whether a part is there, in its size; a glance, not a proof.</summary>
-    public bool LooksWhole(LedgerPart part)
+    /// <summary>Whether a file is there, in its size; a glance, not a proof.</summary>
+    public bool LooksWhole(StoredFile stored)
     {
-        var file = new FileInfo(Path.Combine(folder, part.Stored.Path));
-        return file.Exists && file.Length == part.Stored.Size;
+        var file = new FileInfo(Path.Combine(folder, stored.Path));
+        return file.Exists && file.Length == stored.Size;
+    }
+
+    /// <summary>The bytes of a small file of the store; null when it is missing or not what the ledger says.</summary>
+    public byte[]? Whole(StoredFile stored)
+    {
+        try
+        {
+            byte[] bytes = File.ReadAllBytes(Path.Combine(folder, stored.Path));
+            return ContentHash.Of(bytes) == stored.Sha256 ? bytes : null;
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Reads a year of readings.</summary>

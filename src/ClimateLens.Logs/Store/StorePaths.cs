@@ -28,12 +28,15 @@ internal static class StorePaths
     /// <summary>Stands for a hash that is not known yet.</summary>
     public const string HashToCome = "unhashed";
 
+    /// <summary>Folder of the import sheets.</summary>
+    public const string Sheets = "imports";
+
     private const int LongestFileName = 80;
 
     // The store may be given a folder that holds other things: only what has the shape of our own names is ours to touch.
     private static readonly (string Folder, string Pattern)[] OwnStaged =
     [
-        ("readings", "part.parquet" + Staged), ("records", "part.parquet" + Staged), ("set-aside", "*.csv" + Staged),
+        ("readings", "part.parquet" + Staged), ("records", "part.parquet" + Staged), ("set-aside", "*.csv" + Staged), (Sheets, "*.json" + Staged),
     ];
 
     /// <summary>Files that a run which was cut off left staged.</summary>
@@ -41,7 +44,7 @@ internal static class StorePaths
         => OwnStaged.Select(own => (Folder: Path.Combine(store, own.Folder), own.Pattern))
             .Where(own => Directory.Exists(own.Folder))
             .SelectMany(own => Directory.GetFiles(own.Folder, own.Pattern, SearchOption.AllDirectories))
-            .Where(path => Path.GetRelativePath(store, path).Contains("source=", StringComparison.Ordinal))
+            .Where(path => IsOwn(Path.GetRelativePath(store, path)))
             .Concat(SpilledFiles(Path.Combine(store, SpillFolder)))
             .Concat(new[] { Path.Combine(store, Ledger + Staged) }.Where(File.Exists));
 
@@ -61,6 +64,17 @@ internal static class StorePaths
         string kind = key.Kind is RecordKind k ? $"/kind={RecordKinds.WordOf(k)}" : "";
         return $"set-aside/house={key.House}{kind}/source={key.Source}/{Safe(Path.GetFileName(file))}.{sha256[..8]}.csv";
     }
+
+    /// <summary>The sheet of one file. The hash tells files of one name in different folders apart, and exports that read one file.</summary>
+    public static string Sheet(SourceKey key, string file, string sha256)
+    {
+        string kind = key.Kind is RecordKind k ? RecordKinds.WordOf(k) : "";
+        string hash = ContentHash.Of(Encoding.UTF8.GetBytes($"{key.House}\n{kind}\n{key.Source}\n{file}\n{sha256}"));
+        return $"{Sheets}/{Safe(Path.GetFileName(file))}.{hash[..8]}.json";
+    }
+
+    private static bool IsOwn(string relative)
+        => relative.Contains("source=", StringComparison.Ordinal) || Path.GetDirectoryName(relative) == Sheets;
 
     private static string Safe(string name)
     {

@@ -34,7 +34,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
                 continue;
             }
 
-            sheets.AddRange(source.Files.Select(file => ImportSheets.Of(file, source.Key)));
+            sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {
                 records.AddRange(RecordsOf(source, kind, house.Id, from, to));
@@ -53,6 +53,14 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             [.. batches.OrderBy(b => b.House == ReadingBatch.WholeNursery).ThenBy(b => b.Source, StringComparer.Ordinal)],
             [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)],
             [.. sheets]);
+    }
+
+    /// <summary>A file's sheet, whole where its rows reach into the time that is looked at.</summary>
+    private ImportSheet SheetOf(LedgerFile file, SourceKey key, long from, long to)
+    {
+        ImportSheet sheet = ImportSheets.Of(file, key);
+        bool relevant = file.First is not long first || file.Last is not long last || (first < to && last >= from);
+        return relevant && sheet.Details is null ? sheet with { Details = cache.Sheet(file.Sheet) } : sheet;
     }
 
     private IEnumerable<RecordRow> RecordsOf(LedgerSource source, RecordKind kind, string house, long from, long to)

@@ -19,7 +19,7 @@ internal sealed class StoreTransaction(string folder, StoreDisk disk) : IDisposa
     public static void Recover(string folder, Ledger? ledger, StoreDisk disk)
     {
         Dictionary<string, string> inForce = (ledger?.Sources ?? [])
-            .SelectMany(s => s.Parts.Select(p => p.Stored).Concat(s.Files.Select(f => f.SetAsideFile).OfType<StoredFile>()))
+            .SelectMany(s => s.Parts.Select(p => p.Stored).Concat(s.Files.SelectMany(f => new[] { f.SetAsideFile, f.Sheet }).OfType<StoredFile>()))
             .GroupBy(f => f.Path).ToDictionary(g => g.Key, g => g.Last().Sha256);
         foreach (string staged in StorePaths.StagedFiles(folder))
         {

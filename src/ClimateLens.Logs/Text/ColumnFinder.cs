@@ -13,6 +13,12 @@ internal sealed class ColumnFinder(string file, IReadOnlyList<string> names, int
 {
     private const int NamesShown = 12;
 
+    /// <summary>Names in the header; empty when the file has none.</summary>
+    public IReadOnlyList<string> Names => names;
+
+    /// <summary>Number of fields.</summary>
+    public int FieldCount => fields;
+
     /// <summary>0-based index of a column; or -1 and what is wrong.</summary>
     public int Find(FieldRef field, ProblemCode missing, string purpose, out Problem? problem)
     {

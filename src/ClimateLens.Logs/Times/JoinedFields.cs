@@ -20,6 +20,9 @@ internal sealed class JoinedFields
         _joined = new byte[fields.Length * (LongestField + 1)];
     }
 
+    /// <summary>0-based places.</summary>
+    public IReadOnlyList<int> Places => _fields;
+
     /// <summary>0-based place of the first.</summary>
     public int First => _fields[0];
 

@@ -36,6 +36,9 @@ internal sealed class TimeColumns
     /// <summary>1-based field of the date, for messages.</summary>
     public int Column => _fields.First + 1;
 
+    /// <summary>0-based fields that hold the time; -1 where there is none apart.</summary>
+    public int[] Fields => [.. _fields.Places, .. _end is null ? [] : _end.Fields.Places];
+
     /// <summary>What a time looks like, for messages.</summary>
     public string Expected => Fault == ProblemCodes.TimeEnd ? $"an end that is not before the start, {StampExample.Of(_settings)}"
         : Fault == ProblemCodes.TimeOrder ? "rows before and behind it that leave one meaning"

@@ -10,6 +10,8 @@ internal static class PlainNames
     {
         ["riskHours"] = "Risk hours",
         ["riskHoursBefore"] = "Risk hours of the week before",
+        ["clock"] = "Whether the clock runs right",
+        ["clockFaultMin"] = "Offset from the sun from which on a clock counts as wrong",
         ["hours.wet"] = "Wet leaves at other times",
         ["wetPeriods"] = "How long leaves stayed wet",
         ["canopy"] = "How far the crop has closed",

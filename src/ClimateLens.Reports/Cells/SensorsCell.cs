@@ -22,6 +22,8 @@ public sealed class SensorsCell : IReportCell
         HtmlBuilder body = new();
         Gaps(body, context);
         Sensors(body, context);
+        ClockMarkup.Write(body, context.Review);
+        FilesMarkup.Write(body, context);
         return new CellContent(Sentence(context.Review), body.ToHtml(), Method);
     }
 
@@ -43,7 +45,8 @@ public sealed class SensorsCell : IReportCell
         string trust = doubtful == 0
             ? $"Nothing speaks against any of the {review.Sensors.Length} series"
             : $"{doubtful} of {review.Sensors.Length} series have values in doubt";
-        return $"{trust}; {gaps}.";
+        string clocks = review.Clocks.Any(c => c.ConcernsPeriod) ? " A clock does not agree with the sun." : "";
+        return $"{trust}; {gaps}.{clocks}";
     }
 
     private static void Gaps(HtmlBuilder body, CellContext context)

@@ -19,6 +19,9 @@ public static class DataFiles
     /// <summary>Gaps.</summary>
     public const string Gaps = "gaps.csv";
 
+    /// <summary>Files behind the readings.</summary>
+    public const string Files = "files.csv";
+
     /// <summary>Findings.</summary>
     public const string Findings = "findings.csv";
 
@@ -26,7 +29,7 @@ public static class DataFiles
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Findings, Gaps, Hours, Review, Sensors, Waterings];
+    public static ImmutableArray<string> Names { get; } = [Files, Findings, Gaps, Hours, Review, Sensors, Waterings];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -38,6 +41,11 @@ public static class DataFiles
         files[Sensors] = SensorsTable(review);
         files[Gaps] = GapsTable(review);
         files[Findings] = FindingsTable(review);
+        if (!review.Imports.IsEmpty)
+        {
+            files[Files] = FilesTable.Of(review.Imports);
+        }
+
         if (review.Waterings is { } waterings)
         {
             files[Waterings] = WateringsTable(waterings);

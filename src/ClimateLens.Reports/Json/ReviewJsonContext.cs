@@ -1,5 +1,7 @@
 using System.Text.Json.Serialization;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Clock;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Reports.Json;
@@ -9,9 +11,15 @@ namespace ClimateLens.Reports.Json;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     WriteIndented = true,
     NewLine = "\n",
-    Converters = [typeof(NumberConverter), typeof(OptionalNumberConverter), typeof(TimeConverter), typeof(DateConverter), typeof(MethodConverter)])]
+    Converters = [typeof(NumberConverter), typeof(OptionalNumberConverter), typeof(TimeConverter), typeof(DateConverter), typeof(MethodConverter), typeof(VerdictConverter), typeof(SetAsideKindConverter)])]
 [JsonSerializable(typeof(Review))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;
 
 /// <summary>Watering methods by the names that files use, for example <c>overheadBoom</c>.</summary>
 internal sealed class MethodConverter() : JsonStringEnumConverter<WateringMethod>(System.Text.Json.JsonNamingPolicy.CamelCase, allowIntegerValues: false);
+
+/// <summary>Verdicts on clocks by their names, for example <c>notKnown</c>.</summary>
+internal sealed class VerdictConverter() : JsonStringEnumConverter<ClockVerdict>(System.Text.Json.JsonNamingPolicy.CamelCase, allowIntegerValues: false);
+
+/// <summary>What a reason took away, for example <c>row</c>.</summary>
+internal sealed class SetAsideKindConverter() : JsonStringEnumConverter<SetAsideKind>(System.Text.Json.JsonNamingPolicy.CamelCase, allowIntegerValues: false);

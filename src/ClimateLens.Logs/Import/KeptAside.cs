@@ -4,7 +4,7 @@ using ClimateLens.Logs.Store;
 namespace ClimateLens.Logs.Import;
 
 /// <summary>The file that keeps what an export's import could not use; dropped unless it is kept.</summary>
-internal sealed class SetAsideFile : IDisposable
+internal sealed class KeptAside : IDisposable
 {
     private readonly SourceKey _key;
     private readonly string _name;
@@ -18,7 +18,7 @@ internal sealed class SetAsideFile : IDisposable
     /// <param name="sha256">Its hash, or null as long as it is not known.</param>
     /// <param name="transaction">Takes the file; null for a check.</param>
     /// <param name="problems">Where problems go.</param>
-    public SetAsideFile(SourceKey key, string name, string? sha256, StoreTransaction? transaction, ProblemList problems)
+    public KeptAside(SourceKey key, string name, string? sha256, StoreTransaction? transaction, ProblemList problems)
     {
         (_key, _name, _transaction) = (key, name, transaction);
         _path = StorePaths.SetAside(key, name, sha256 ?? StorePaths.HashToCome);
