@@ -22,7 +22,7 @@ public sealed class SheetTests
     public void Sheet_OfAMessyFile_TellsWhatBecameOfIt()
     {
         using var nursery = new TestNursery(TestNursery.Climate);
-        nursery.Write("a.csv", "time,temp,rh,note,\n2025-07-01T10:00,20,80,x,\n2025-07-01T10:05,21,-999,x,\nx,1,1,1,\n\n2025-07-01T10:05,21,,x,\n1,2\n2025-07-01T10:10,22,err,x,\n2025-07-01T11:10,27,70,x,\nx,1,1,1,\n");
+        nursery.Write("a.csv", "time,temp,rh,note,\n2025-07-01T10:00,20,80,x,\n2025-07-01T10:05,21,-999,x,\nx,1,1,1,\n\n2025-07-01T10:05,21,,x,\n1,2\n2025-07-01T10:10,22,hot,x,\n2025-07-01T11:10,27,70,x,\nx,1,1,1,\n");
         ImportSheet sheet = Assert.Single(nursery.Import().Sheets);
         ImportDetails details = sheet.Details!;
         Assert.Equal((9, 4, 3, 1, 1, 1), (sheet.RowsRead, sheet.Accepted, sheet.SetAside, sheet.Duplicates, sheet.Blank, sheet.CellsNotRead));
