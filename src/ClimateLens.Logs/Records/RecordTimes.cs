@@ -8,14 +8,12 @@ internal sealed class RecordTimes
 {
     private readonly ZoneClock _clock;
     private readonly StampParser _whole;
-    private readonly StampParser? _timeOfDay;
 
     /// <summary>For the time settings of an export whose pattern was compiled.</summary>
     public RecordTimes(TimeSettings settings, StampParser pattern)
     {
         _clock = new ZoneClock(settings.Zone);
         _whole = pattern;
-        _timeOfDay = pattern.TimeOfDayPart();
         Zone = settings.Zone;
     }
 
@@ -33,14 +31,14 @@ internal sealed class RecordTimes
             return TryMap(stamp, startUtc, out utc);
         }
 
-        if (_timeOfDay is null || !_timeOfDay.TryRead(cell, out LocalStamp time))
+        if (!_whole.TryReadTimeOfDay(cell, out long timeOfDay))
         {
             return false;
         }
 
         long local = startUtc + (Zone.GetUtcOffset(Store.Micros.ToInstant(startUtc)).Seconds * CivilDate.SecondMicros);
         long midnight = local - (((local % CivilDate.DayMicros) + CivilDate.DayMicros) % CivilDate.DayMicros);
-        long end = midnight + time.LocalMicros;
+        long end = midnight + timeOfDay;
         return TryMap(new LocalStamp(end < local ? end + CivilDate.DayMicros : end, null), startUtc, out utc);
     }
 

@@ -12,6 +12,8 @@ internal static class CivilDate
     // Climate computers are younger than this, and no export reaches further; a stamp outside is a fault.
     private const int FirstYear = 1950;
     private const int LastYear = 2199;
+    private const long FirstDay = -7_305; // 1950-01-01
+    private const long LastDay = 84_005; // 2199-12-31
     private static readonly int[] DaysBefore = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
     /// <summary>Days since 1970-01-01; false for a date that does not exist or lies outside 1950 to 2199.</summary>
@@ -29,6 +31,18 @@ internal static class CivilDate
         days = (before * 365) + leaps + DaysBefore[month - 1] + (pastLeapDay ? 1 : 0) + day - 719_163;
         return true;
     }
+
+    /// <summary>Days since 1970-01-01 of a day of the year, counted from 1.</summary>
+    public static bool TryDayOfYear(int year, int dayOfYear, out int days)
+    {
+        bool known = TryDays(year, 1, 1, out days) && dayOfYear >= 1 && dayOfYear <= (DateTime.IsLeapYear(year) ? 366 : 365);
+        days += dayOfYear - 1;
+        return known;
+    }
+
+    /// <summary>Whether a day lies in the years that are taken.</summary>
+    /// <param name="days">Days since 1970-01-01. [d]</param>
+    public static bool IsInRange(long days) => days is >= FirstDay and <= LastDay;
 
     /// <summary>The UTC year of an instant.</summary>
     public static int YearOf(long utcMicros) => DateTime.UnixEpoch.AddTicks(utcMicros * 10).Year;

@@ -12,6 +12,21 @@ internal ref struct DigitScan(ReadOnlySpan<byte> text)
     /// <summary>What is left.</summary>
     public readonly ReadOnlySpan<byte> Rest => _rest;
 
+    /// <summary>How many digits stand here.</summary>
+    public readonly int DigitsAhead()
+    {
+        int digits = 0;
+        while (digits < _rest.Length && (uint)(_rest[digits] - '0') <= 9)
+        {
+            digits++;
+        }
+
+        return digits;
+    }
+
+    /// <summary>Passes over bytes.</summary>
+    public void Skip(int bytes) => _rest = _rest[bytes..];
+
     /// <summary>Reads a number of exactly so many digits.</summary>
     public bool Fixed(int digits, out int value) => Between(digits, digits, out value);
 
@@ -41,17 +56,23 @@ internal ref struct DigitScan(ReadOnlySpan<byte> text)
         return true;
     }
 
-    /// <summary>Reads one blank or more if they stand here.</summary>
+    /// <summary>Reads one blank or more if they stand here; no-break and thin spaces are blanks.</summary>
     public bool Blanks()
     {
-        int read = 0;
-        while (read < _rest.Length && _rest[read] is (byte)' ' or (byte)'\t')
+        int before = _rest.Length;
+        while (_rest.Length > 0)
         {
-            read++;
+            if (_rest[0] is (byte)' ' or (byte)'\t')
+            {
+                _rest = _rest[1..];
+            }
+            else if (!Literal("\u00A0"u8) && !Literal("\u202F"u8) && !Literal("\u2009"u8))
+            {
+                break;
+            }
         }
 
-        _rest = _rest[read..];
-        return read > 0;
+        return _rest.Length < before;
     }
 
     /// <summary>Reads a literal text if it stands here.</summary>

@@ -1,86 +1,63 @@
 namespace ClimateLens.Logs.Times;
 
 /// <summary>
-/// Reads ISO 8601 calendar dates with time: <c>2025-10-13T14:05</c>, with seconds, fractions and offset where given,
-/// 'T' or a blank between date and time, or the date alone.
+/// Reads ISO 8601 dates with time: <c>2025-10-13T14:05</c>, with seconds, fractions and offset where given, 'T' or a blank between
+/// date and time, the date alone, the day of the year (<c>2025-286</c>), and the basic forms without marks (<c>20251013T1405</c>).
 /// </summary>
 internal static class IsoStamp
 {
-    /// <summary>Reads the whole text.</summary>
-    public static bool TryRead(ReadOnlySpan<byte> text, out LocalStamp stamp)
+    /// <summary>Reads a date.</summary>
+    /// <param name="scan">The text.</param>
+    /// <param name="days">Days since 1970-01-01. [d]</param>
+    public static bool TryDate(ref DigitScan scan, out int days)
     {
-        stamp = default;
-        var scan = new DigitScan(text);
-        if (!scan.Fixed(4, out int year) || !scan.Mark((byte)'-') || !scan.Fixed(2, out int month)
-            || !scan.Mark((byte)'-') || !scan.Fixed(2, out int day) || !CivilDate.TryDays(year, month, day, out int days))
+        days = 0;
+        if (!scan.Fixed(4, out int year))
         {
             return false;
         }
 
-        long time = 0;
-        int? offset = null;
-        if (!scan.AtEnd && !(TryTime(ref scan, out time) && TryOffset(ref scan, out offset)))
+        bool marks = scan.Mark((byte)'-');
+        int digits = scan.DigitsAhead();
+        if (digits == 3)
         {
-            return false;
+            return scan.Fixed(3, out int ordinal) && CivilDate.TryDayOfYear(year, ordinal, out days);
         }
 
-        stamp = new LocalStamp((days * CivilDate.DayMicros) + time, offset);
-        return scan.AtEnd;
+        return (marks ? digits == 2 : digits == 4) && scan.Fixed(2, out int month) && (!marks || scan.Mark((byte)'-'))
+            && scan.Fixed(2, out int day) && scan.DigitsAhead() == 0 && CivilDate.TryDays(year, month, day, out days);
     }
 
-    private static bool TryTime(ref DigitScan scan, out long time)
+    /// <summary>Reads what stands between date and time.</summary>
+    public static bool TrySeparator(ref DigitScan scan) => scan.Mark((byte)'T') || scan.Mark((byte)'t') || scan.Blanks();
+
+    /// <summary>Reads <c>14</c>, <c>14:05</c>, <c>14:05:09</c>, <c>14:05:09.25</c> or the same without colons.</summary>
+    public static bool TryTime(ref DigitScan scan, out long time)
     {
         time = 0;
+        int minute = 0;
         int second = 0;
         int micros = 0;
-        if (!(scan.Mark((byte)'T') || scan.Mark((byte)'t') || scan.Blanks())
-            || !scan.Fixed(2, out int hour) || !scan.Mark((byte)':') || !scan.Fixed(2, out int minute))
+        if (!scan.Fixed(2, out int hour))
         {
             return false;
         }
 
-        if (scan.Mark((byte)':') && !scan.Fixed(2, out second))
+        bool marks = scan.Mark((byte)':');
+        if (marks || scan.DigitsAhead() > 0)
         {
-            return false;
-        }
-
-        if ((scan.Mark((byte)'.') || scan.Mark((byte)',')) && !scan.Fraction(out micros))
-        {
-            return false;
+            if (!scan.Fixed(2, out minute) || ((marks ? scan.Mark((byte)':') : scan.DigitsAhead() > 0) && !TrySeconds(ref scan, out second, out micros)))
+            {
+                return false;
+            }
         }
 
         return CivilDate.TryTimeOfDay(hour, minute, second, micros, out time);
     }
 
-    /// <summary>Reads <c>Z</c>, <c>+01</c>, <c>+0100</c> or <c>+01:00</c>; nothing at the end of the text.</summary>
-    internal static bool TryOffset(ref DigitScan scan, out int? offsetSeconds)
+    private static bool TrySeconds(ref DigitScan scan, out int second, out int micros)
     {
-        offsetSeconds = null;
-        if (scan.AtEnd)
-        {
-            return true;
-        }
-
-        if (scan.Mark((byte)'Z') || scan.Mark((byte)'z'))
-        {
-            offsetSeconds = 0;
-            return true;
-        }
-
-        bool west = scan.Mark((byte)'-');
-        if (!(west || scan.Mark((byte)'+')) || !scan.Fixed(2, out int hours))
-        {
-            return false;
-        }
-
-        int minutes = 0;
-        if ((scan.Mark((byte)':') || !scan.AtEnd) && !scan.Fixed(2, out minutes))
-        {
-            return false;
-        }
-
-        int seconds = ((hours * 60) + minutes) * 60;
-        offsetSeconds = west ? -seconds : seconds;
-        return hours <= 18 && minutes < 60;
+        micros = 0;
+        return scan.Fixed(2, out second) && (!(scan.Mark((byte)'.') || scan.Mark((byte)',')) || scan.Fraction(out micros));
     }
 }

@@ -1,80 +1,66 @@
 namespace ClimateLens.Logs.Times;
 
 /// <summary>Collects the fields of one stamp while a pattern is walked.</summary>
-internal struct StampFields
+/// <param name="year">The year of stamps that name none.</param>
+internal struct StampFields(int year)
 {
-    private int _year = 1970;
+    private int _year = year;
     private int _month = 1;
     private int _day = 1;
+    private int _dayOfYear;
     private int _hour;
     private int _minute;
     private int _second;
     private int _micros;
-    private bool _twelveHours;
+    private bool _halves;
     private bool _afternoon;
     private int? _offset;
 
-    /// <summary>An empty stamp: midnight of 1970-01-01.</summary>
-    public StampFields()
-    {
-    }
+    /// <summary>Offset from UTC that the stamp names, or null. [s]</summary>
+    public readonly int? OffsetSeconds => _offset;
 
-    /// <summary>Whether a run of this letter has a meaning.</summary>
-    public static bool Knows(char letter, int width) => letter switch
+    /// <summary>Reads a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="scan">The text.</param>
+    public bool TryRead(in StampPart part, ref DigitScan scan) => part.Letter switch
     {
-        ' ' => true,
-        'y' => width is 1 or 2 or 4,
-        'M' or 'd' or 'H' or 'h' or 'm' or 's' => width <= 2,
-        'S' => width <= 9,
-        'a' => width <= 3,
-        'X' or 'x' => width <= 3,
-        _ => false,
-    };
-
-    /// <summary>Reads the field of a letter.</summary>
-    public bool TryRead(char letter, int width, ref DigitScan scan) => letter switch
-    {
+        '\0' => scan.Literal(part.Literal),
         ' ' => scan.Blanks(),
-        'y' => TryYear(width, ref scan),
-        'M' => scan.Between(width, 2, out _month),
-        'd' => scan.Between(width, 2, out _day),
-        'H' => scan.Between(width, 2, out _hour),
-        'h' => TwelveHours(scan.Between(width, 2, out _hour)),
-        'm' => scan.Between(width, 2, out _minute),
-        's' => scan.Between(width, 2, out _second),
+        StampPart.MaybeBlank => scan.Blanks() || true,
+        'y' => TryYear(part.Width, ref scan),
+        'M' => part.Width > 2 ? CalendarNames.TryMonth(ref scan, part.BeforePoint, out _month) : TryDigits(part, 2, ref scan, out _month),
+        'd' => TryDigits(part, 2, ref scan, out _day),
+        'D' => TryDigits(part, 3, ref scan, out _dayOfYear) && _dayOfYear > 0,
+        'E' => CalendarNames.TryWeekday(ref scan, part.BeforePoint),
+        'H' => TryDigits(part, 2, ref scan, out _hour),
+        'h' => TryDigits(part, 2, ref scan, out _hour),
+        'm' => TryDigits(part, 2, ref scan, out _minute),
+        's' => TryDigits(part, 2, ref scan, out _second),
         'S' => scan.Fraction(out _micros),
-        'a' => TryHalfOfDay(ref scan),
-        _ => IsoStamp.TryOffset(ref scan, out _offset),
+        'a' => TryHalf(ref scan),
+        StampPart.Packed or StampPart.PackedHalf => TryPacked(part.Width, ref scan),
+        _ => StampOffset.TryRead(ref scan, out _offset),
     };
 
-    /// <summary>The stamp, unless a field is out of range.</summary>
-    public readonly bool TryStamp(out LocalStamp stamp)
+    /// <summary>Days since 1970-01-01; false for a date that does not exist. [d]</summary>
+    public readonly bool TryDays(out int days)
+        => _dayOfYear > 0 ? CivilDate.TryDayOfYear(_year, _dayOfYear, out days) : CivilDate.TryDays(_year, _month, _day, out days);
+
+    /// <summary>Time of day; false for one that does not exist. [µs]</summary>
+    public readonly bool TryTime(out long time)
     {
-        stamp = default;
-        int hour = _hour;
-        if (_twelveHours)
-        {
-            if (_hour is < 1 or > 12)
-            {
-                return false;
-            }
-
-            hour = (_hour % 12) + (_afternoon ? 12 : 0);
-        }
-
-        if (!CivilDate.TryDays(_year, _month, _day, out int days) || !CivilDate.TryTimeOfDay(hour, _minute, _second, _micros, out long time))
-        {
-            return false;
-        }
-
-        stamp = new LocalStamp((days * CivilDate.DayMicros) + time, _offset);
-        return true;
+        int hour = _halves ? HalfOfDay.HourOf(_hour, _afternoon) : _hour;
+        return CivilDate.TryTimeOfDay(hour, _minute, _second, _micros, out time) && hour >= 0;
     }
 
-    private bool TwelveHours(bool read)
+    private static bool TryDigits(in StampPart part, int most, ref DigitScan scan, out int value)
     {
-        _twelveHours = true;
-        return read;
+        if (part.After > 0 && part.Width < most)
+        {
+            most = Math.Clamp(scan.DigitsAhead() - part.After, part.Width, most);
+        }
+
+        return scan.Between(Math.Min(part.Width, most), most, out value);
     }
 
     private bool TryYear(int width, ref DigitScan scan)
@@ -90,17 +76,22 @@ internal struct StampFields
         return read;
     }
 
-    private bool TryHalfOfDay(ref DigitScan scan)
+    private bool TryHalf(ref DigitScan scan)
     {
-        _afternoon = scan.Mark((byte)'P') || scan.Mark((byte)'p');
-        if (!_afternoon && !scan.Mark((byte)'A') && !scan.Mark((byte)'a'))
+        _halves = true;
+        return HalfOfDay.TryRead(ref scan, out _afternoon);
+    }
+
+    private bool TryPacked(int width, ref DigitScan scan)
+    {
+        bool read = scan.Between(1, width, out int number);
+        if (width > 4)
         {
-            return false;
+            _second = number % 100;
+            number /= 100;
         }
 
-        _ = scan.Mark((byte)'.');
-        bool read = scan.Mark((byte)'M') || scan.Mark((byte)'m');
-        _ = scan.Mark((byte)'.');
+        (_hour, _minute) = (number / 100, number % 100);
         return read;
     }
 }

@@ -33,7 +33,7 @@ internal sealed class TimeColumns
     public int Column => _date + 1;
 
     /// <summary>What a time looks like, for messages.</summary>
-    public string Expected => _settings.Format == StampPattern.Iso ? "an ISO 8601 time like 2025-10-13T14:05" : $"a time like {_settings.Format}";
+    public string Expected => _settings.Format == StampWords.Iso ? "an ISO 8601 time like 2025-10-13T14:05" : $"a time like {_settings.Format}";
 
     /// <summary>Finds the columns; null when there is no such column or the pattern can't be read, which is reported.</summary>
     public static TimeColumns? Bind(TimeSettings settings, ColumnFinder finder, SetAsideLog aside)

@@ -1,92 +1,86 @@
-using System.Text;
-using NodaTime.Text;
+using System.Collections.Immutable;
 
 namespace ClimateLens.Nursery.Time;
 
 /// <summary>
 /// Date patterns in the letters of Unicode UTS 35 (LDML, Part 4, "Date Format Patterns"), as far as exports need them:
-/// <c>yyyy yy M MM d dd H HH h hh mm ss S… a X… x…</c>, text between 'quotes' and any mark; <c>iso</c> stands for ISO 8601.
+/// year <c>yyyy yy</c>, month <c>MM M</c> or by name <c>MMM MMMM</c>, day <c>dd d</c> or day of the year <c>DDD D</c>, day of the week
+/// <c>E</c> to <c>EEEE</c>, hour <c>HH H</c> or <c>hh h</c> with <c>a</c>, <c>mm m ss s S…</c>, offset <c>X… x…</c>, text between 'quotes' and any mark.
 /// A two-digit year from 00 to 69 lies in this century, 70 to 99 in the last one.
 /// </summary>
 public static class StampPattern
 {
-    /// <summary>The word for ISO 8601.</summary>
-    public const string Iso = "iso";
-
-    private const int LastYearOfCentury = 69;
     private const int MostFractionDigits = 9;
 
-    private static readonly string[] Known = ["yyyy", "yy", "M", "MM", "d", "dd", "H", "HH", "h", "hh", "mm", "ss", "a", "X", "XX", "XXX", "x", "xx", "xxx"];
+    private static readonly ImmutableArray<string> Known =
+    [
+        "yyyy", "yy", "M", "MM", "MMM", "MMMM", "d", "dd", "D", "DD", "DDD", "E", "EE", "EEE", "EEEE",
+        "H", "HH", "h", "hh", "m", "mm", "s", "ss", "a", "X", "XX", "XXX", "x", "xx", "xxx",
+    ];
 
     /// <summary>What is wrong with a pattern, or null when it can be used.</summary>
-    /// <param name="pattern">The pattern, not <see cref="Iso"/>.</param>
-    /// <param name="timeNeeded">Whether an hour and minutes have to be there.</param>
-    public static string? FaultOf(string pattern, bool timeNeeded)
+    /// <param name="pattern">The pattern, none of <see cref="StampWords"/>.</param>
+    /// <param name="timeNeeded">Whether an hour has to be there.</param>
+    /// <param name="yearNeeded">Whether a year has to be there; if not, there must be none.</param>
+    public static string? FaultOf(string pattern, bool timeNeeded, bool yearNeeded = true)
     {
-        if (Split(pattern) is not { } fields)
+        if (StampField.Split(pattern) is not { } fields)
         {
             return "a quote that is not closed";
         }
 
-        string[] letters = [.. fields.Where(f => f.IsLetters).Select(f => f.Text)];
-        foreach (string field in letters)
+        StampField[] letters = [.. fields.Where(f => f.IsLetters)];
+        foreach (StampField field in letters)
         {
-            if (!Known.Contains(field) && !(field[0] == 'S' && field.Length <= MostFractionDigits))
+            if (!Known.Contains(field.Text) && !(field.Letter == 'S' && field.Width <= MostFractionDigits))
             {
                 return MeaningOf(field);
             }
         }
 
-        string? twice = letters.GroupBy(f => char.ToUpperInvariant(f[0]) == 'H' ? 'H' : f[0]).FirstOrDefault(g => g.Count() > 1)?.First();
-        return twice is not null ? $"{twice} twice" : MissingFrom(letters, timeNeeded);
+        string? twice = letters.GroupBy(f => char.ToUpperInvariant(f.Letter) is 'H' or 'X' ? char.ToUpperInvariant(f.Letter) : f.Letter).FirstOrDefault(g => g.Count() > 1)?.First().Text;
+        return twice is not null ? $"{twice} twice" : MissingFrom(letters, timeNeeded, yearNeeded) ?? Unseparated(fields);
+    }
+
+    /// <summary>
+    /// Where the time of day begins in a pattern that is a date, one blank and a time of day, so that the two can stand in columns of
+    /// their own; -1 when it is none.
+    /// </summary>
+    public static int TimeOfDayStart(IReadOnlyList<StampField> fields)
+    {
+        ArgumentNullException.ThrowIfNull(fields);
+        int first = 0;
+        while (first < fields.Count && !fields[first].IsTime)
+        {
+            first++;
+        }
+
+        bool apart = first > 0 && first < fields.Count && fields[first - 1].Letter == ' ';
+        return apart && fields.Take(first).Any(f => f.IsDate) && !fields.Skip(first).Any(f => f.IsDate) ? first : -1;
     }
 
     /// <summary>Whether a pattern is a date, one blank and a time of day, so that the two can stand in columns of their own.</summary>
-    public static bool IsDateBlankTime(string pattern)
-    {
-        ArgumentNullException.ThrowIfNull(pattern);
-        int blank = pattern.IndexOf(' ', StringComparison.Ordinal);
-        string date = blank < 0 ? "" : pattern[..blank];
-        string time = blank < 0 ? "" : pattern[(blank + 1)..];
-        return date.Contains('y', StringComparison.Ordinal) && date.Contains('M', StringComparison.Ordinal) && date.Contains('d', StringComparison.Ordinal)
-            && time.Contains('H', StringComparison.OrdinalIgnoreCase) && !time.Contains('y', StringComparison.Ordinal);
-    }
+    public static bool IsDateBlankTime(string pattern) => StampField.Split(pattern) is { } fields && TimeOfDayStart(fields) > 0;
 
-    /// <summary>NodaTime's pattern for one without a fault and without an offset; throws <see cref="ArgumentException"/> for another.</summary>
-    public static LocalDateTimePattern ToParser(string pattern)
+    private static string? MissingFrom(StampField[] letters, bool timeNeeded, bool yearNeeded)
     {
-        if (Split(pattern) is not { } fields || FaultOf(pattern, timeNeeded: false) is not null
-            || fields.Exists(f => f.IsLetters && f.Text[0] is 'X' or 'x'))
+        bool Has(char letter) => letters.Any(f => f.Letter == letter);
+
+        if (Has('y') != yearNeeded)
         {
-            throw new ArgumentException($"The date pattern {pattern} cannot be used.", nameof(pattern));
+            return yearNeeded ? "no year (yyyy)" : "a year, and year is given as well";
         }
 
-        StringBuilder noda = new();
-        foreach ((string text, bool isLetters) in fields)
+        if (Has('D'))
         {
-            noda.Append(isLetters ? NodaField(text) : Quoted(text));
+            if (Has('M') || Has('d'))
+            {
+                return $"{letters.First(f => f.Letter == 'D').Text}, the day of the year, beside {letters.First(f => f.Letter is 'M' or 'd').Text}";
+            }
         }
-
-        return LocalDateTimePattern.CreateWithInvariantCulture(noda.ToString()).WithTwoDigitYearMax(LastYearOfCentury);
-    }
-
-    private static string NodaField(string field) => field[0] switch
-    {
-        'y' when field.Length == 4 => "uuuu",
-        'S' => new string('f', field.Length),
-        'a' => "tt",
-        _ => field,
-    };
-
-    private static string Quoted(string text) => string.Concat(text.Select(c => c == ' ' ? " " : $"\\{c}"));
-
-    private static string? MissingFrom(string[] letters, bool timeNeeded)
-    {
-        bool Has(char letter) => letters.Any(f => f[0] == letter);
-
-        if (!Has('y') || !Has('M') || !Has('d'))
+        else if (!Has('M') || !Has('d'))
         {
-            return !Has('y') ? "no year (yyyy)" : !Has('M') ? "no month (MM)" : "no day (dd)";
+            return !Has('M') ? "no month (MM)" : "no day (dd)";
         }
 
         if (Has('h') != Has('a'))
@@ -95,57 +89,46 @@ public static class StampPattern
         }
 
         bool hour = Has('H') || Has('h');
-        if (timeNeeded && (!hour || !Has('m')))
+        if (timeNeeded && !hour)
         {
-            return hour ? "no minutes (mm)" : "no hour (HH)";
+            return "no hour (HH)";
         }
 
         bool loose = (Has('m') && !hour) || (Has('s') && !Has('m')) || (Has('S') && !Has('s'));
         return loose ? "a smaller part of the time without the larger one" : null;
     }
 
-    private static string MeaningOf(string field) => field[0] switch
+    /// <summary>Digits without a mark between them can be told apart when at most one of the parts has no fixed width.</summary>
+    private static string? Unseparated(List<StampField> fields)
     {
-        'Y' => $"{field}, the year of the week (the year is yyyy)",
-        'D' => $"{field}, the day of the year (the day of the month is dd)",
-        'w' or 'W' => $"{field}, a week number",
-        'E' or 'e' or 'c' => $"{field}, the day of the week",
-        'k' or 'K' => $"{field} (hours are HH, or hh with a)",
-        'M' => $"{field}, the month's name (the month's number is MM)",
-        _ => field,
-    };
-
-    /// <summary>Runs of one letter, and all between them; null when a quote is not closed.</summary>
-    private static List<(string Text, bool IsLetters)>? Split(string pattern)
-    {
-        List<(string, bool)> fields = [];
-        int at = 0;
-        while (at < pattern.Length)
+        StampField? loose = null;
+        foreach (StampField field in fields)
         {
-            int end = at + 1;
-            if (pattern[at] == '\'')
+            if (!field.IsDigits)
             {
-                int close = pattern.IndexOf('\'', end);
-                if (close < 0)
+                loose = null;
+            }
+            else if (field.FixedDigits == 0)
+            {
+                if (loose is StampField other)
                 {
-                    return null;
+                    return $"{other.Text} and {field.Text} without a mark between them";
                 }
 
-                fields.Add((close == end ? "'" : pattern[end..close], false));
-                at = close + 1;
-                continue;
+                loose = field;
             }
-
-            bool isLetter = char.IsAsciiLetter(pattern[at]);
-            while (isLetter && end < pattern.Length && pattern[end] == pattern[at])
-            {
-                end++;
-            }
-
-            fields.Add((pattern[at..end], isLetter));
-            at = end;
         }
 
-        return fields;
+        return null;
     }
+
+    private static string MeaningOf(StampField field) => field.Letter switch
+    {
+        'Y' => $"{field.Text}, the year of the week (the year is yyyy)",
+        'w' or 'W' => $"{field.Text}, a week number",
+        'e' or 'c' => $"{field.Text}, the number of the weekday (its name is EEE)",
+        'k' or 'K' => $"{field.Text} (hours are HH, or hh with a)",
+        'z' or 'Z' or 'V' or 'v' or 'O' => $"{field.Text}, the name of a zone (an offset like +01:00, Z or UTC is XXX)",
+        _ => field.Text,
+    };
 }

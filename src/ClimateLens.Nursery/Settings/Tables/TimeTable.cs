@@ -21,7 +21,7 @@ internal static class TimeTable
                 export.Faults.Missing(FaultCodes.MissingKey, export.At, "[[export]] has no [export.time]", "", "add [export.time] with field and format.");
             }
 
-            return new TimeSettings(FirstColumn, null, StampPattern.Iso, nurseryZone);
+            return new TimeSettings(FirstColumn, null, StampWords.Iso, nurseryZone);
         }
 
         FieldRef field = FieldKeys.Read(time, "field", "position", dialect, required: true) ?? FirstColumn;
@@ -33,7 +33,7 @@ internal static class TimeTable
         }
 
         string format = Format(time, timeNeeded || timeOfDay is not null);
-        if (timeOfDay is not null && format != StampPattern.Iso && StampPattern.FaultOf(format, timeNeeded: true) is null && !StampPattern.IsDateBlankTime(format))
+        if (timeOfDay is not null && format != StampWords.Iso && StampPattern.FaultOf(format, timeNeeded: true) is null && !StampPattern.IsDateBlankTime(format))
         {
             time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} beside a column for the time of day", "the date, one space and the time", "write it like \"dd-MM-yyyy HH:mm\", though they stand in two columns.");
         }
@@ -43,14 +43,14 @@ internal static class TimeTable
 
     private static string Format(TableReader time, bool timeNeeded)
     {
-        if (time.Text("format", "\"yyyy-MM-dd HH:mm\" as the export writes it, or \"iso\"") is not { } format || format == StampPattern.Iso)
+        if (time.Text("format", "\"yyyy-MM-dd HH:mm\" as the export writes it, or \"iso\"") is not { } format || format == StampWords.Iso)
         {
-            return StampPattern.Iso;
+            return StampWords.Iso;
         }
 
         if (StampPattern.FaultOf(format, timeNeeded) is { } fault)
         {
-            string? meant = format.Equals(StampPattern.Iso, StringComparison.OrdinalIgnoreCase) ? StampPattern.Iso : StampRepair.Of(format, timeNeeded);
+            string? meant = format.Equals(StampWords.Iso, StringComparison.OrdinalIgnoreCase) ? StampWords.Iso : StampRepair.Of(format, timeNeeded);
             time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} has {fault}", "yyyy MM dd HH mm ss and the marks between them", meant is not null ? $"did you mean \"{meant}\"?" : "write it as the export does, for example \"dd-MM-yyyy HH:mm\"; words go between 'single quotes'.");
         }
 
