@@ -1,4 +1,6 @@
+using System.Text;
 using ClimateLens.Logs.Times;
+using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Logs.Describe.Clock;
 
@@ -8,6 +10,7 @@ internal sealed class ShapeTally
     private const int MostShapes = 12;
 
     private readonly Dictionary<string, Facts> _shapes = new(StringComparer.Ordinal);
+    private readonly StampParser _isoParser = StampParser.TryCompile(StampWords.Iso)!;
     private bool _iso;
 
     /// <summary>Adds a stamp.</summary>
@@ -26,7 +29,7 @@ internal sealed class ShapeTally
         }
 
         facts.Add(tokens);
-        _iso |= IsoStamp.TryRead(System.Text.Encoding.UTF8.GetBytes(stamp), out _);
+        _iso |= _isoParser.TryRead(Encoding.UTF8.GetBytes(stamp), out _);
     }
 
     /// <summary>The formats, those of the most frequent shape first.</summary>
@@ -34,7 +37,7 @@ internal sealed class ShapeTally
     {
         if (_iso)
         {
-            yield return new StampFormat(Nursery.Time.StampWords.Iso, "yMd", StampHolds.Both);
+            yield return new StampFormat(StampWords.Iso, "yMd", StampHolds.Both);
         }
 
         foreach (Facts facts in _shapes.Values.OrderByDescending(f => f.Count))

@@ -37,12 +37,13 @@ internal sealed class RowSample(int fields)
             return;
         }
 
-        for (int i = 1; i < _rows.Count; i++)
+        int kept = 0;
+        for (int i = 0; i < _rows.Count; i += 2)
         {
-            _rows[i / 2] = i % 2 == 0 ? _rows[i] : _rows[i / 2];
+            _rows[kept++] = _rows[i];
         }
 
-        _rows.RemoveRange(_rows.Count / 2, _rows.Count - (_rows.Count / 2));
+        _rows.RemoveRange(kept, _rows.Count - kept);
         _stride *= 2;
     }
 }

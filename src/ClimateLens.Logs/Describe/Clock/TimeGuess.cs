@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+
+namespace ClimateLens.Logs.Describe.Clock;
+
+/// <summary>How the time of a row reads.</summary>
+/// <param name="Source">Where it stands.</param>
+/// <param name="Formats">The format, or several between which the order of time decides.</param>
+/// <param name="Sureness">How sure; unsure: <paramref name="Formats"/> are the candidates to ask about.</param>
+/// <param name="Evidence">Why.</param>
+/// <param name="Tally">The tally of the first format.</param>
+internal sealed record TimeGuess(TimeSource Source, ImmutableArray<StampFormat> Formats, Sureness Sureness, string Evidence, StampTally Tally)
+{
+    /// <summary>0-based column with the end of a row's interval, or -1.</summary>
+    public int End { get; init; } = -1;
+
+    /// <summary>Whether the stamps name no year.</summary>
+    public bool IsYearless => Formats[0].Holds.HasFlag(StampHolds.Yearless);
+
+    /// <summary>The year that another column of the file gives, or null.</summary>
+    public int? Year { get; init; }
+
+    /// <summary>Whether every stamp names its offset from UTC, or counts from an instant.</summary>
+    public bool NamesOffset => Tally.Read > 0 && Tally.WithOffset >= Tally.Read;
+
+    /// <summary>Share of the rows that the formats read.</summary>
+    public double Share { get; init; }
+}
