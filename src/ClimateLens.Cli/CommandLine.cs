@@ -58,6 +58,7 @@ internal static class CommandLine
         ReviewCommand.Create(output, error),
         ImportCommand.Create(output, error),
         CheckCommand.Create(output, error),
+        DescribeCommand.Create(output, error),
     ];
 
     // The library's own handler would answer a bug with exit code 1; Guard answers with 70.

@@ -7,106 +7,109 @@ using ClimateLens.Logs.Describe.Words;
 
 namespace ClimateLens.Logs.Describe;
 
-/// <summary>Walks over a file: once for its encoding, once for its layout, once for what all its rows say.</summary>
-internal static class FileStudy
+/// <summary>Walks over all rows of files of one kind, as if they were one file.</summary>
+internal sealed class FileStudy
 {
     private const int OddShown = 3;
 
-    /// <summary>Studies a file; null and what is wrong when it is no table.</summary>
-    public static Study? Of(SourceText file, out string? fault)
+    private readonly IReadOnlyList<FileHead> _heads;
+    private readonly Layout _layout;
+    private readonly RowModel _model;
+    private readonly ImmutableArray<HeaderText> _headers;
+    private readonly ImmutableArray<StampTally> _stamps;
+    private readonly ImmutableArray<MixedTally> _mixed;
+    private readonly ImmutableArray<NumberTally> _numbers;
+    private readonly RowSample _rows;
+    private readonly List<TextLine> _odd = [];
+    private int _count;
+    private int _oddCount;
+    private int _last;
+
+    private FileStudy(IReadOnlyList<FileHead> heads)
     {
-        EncodingGuess encoding = EncodingScan.Of(file);
-        fault = encoding.NoText is { } what ? $"{what}, no text: save it as text (CSV) first" : null;
-        if (fault is not null)
-        {
-            return null;
-        }
-
-        var sample = LineSample.Of(file.Lines(encoding));
-        if (sample.All.Count == 0)
-        {
-            fault = "the file holds nothing: export it again";
-            return null;
-        }
-
-        CutGuess? cut = DelimiterVote.Of(sample);
-        Layout? layout = cut is null ? null : HeaderFinder.Of(sample, cut);
-        if (layout is null)
-        {
-            fault = NoTable(sample, cut);
-            return null;
-        }
-
-        return Walk(file, encoding, layout, sample);
+        _heads = heads;
+        _layout = heads[0].Layout;
+        _model = new RowModel(_layout.Fields, _layout.Sorts);
+        _headers = [.. Enumerable.Range(0, _layout.Fields).Select(i => HeaderText.Of(_layout.Names[i], _layout.Units[i], _layout.GroupOf(i)))];
+        List<string[]> known = [.. heads.SelectMany(h => h.Lines.All.Where(line => line.Number >= h.Layout.DataLine)).Select(line => _layout.Cut.Cutter.Cut(line.Text)).Where(_model.Fits)];
+        List<TimePlan> plans = new TimePlans(_headers, _layout.Sorts, known).All();
+        _stamps = [.. plans.SelectMany(plan => plan.Formats.Select(format => StampTally.TryCreate(plan.Source, format))).OfType<StampTally>()];
+        _mixed = [.. plans.Select(plan => Pair(plan, known)).OfType<MixedTally>()];
+        _numbers = [.. Enumerable.Range(0, _layout.Fields).Select(_ => new NumberTally())];
+        _rows = new RowSample(_layout.Fields);
     }
 
-    private static string NoTable(LineSample sample, CutGuess? cut)
-        => cut is not null && sample.All.Count <= 3
-            ? "the file has a header and no row of data: export a period that has readings"
-            : "no table with a time and numbers was found in it: climatelens reads rows of a date and values, parted by ; , | tab, blanks or fixed widths";
-
-    private static Study Walk(SourceText file, EncodingGuess encoding, Layout layout, LineSample lines)
+    /// <summary>Studies files of one kind.</summary>
+    public static Study Of(IReadOnlyList<FileHead> heads)
     {
-        ImmutableArray<HeaderText> headers = [.. Enumerable.Range(0, layout.Fields).Select(i => HeaderText.Of(layout.Names[i], layout.Units[i]))];
-        var model = new RowModel(layout.Fields, layout.Sorts);
-        List<string[]> known = [.. lines.All.Where(line => line.Number >= layout.DataLine).Select(line => layout.Cut.Cutter.Cut(line.Text)).Where(model.Fits)];
-        List<TimePlan> plans = new TimePlans(headers, layout.Sorts, known).All();
-        ImmutableArray<StampTally> stamps = [.. plans.SelectMany(plan => plan.Formats.Select(format => StampTally.TryCreate(plan.Source, format))).OfType<StampTally>()];
-        ImmutableArray<MixedTally> mixed = [.. plans.Select(plan => Pair(plan, known)).OfType<MixedTally>()];
-        ImmutableArray<NumberTally> numbers = [.. Enumerable.Range(0, layout.Fields).Select(_ => new NumberTally())];
-        var rows = new RowSample(layout.Fields);
-        var odd = new List<TextLine>();
-        (int count, int oddCount, int last) = (0, 0, 0);
-        foreach (TextLine line in file.Lines(encoding))
+        var study = new FileStudy(heads);
+        foreach (FileHead head in heads)
         {
-            if (line.Number < layout.DataLine || line.IsBlank || (layout.Comment is char mark && line.Text.StartsWith(mark)))
+            study.Walk(head);
+        }
+
+        return study.Result();
+    }
+
+    private Study Result()
+    {
+        FileHead named = _heads.FirstOrDefault(h => !h.Encoding.IsAscii) ?? _heads[0];
+        return new Study([.. _heads.Select(h => h.File)], named.Encoding, _layout, _headers, _count, _last, _numbers, _stamps, _mixed, _rows.Rows, [.. _odd], _oddCount)
+        {
+            IsCut = _heads.Any(h => h.Encoding.Bytes >= SourceText.MostBytes),
+        };
+    }
+
+    private void Walk(FileHead head)
+    {
+        foreach (TextLine line in head.File.Lines(head.Encoding))
+        {
+            if (line.Number < head.Layout.DataLine || line.IsBlank || (_layout.Comment is char mark && line.Text.StartsWith(mark)))
             {
                 continue;
             }
 
-            string[] cells = layout.Cut.Cutter.Cut(line.Text);
-            if (!model.Fits(cells))
+            string[] cells = _layout.Cut.Cutter.Cut(line.Text);
+            if (!_model.Fits(cells))
             {
-                oddCount++;
-                odd.AddRange(odd.Count < OddShown ? [line] : []);
+                _oddCount++;
+                _odd.AddRange(_odd.Count < OddShown ? [line] : []);
                 continue;
             }
 
-            count++;
-            last = line.Number;
-            Tally(cells, stamps, mixed, numbers);
-            rows.Add(line.Number, cells);
+            _count++;
+            _last = line.Number;
+            Tally(cells);
+            _rows.Add(line.Number, cells);
         }
-
-        return new Study(file, encoding, layout, headers, count, last, numbers, stamps, mixed, rows.Rows, [.. odd], oddCount);
     }
 
-    private static void Tally(string[] cells, ImmutableArray<StampTally> stamps, ImmutableArray<MixedTally> mixed, ImmutableArray<NumberTally> numbers)
+    private void Tally(string[] cells)
     {
         TimeSource source = default;
         string text = "";
-        for (int i = 0; i < stamps.Length; i++)
+        for (int i = 0; i < _stamps.Length; i++)
         {
-            if (i == 0 || stamps[i].Source != source)
+            if (i == 0 || _stamps[i].Source != source)
             {
-                source = stamps[i].Source;
+                source = _stamps[i].Source;
                 text = source.Text(cells);
             }
 
             if (text.Length > 0)
             {
-                stamps[i].Add(text);
+                _stamps[i].Add(text);
             }
         }
 
-        foreach (MixedTally pair in mixed)
+        foreach (MixedTally pair in _mixed)
         {
             pair.Add(pair.Source.Text(cells));
         }
 
-        for (int i = 0; i < numbers.Length; i++)
+        for (int i = 0; i < _numbers.Length; i++)
         {
-            numbers[i].Add(i < cells.Length ? cells[i] : "");
+            _numbers[i].Add(i < cells.Length ? cells[i] : "");
         }
     }
 

@@ -7,9 +7,9 @@ using ClimateLens.Logs.Describe.Words;
 
 namespace ClimateLens.Logs.Describe;
 
-/// <summary>What was seen of one file: its layout, and what all its rows say of time and numbers.</summary>
-/// <param name="File">The file.</param>
-/// <param name="Encoding">Its encoding.</param>
+/// <summary>What was seen of a file, or of several of one kind: its layout, and what all its rows say of time and numbers.</summary>
+/// <param name="Files">The file, or several that are laid out alike.</param>
+/// <param name="Encoding">Encoding of them.</param>
 /// <param name="Layout">Where names and data stand.</param>
 /// <param name="Headers">Its headers taken apart.</param>
 /// <param name="Rows">Rows of data looked at.</param>
@@ -21,7 +21,7 @@ namespace ClimateLens.Logs.Describe;
 /// <param name="Odd">Lines below the header that are no rows of data, the first few.</param>
 /// <param name="OddCount">Number of such lines.</param>
 internal sealed record Study(
-    SourceText File,
+    ImmutableArray<SourceText> Files,
     EncodingGuess Encoding,
     Layout Layout,
     ImmutableArray<HeaderText> Headers,
@@ -32,4 +32,11 @@ internal sealed record Study(
     ImmutableArray<MixedTally> Mixed,
     IReadOnlyList<SampleRow> Sample,
     ImmutableArray<TextLine> Odd,
-    int OddCount);
+    int OddCount)
+{
+    /// <summary>The first file.</summary>
+    public SourceText File => Files[0];
+
+    /// <summary>Whether a part of a file was not looked at, since it is too large.</summary>
+    public bool IsCut { get; init; }
+}

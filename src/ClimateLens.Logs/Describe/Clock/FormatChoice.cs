@@ -16,7 +16,7 @@ internal static class FormatChoice
     /// <param name="dayFirst">What other marks of the file say of the order of day and month, or null.</param>
     public static TimeGuess? Of(IReadOnlyList<StampTally> tallies, IReadOnlyList<MixedTally> mixed, string? dayFirst)
     {
-        StampTally[] ranked = [.. tallies.OrderByDescending(t => t.Score).ThenByDescending(t => t.Read).ThenBy(t => t.Format.Text == "iso" ? 0 : 1)];
+        StampTally[] ranked = [.. tallies.OrderByDescending(t => t.Score).ThenByDescending(t => t.Read).ThenBy(t => t.Format.Text == "iso" ? 0 : t.Format.Order == "ydM" ? 2 : 1)];
         if (ranked.Length == 0 || ranked[0].Rows == 0)
         {
             return null;
@@ -44,6 +44,11 @@ internal static class FormatChoice
         if (rival is null || rival.Read == 0)
         {
             return One(best, Sureness.Sure, reads);
+        }
+
+        if (best.Format.Order == "yMd" && rival.Format.Order == "ydM")
+        {
+            return One(best, Sureness.Sure, reads); // nobody writes year, day, month by habit
         }
 
         int lead = best.Score - rival.Score;

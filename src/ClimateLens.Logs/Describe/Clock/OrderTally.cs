@@ -6,7 +6,7 @@ namespace ClimateLens.Logs.Describe.Clock;
 internal sealed class OrderTally
 {
     private const int MostSteps = 4096;
-    private const long DayTwentieth = CivilDate.DayMicros * 20 / 24;
+    private const long MostOfADay = CivilDate.DayMicros * 20 / 24;
 
     private readonly Dictionary<long, int> _steps = [];
     private long _last;
@@ -81,11 +81,12 @@ internal sealed class OrderTally
         return (Math.Abs(best), all == 0 ? 0 : most / (double)all);
     }
 
-    /// <summary>Steps against the direction of the file, and leaps far longer than its usual step: signs of a wrong reading.</summary>
+    /// <summary>Steps against the direction of the file and, where it keeps to a step, leaps far longer than that: signs of a wrong reading.</summary>
     public int Oddities()
     {
         bool down = NewestFirst;
-        long far = Math.Max(DayTwentieth, 20 * UsualStep().Micros);
+        (long usual, double share) = UsualStep();
+        long far = share > 0.5 ? Math.Max(MostOfADay, 20 * usual) : long.MaxValue;
         return _steps.Where(s => (down ? s.Key > 0 : s.Key < 0) || Math.Abs(s.Key) > far).Sum(s => s.Value);
     }
 }

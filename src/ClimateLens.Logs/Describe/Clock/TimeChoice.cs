@@ -38,11 +38,11 @@ internal static class TimeChoice
         HeaderText header = study.Headers[guess.Source.Date];
         StampHolds holds = guess.Formats[0].Holds;
         int kind = holds.HasFlag(StampHolds.Yearless) ? 3 : !holds.HasFlag(StampHolds.TimeOfDay) ? 4 : 0;
-        int read = guess.Share > 0.9 ? 0 : 1;
-        int named = header.Has(Idea.End) && !header.Has(Idea.Start) ? 1 : 0;
+        int read = guess.Share > 0.9 && guess.Tally.Rows > 0.9 * study.Rows ? 0 : 1;
+        int named = (header.Has(Idea.End) && !header.Has(Idea.Start)) || header.Has(Idea.Reentry) ? 1 : 0;
         int clear = guess.NamesOffset ? 0 : guess.Sureness == Sureness.Unsure ? 3 : guess.Tally.Order.UsualStep().Micros == 0 ? 2 : 1;
         int odd = guess.Tally.Order.Oddities() * 50 > guess.Tally.Rows ? 1 : 0;
-        return ((read * 10) + kind, odd, (clear * 2) + named, guess.Source.Date);
+        return ((read * 10) + kind, odd + named, clear, guess.Source.Date);
     }
 
     /// <summary>A second time that always lies behind the first by no more than a day is the end of an interval.</summary>

@@ -29,7 +29,7 @@ internal static class HeaderFinder
         int shift = names is not null && names.Cells.Length == cut.Fields - 1 && IsIndex(sample, cut) ? 1 : 0;
         return new Layout(
             cut, names?.Number ?? 0, units?.Number ?? 0, head[first].Number,
-            Spread(names?.Cells, cut.Fields, shift), Spread(units?.Cells, cut.Fields, shift), GroupNames(groups, cut.Fields),
+            Spread(names?.Cells, cut.Fields, shift), Spread(units?.Cells, cut.Fields, shift), Spread(groups?.Cells, cut.Fields, 0),
             [.. head.Take(firstUsed).Select(line => line.Text.Trim())])
         {
             GroupsLine = groups?.Number ?? 0,
@@ -95,18 +95,6 @@ internal static class HeaderFinder
 
     private static ImmutableArray<string> Spread(string[]? cells, int fields, int shift)
         => [.. Enumerable.Range(0, fields).Select(i => cells is not null && i - shift >= 0 && i - shift < cells.Length ? cells[i - shift] : "")];
-
-    /// <summary>A name over several columns stands over the first of them only.</summary>
-    private static ImmutableArray<string> GroupNames(HeadLine? groups, int fields)
-    {
-        string[] names = [.. Spread(groups?.Cells, fields, 0)];
-        for (int i = 1; i < names.Length; i++)
-        {
-            names[i] = names[i].Length > 0 ? names[i] : names[i - 1];
-        }
-
-        return [.. names];
-    }
 
     /// <summary>A line near the top, cut.</summary>
     private sealed record HeadLine(int Number, string Text, string[] Cells);

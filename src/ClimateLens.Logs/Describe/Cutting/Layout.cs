@@ -27,6 +27,17 @@ internal sealed record Layout(
     /// <summary>Whether the import can point at columns by the names of the header: it has as many cells as the data.</summary>
     public bool NamesFit { get; init; }
 
+    /// <summary>What stands above a column: a name over several columns stands over the first of them only.</summary>
+    public string GroupOf(int column)
+    {
+        while (column > 0 && Groups[column].Length == 0)
+        {
+            column--;
+        }
+
+        return Groups[column];
+    }
+
     /// <summary>Line of a header above the names that makes them differ, or 0.</summary>
     public int GroupsLine { get; init; }
 

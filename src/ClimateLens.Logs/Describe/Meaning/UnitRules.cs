@@ -60,7 +60,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         Quantity.PhotonFlux => facts.Max is > 30 and < 3000 ? UnitGuess.Is("umol/m2/s", Sureness.Likely, $"no unit in the file, {Span(facts)}") : UnitGuess.Ask($"no unit in the file, {Span(facts)}", "umol/m2/s"),
         Quantity.Illuminance => facts.Max > 3500 ? UnitGuess.Is("lx", Sureness.Likely, $"no unit in the file, {Span(facts)}") : UnitGuess.Ask($"no unit in the file, {Span(facts)}", "klx", "lx"),
         Quantity.Angle => facts.Max is > 40 and <= 360 && facts.Min >= 0 ? UnitGuess.Is("deg", Sureness.Sure, Span(facts)) : UnitGuess.Ask(Span(facts), "deg"),
-        Quantity.WaterDepth => context.IsAmerican ? UnitGuess.Ask("no unit in the file, and some of it is American", "mm", "in") : UnitGuess.Is("mm", Sureness.Likely, $"no unit in the file, {Span(facts)}"),
+        Quantity.WaterDepth => Rain(facts),
         Quantity.Speed => UnitGuess.Ask($"no unit in the file, {Span(facts)}", "m/s", "km/h", "mph"),
         _ => UnitGuess.Ask($"no unit in the file, {Span(facts)}", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)]),
     };
@@ -72,9 +72,19 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
             return UnitGuess.Ask($"no unit in the file, {Span(facts)}: {scale.Evidence}", "Cel", "[degF]");
         }
 
+        bool air = channel.Name is "airTemperature" or "outsideTemperature" or "dewPoint" or "canopyTemperature";
         return Possible(channel, facts, scale.Code) >= MostlyPossible
-            ? UnitGuess.Is(scale.Code, scale.Sureness, $"no unit in the file; {scale.Evidence}")
+            ? UnitGuess.Is(scale.Code, air ? scale.Sureness : Sureness.Likely, air ? $"no unit in the file; {scale.Evidence}" : "no unit in the file; as the air's")
             : UnitGuess.Ask($"no unit in the file, {Span(facts)}", "Cel", "[degF]");
+    }
+
+    /// <summary>Gauges in millimetres count tenths; hundredths that never come to 2 may be inches.</summary>
+    private UnitGuess Rain(ColumnFacts facts)
+    {
+        bool hundredths = facts.Max < 2 && facts.Values.Any(v => !double.IsNaN(v) && Math.Abs((v * 10) - Math.Round(v * 10)) > 1e-6);
+        return context.IsAmerican || scale.Code == "[degF]" || hundredths
+            ? UnitGuess.Ask($"no unit in the file, values up to {facts.Max.ToString("0.###", CultureInfo.InvariantCulture)}", "mm", "in")
+            : UnitGuess.Is("mm", Sureness.Likely, $"no unit in the file, values up to {facts.Max.ToString("0.###", CultureInfo.InvariantCulture)}");
     }
 
     private static UnitGuess Share(ColumnFacts facts, double atLeast)

@@ -7,6 +7,8 @@ namespace ClimateLens.Logs.Describe.Meaning;
 /// <summary>Valves and water given.</summary>
 internal static class WaterRules
 {
+    private const double SeldomOpen = 0.25;
+
     public static ChannelGuess? Of(HeaderText header, ColumnFacts facts, FileContext context)
     {
         if (header.Has(Idea.Mixing))
@@ -34,6 +36,7 @@ internal static class WaterRules
         if (SteeredRules.IsSwitch(facts))
         {
             return water ? ChannelGuess.Is("valve", header, header.Has(Idea.Valve) ? Sureness.Sure : Sureness.Likely)
+                : header.Has(Idea.Valve) && facts.Count > 0 && facts.ShareBetween(1, 1) < SeldomOpen ? new ChannelGuess(["valve"], Sureness.Likely, "valve, on or off, and seldom on, as in watering")
                 : header.Has(Idea.Valve) ? ChannelGuess.Either("a valve that is on or off: of watering?", "valve") : null;
         }
 

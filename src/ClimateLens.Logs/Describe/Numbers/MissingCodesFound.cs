@@ -9,6 +9,7 @@ namespace ClimateLens.Logs.Describe.Numbers;
 internal sealed record MissingCodesFound(ImmutableArray<(string Text, int Count)> Everywhere, ImmutableDictionary<int, ImmutableArray<string>> ByColumn)
 {
     private const double Apart = 0.5;
+    private const int MostCodes = 8; // a column of serial numbers or stamps has more
 
     /// <summary>Finds the codes of a file.</summary>
     /// <param name="study">The file.</param>
@@ -28,7 +29,7 @@ internal sealed record MissingCodesFound(ImmutableArray<(string Text, int Count)
                 words[text] = words.GetValueOrDefault(text) + count;
             }
 
-            foreach ((string text, int count) in tally.Suspects)
+            foreach ((string text, int count) in tally.Suspects.Count > MostCodes ? [] : tally.Suspects)
             {
                 double value = SampleNumber.Read(text, marks(column));
                 if (!double.IsNaN(value) && IsApart(value, spans[column], count))

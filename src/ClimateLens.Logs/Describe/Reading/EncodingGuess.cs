@@ -12,6 +12,9 @@ internal sealed record EncodingGuess(string Name, Encoding Encoding, Sureness Su
     /// <summary>Why the file is no text at all; null where it is.</summary>
     public string? NoText { get; init; }
 
+    /// <summary>Whether nothing in the file tells encodings apart.</summary>
+    public bool IsAscii { get; init; }
+
     /// <summary>Bytes of the file that were looked at.</summary>
     public long Bytes { get; init; }
 }

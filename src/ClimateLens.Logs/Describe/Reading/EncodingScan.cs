@@ -55,7 +55,7 @@ internal static class EncodingScan
 
         return (utf8.Sound, utf8.Broken) switch
         {
-            (0, 0) => Guess("utf-8", Sureness.Sure, "plain ASCII so far"),
+            (0, 0) => Guess("utf-8", Sureness.Sure, "plain ASCII so far") with { IsAscii = true },
             (_, 0) => Guess("utf-8", Sureness.Sure, "all of it is sound UTF-8"),
             var (sound, broken) when sound > 20 * broken => Guess("utf-8", Sureness.Likely, Invariant($"{sound} characters are sound UTF-8, {broken} bytes are not")),
             var (_, broken) => Guess("windows-1252", Sureness.Likely, Invariant($"{broken} bytes are no UTF-8")),

@@ -11,6 +11,9 @@ internal sealed partial record HeaderText(string Raw, string Name, UnitMeaning? 
 {
     private const int MostUnitParts = 3;
 
+    /// <summary>The name as its words are compared, see <see cref="HeaderWords"/>.</summary>
+    public string Text { get; private init; } = "";
+
     /// <summary>What the words speak of.</summary>
     public IReadOnlySet<Idea> Ideas { get; } = Words.Select(w => w.Idea).ToHashSet();
 
@@ -45,12 +48,14 @@ internal sealed partial record HeaderText(string Raw, string Name, UnitMeaning? 
     /// <summary>Takes a header apart.</summary>
     /// <param name="header">The name as in the file.</param>
     /// <param name="unitCell">The unit that stands in a row of its own, or empty.</param>
-    public static HeaderText Of(string header, string unitCell = "")
+    /// <param name="group">What stands above the name, or empty.</param>
+    public static HeaderText Of(string header, string unitCell = "", string group = "")
     {
         string raw = header.Trim();
         (string name, UnitMeaning? unit) = Split(raw);
         UnitMeaning? below = UnitWords.Of(unitCell.Trim().Trim('[', ']', '(', ')'));
-        return new HeaderText(raw, name, below ?? unit, WordFinder.Find(name));
+        string whole = $"{group} {name}";
+        return new HeaderText(raw, name, below ?? unit, WordFinder.Find(whole)) { Text = HeaderWords.Of(whole) };
     }
 
     private static (string Name, UnitMeaning? Unit) Split(string header)

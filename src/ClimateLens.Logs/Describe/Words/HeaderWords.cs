@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 
 namespace ClimateLens.Logs.Describe.Words;
@@ -6,6 +5,9 @@ namespace ClimateLens.Logs.Describe.Words;
 /// <summary>Headers in the form in which their words are compared.</summary>
 internal static class HeaderWords
 {
+    // Letters of U+00C0 to U+00FF without their accents: without culture data, the framework's own folding knows ASCII only.
+    private const string WithoutAccents = "AAAAAAACEEEEIIIIDNOOOOO OUUUUYPsaaaaaaaceeeeiiiidnooooo ouuuuypy";
+
     /// <summary>
     /// Lower case, without accents, words apart by one blank: "Außentemp.1" is "aussentemp 1" and "airTemp_C" is "air temp c".
     /// CO2 stays one word.
@@ -38,15 +40,20 @@ internal static class HeaderWords
 
     private static string Plain(string header)
     {
-        string spelt = header.Replace("ß", "ss", StringComparison.Ordinal).Replace("æ", "ae", StringComparison.Ordinal).Replace("Æ", "Ae", StringComparison.Ordinal)
-            .Replace("ø", "o", StringComparison.Ordinal).Replace("Ø", "O", StringComparison.Ordinal).Replace("œ", "oe", StringComparison.Ordinal).Replace("₂", "2", StringComparison.Ordinal);
         var text = new StringBuilder();
-        foreach (char c in spelt.Normalize(NormalizationForm.FormD))
+        foreach (char c in header)
         {
-            if (CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark)
+            _ = c switch
             {
-                text.Append(c);
-            }
+                'ß' => text.Append("ss"),
+                'æ' => text.Append("ae"),
+                'Æ' => text.Append("Ae"),
+                'œ' => text.Append("oe"),
+                '₂' => text.Append('2'),
+                >= '\u0300' and <= '\u036F' => text,
+                >= '\u00C0' and <= '\u00FF' => text.Append(WithoutAccents[c - '\u00C0']),
+                _ => text.Append(c),
+            };
         }
 
         return text.ToString();
