@@ -29,7 +29,7 @@ internal sealed record MissingCodesFound(ImmutableArray<(string Text, int Count)
                 words[text] = words.GetValueOrDefault(text) + count;
             }
 
-            foreach ((string text, int count) in tally.Suspects.Count > MostCodes ? [] : tally.Suspects)
+            foreach ((string text, int count) in tally.Suspects.Where(_ => tally.Suspects.Count <= MostCodes))
             {
                 double value = SampleNumber.Read(text, marks(column));
                 if (!double.IsNaN(value) && IsApart(value, spans[column], count))
