@@ -7,6 +7,8 @@ internal sealed class GridSource
 {
     private const long MicrosPerSecond = 1_000_000;
 
+    private readonly long[] _stamps;
+
     public GridSource(ReadingBatch batch, TimeAxis axis)
     {
         Batch = batch;
@@ -16,6 +18,8 @@ internal sealed class GridSource
         Count = axis.Count;
         // What ends at its stamp began one native step earlier; from here on a stamp marks a beginning.
         ShiftMicros = batch.StampSide == StampSide.IntervalEnd ? -StepMicros : 0;
+        _stamps = MeantStamps.Of(batch.UtcMicros, StepMicros, AxisStartMicros, out long strayed) ?? batch.UtcMicros;
+        StrayMicros = ReferenceEquals(_stamps, batch.UtcMicros) ? 0 : strayed;
     }
 
     public ReadingBatch Batch { get; }
@@ -29,6 +33,9 @@ internal sealed class GridSource
     public int Count { get; }
 
     public long ShiftMicros { get; }
+
+    /// <summary>How far stamps stray around the grid's steps, where each was put to the step that it was meant for; 0 where they stand for themselves. [µs]</summary>
+    public long StrayMicros { get; }
 
     /// <summary>Whether a reading describes an interval rather than a moment.</summary>
     public bool IsInterval => Batch.StampSide != StampSide.Instant;
@@ -44,7 +51,7 @@ internal sealed class GridSource
         : StepMicros * 3 / 2;
 
     /// <summary>Beginning of reading <paramref name="row"/>. [µs]</summary>
-    public long Begin(int row) => Batch.UtcMicros[row] + ShiftMicros;
+    public long Begin(int row) => _stamps[row] + ShiftMicros;
 
     /// <summary>Step that holds a moment; may lie outside the axis.</summary>
     public long StepOf(long micros)

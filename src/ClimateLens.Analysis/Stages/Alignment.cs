@@ -35,7 +35,7 @@ public static class Alignment
         }
 
         SunCalendar sun = new(axis.Start, axis.End, axis.Zone, input.Nursery.LatitudeDeg, input.Nursery.LongitudeDeg);
-        return new HousePeriod(input, frame, axis.IndexOf(input.Period.Start), [.. listed.Select(s => s.Series)], sun, NotesOn(listed))
+        return new HousePeriod(input, frame, axis.IndexOf(input.Period.Start), [.. listed.Select(s => s.Series)], sun, StrayNotes.AddTo(NotesOn(listed), listed, sources))
         {
             Temperature = First(listed, "airTemperature")?.Series,
             Humidity = First(listed, "relativeHumidity")?.Series,

@@ -12,7 +12,7 @@ namespace ClimateLens.Logs.Import;
 internal static class SettingsHash
 {
     // Raise it when the reader itself comes to read the same file otherwise.
-    private const int ReaderVersion = 2;
+    private const int ReaderVersion = 3;
 
     /// <summary>The hash of an export's settings.</summary>
     public static string Of(ExportSettings export, IEnumerable<string> houses)
@@ -23,7 +23,10 @@ internal static class SettingsHash
         Add(text, d.Encoding, d.Delimiter, d.QuoteChar, d.DecimalChar, d.GroupChar, d.CommentChar, d.HeaderRow, d.DataRow);
         Add(text, [.. d.MissingValues]);
         TimeSettings t = export.Time;
-        Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id);
+        Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id, t.Year);
+        Add(text, [.. t.MoreFields]);
+        Add(text, [.. t.MoreFormats]);
+        Add(text, [.. t.EndFields]);
         foreach (ColumnSettings c in export.Columns)
         {
             Add(text, c.Field, c.Channel, c.Sensor, c.Unit);

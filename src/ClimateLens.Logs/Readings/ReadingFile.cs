@@ -24,13 +24,14 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     /// <summary>The rows by UTC year, tidied; null when nothing of the file can be taken, which is reported.</summary>
     public SortedDictionary<int, YearRows>? Read(OpenedExport opened)
     {
+        StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes: false, aside, counts);
         using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes: false, aside, counts);
         if (table is null)
         {
             return null;
         }
 
-        if (TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
+        if (TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
             return null;
         }
@@ -43,6 +44,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             YearTidy.Tidy(rows, counts, aside);
         }
 
+        NoteStep();
         return _years;
     }
 
@@ -53,7 +55,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         {
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetAside(ProblemCodes.Time, time.Column, time.Found(table), time.Expected);
+                table.SetAside(time.Fault, time.Column, time.Found(table), time.Expected);
                 continue;
             }
 
@@ -107,6 +109,22 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
 
         return _year;
+    }
+
+    /// <summary>Finds the file's step and says so where the stamps stray around it.</summary>
+    private void NoteStep()
+    {
+        var finder = new StepFinder();
+        foreach (YearRows rows in _years.Values)
+        {
+            finder.Add(rows.Utc.AsMemory(0, rows.Count));
+        }
+
+        counts.Step = finder.Find();
+        if (counts.Step is { Strays: true } step && export.StepSeconds is null)
+        {
+            aside.Problems.Add(ProblemCodes.TimeStep.In(aside.File, null, null, step.ToString(), ""));
+        }
     }
 
     private void ResolveWaiting()

@@ -36,7 +36,7 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
     {
         RecordFieldType.Method => string.Join(", ", WateringMethods.Words),
         RecordFieldType.Level => "1 to 5",
-        RecordFieldType.Time => $"a time like {time.Format}",
+        RecordFieldType.Time => Times.StampExample.Of(time),
         _ => format.Example,
     };
 

@@ -31,13 +31,14 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     /// <param name="linesInQuotes">Whether notes may run over several lines.</param>
     public List<StoredRecord>? Read(OpenedExport opened, bool linesInQuotes)
     {
+        StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes, aside, counts);
         using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes, aside, counts);
-        if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside) is not TimeColumns time)
+        if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
             return null;
         }
 
-        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
+        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time));
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
     }
@@ -73,7 +74,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
         {
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetAside(ProblemCodes.Time, time.Column, time.Found(table), time.Expected);
+                table.SetAside(time.Fault, time.Column, time.Found(table), time.Expected);
                 continue;
             }
 

@@ -4,20 +4,11 @@ using ClimateLens.Nursery.Settings;
 namespace ClimateLens.Logs.Records;
 
 /// <summary>Reads the times that stand in a record beside its own, such as the end of a watering.</summary>
-internal sealed class RecordTimes
+/// <param name="settings">Time settings of the export.</param>
+/// <param name="times">The record's own time, whose format holds for its other times too.</param>
+internal sealed class RecordTimes(TimeSettings settings, TimeColumns times)
 {
-    private readonly ZoneClock _clock;
-    private readonly StampParser _whole;
-
-    /// <summary>For the time settings of an export whose pattern was compiled.</summary>
-    public RecordTimes(TimeSettings settings, StampParser pattern)
-    {
-        _clock = new ZoneClock(settings.Zone);
-        _whole = pattern;
-        Zone = settings.Zone;
-    }
-
-    private NodaTime.DateTimeZone Zone { get; }
+    private readonly ZoneClock _clock = new(settings.Zone);
 
     /// <summary>
     /// Reads a time in the pattern of the export, or a time of day: then the first such time at or after the record's
@@ -26,17 +17,17 @@ internal sealed class RecordTimes
     public bool TryRead(ReadOnlySpan<byte> cell, long startUtc, out long utc)
     {
         utc = 0;
-        if (_whole.TryRead(cell, out LocalStamp stamp))
+        if (times.Pattern.TryRead(cell, out LocalStamp stamp))
         {
             return TryMap(stamp, startUtc, out utc);
         }
 
-        if (!_whole.TryReadTimeOfDay(cell, out long timeOfDay))
+        if (!times.Pattern.TryReadTimeOfDay(cell, out long timeOfDay))
         {
             return false;
         }
 
-        long local = startUtc + (Zone.GetUtcOffset(Store.Micros.ToInstant(startUtc)).Seconds * CivilDate.SecondMicros);
+        long local = startUtc + (settings.Zone.GetUtcOffset(Store.Micros.ToInstant(startUtc)).Seconds * CivilDate.SecondMicros);
         long midnight = local - (((local % CivilDate.DayMicros) + CivilDate.DayMicros) % CivilDate.DayMicros);
         long end = midnight + timeOfDay;
         return TryMap(new LocalStamp(end < local ? end + CivilDate.DayMicros : end, null), startUtc, out utc);

@@ -30,12 +30,19 @@ public static class ProblemCodes
     internal static readonly ProblemCode Time = new("import.time", Severity.Warning, "The time of the row cannot be read; the row is set aside.", "Correct format under time, or the row.");
     internal static readonly ProblemCode TimeSkipped = new("import.timeSkipped", Severity.Warning, "The clock never showed this time: it was put forward in spring; the row is set aside.", "If the logger's clock is never changed, give its fixed offset as timeZone under time, for example +01:00.");
     internal static readonly ProblemCode TimeTwice = new("import.timeTwice", Severity.Warning, "The clock showed this time twice, since it was put back in autumn, and the order of the rows does not tell which is meant; the row is set aside.", "If the logger's clock is never changed, give its fixed offset as timeZone under time, for example +01:00.");
+    internal static readonly ProblemCode TimeOrder = new("import.timeOrder", Severity.Warning, "The time of the row reads in two ways by the formats of the export, and the order of the rows does not tell which is meant; the row is set aside.", "If the file has one format only, give that one as format under time; else correct the row.");
+    internal static readonly ProblemCode TimeEnd = new("import.timeEnd", Severity.Warning, "The interval of the row ends before it starts, or its end cannot be read; the row is set aside.", "Correct endField under time, or the row.");
     internal static readonly ProblemCode Fields = new("import.fields", Severity.Warning, "The row has more or fewer fields than the header; it is set aside.", "Correct the row, the delimiter or headerRow.");
     internal static readonly ProblemCode Quotes = new("import.quotes", Severity.Warning, "A quote is not closed or stands inside a field; the row is set aside.", "Correct the row, or quoteChar.");
     internal static readonly ProblemCode Bytes = new("import.bytes", Severity.Warning, "The row holds bytes that are no text in the encoding of the export; it is set aside.", "Correct encoding (windows-1252 is usual for older programs), or the row.");
     internal static readonly ProblemCode FieldTooLong = new("import.fieldTooLong", Severity.Warning, "A field is longer than 64 KiB; the row is set aside.", "Correct the row.");
     internal static readonly ProblemCode HeaderAgain = new("import.headerAgain", Severity.Note, "The row repeats the header; it is set aside.", "Nothing needs to be done.");
     internal static readonly ProblemCode House = new("import.house", Severity.Warning, "The row names a house that the nursery file does not have; it is set aside.", "Correct the row, or add the house to the nursery file.");
+
+    // What was taken for granted about the times of a file.
+    internal static readonly ProblemCode TimeFormats = new("import.timeFormats", Severity.Note, "The export lists several formats for its times; each row was read by the one that keeps time moving, and this many rows took each.", "Nothing needs to be done, unless the file has one format only: then give that one.");
+    internal static readonly ProblemCode TimeYears = new("import.timeYears", Severity.Note, "The times name no year and run over a new year; the year given under time holds for the oldest row.", "Look whether the years are right; else correct year under time.");
+    internal static readonly ProblemCode TimeStep = new("import.timeStep", Severity.Note, "The times stray around a regular step, as when a logger cuts them to whole minutes; each reading counts for the step that it was meant for.", "Nothing needs to be done; stepMinutes sets another step.");
 
     // Cells that become missing.
     internal static readonly ProblemCode Number = new("import.number", Severity.Warning, "The cell is neither a number nor a code for a missing value; it counts as missing and the rest of the row stands.", "Correct decimalChar or groupChar, or add the text to missingValues.");

@@ -112,28 +112,20 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             at += end - start;
         }
 
-        int step = export.StepSeconds ?? CommonStep(slices.Select(s => s.Rows));
+        int step = export.StepSeconds ?? StepOf(slices.Select(s => s.Rows));
         return new ReadingBatch(export.House, export.Name, export.StampSide, step, utc, columns.ToImmutableSortedDictionary(StringComparer.Ordinal));
     }
 
-    /// <summary>
-    /// The most frequent difference between neighbours of the years that a period touches; the smaller of two equally frequent
-    /// ones. All of them vote, since the last interval of a year may be the only row of the next. [s]
-    /// </summary>
-    private static int CommonStep(IEnumerable<YearRows> years)
+    /// <summary>The step of the years that a period touches. All of them count, since the last interval of a year may be the only row of the next. [s]</summary>
+    private static int StepOf(IEnumerable<YearRows> years)
     {
-        var votes = new Dictionary<long, int>();
+        var finder = new StepFinder();
         foreach (YearRows rows in years)
         {
-            for (int i = 1; i < rows.Count; i++)
-            {
-                long step = rows.Utc[i] - rows.Utc[i - 1];
-                votes[step] = votes.GetValueOrDefault(step) + 1;
-            }
+            finder.Add(rows.Utc.AsMemory(0, rows.Count));
         }
 
-        long common = votes.OrderByDescending(v => v.Value).ThenBy(v => v.Key).Select(v => v.Key).FirstOrDefault();
-        return (int)Math.Clamp(common / CivilDate.SecondMicros, 0, int.MaxValue);
+        return finder.Find()?.Seconds ?? 0;
     }
 
     private static int LowerBound(YearRows rows, long utc)

@@ -12,13 +12,13 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
     private const double ClearDirection = 0.9;
 
     private readonly Dictionary<long, RepeatedHour> _hours = [];
+    private readonly long[] _recent = new long[512];
     private RepeatedHour? _open;
     private int _tickets;
     private long? _last;
     private long _forward;
     private long _backward;
-    private long _commonStep;
-    private int _commonVotes;
+    private int _certain;
 
     /// <summary>How many stamps wait for <see cref="Resolve"/>.</summary>
     public int Waiting => _tickets;
@@ -56,7 +56,7 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
     public long?[] Resolve()
     {
         var resolved = new long?[_tickets];
-        long step = stepMicros ?? _commonStep;
+        long step = stepMicros ?? (_hours.Count > 0 ? UsualStep() : 0);
         foreach (RepeatedHour hour in _hours.Values)
         {
             bool? newestFirst = NewestFirst(hour);
@@ -89,7 +89,6 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
         }
         else if (_last is long last && utcMicros != last)
         {
-            Vote(Math.Abs(utcMicros - last));
             if (utcMicros > last)
             {
                 _forward++;
@@ -100,6 +99,8 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
             }
         }
 
+        _recent[_certain & (_recent.Length - 1)] = utcMicros;
+        _certain = _certain == int.MaxValue ? _recent.Length : _certain + 1;
         _last = utcMicros;
     }
 
@@ -116,21 +117,12 @@ internal sealed class StampSequence(ZoneClock clock, long? stepMicros)
         _open = hour;
     }
 
-    /// <summary>Majority vote for the usual step [BM91]: one counter, no table.</summary>
-    private void Vote(long step)
+    /// <summary>The usual step of the last certain stamps; 0 when there are too few. [µs]</summary>
+    private long UsualStep()
     {
-        if (step == _commonStep)
-        {
-            _commonVotes++;
-        }
-        else if (_commonVotes > 0)
-        {
-            _commonVotes--;
-        }
-        else
-        {
-            _commonStep = step;
-            _commonVotes = 1;
-        }
+        long[] recent = [.. _recent.Take(_certain).Distinct().Order()];
+        var finder = new StepFinder();
+        finder.Add(recent);
+        return (finder.Find()?.Seconds ?? 0) * CivilDate.SecondMicros;
     }
 }

@@ -1,89 +1,117 @@
-using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Text;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
-using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Logs.Times;
 
 /// <summary>Reads the time of each row of a table.</summary>
 internal sealed class TimeColumns
 {
-    private const int LongestStamp = 64;
-
     private readonly TimeSettings _settings;
-    private readonly StampParser _pattern;
-    private readonly int _date;
-    private readonly int _timeOfDay;
-    private readonly byte[] _joined = new byte[(2 * LongestStamp) + 1];
+    private readonly StampParser[] _formats;
+    private readonly JoinedFields _fields;
+    private readonly IntervalEnd? _end;
+    private readonly StampPlan? _plan;
 
-    private TimeColumns(TimeSettings settings, StampParser pattern, int date, int timeOfDay)
+    private TimeColumns(TimeSettings settings, StampParser[] formats, JoinedFields fields, IntervalEnd? end, StampPlan? plan)
     {
         _settings = settings;
-        _pattern = pattern;
-        _date = date;
-        _timeOfDay = timeOfDay;
+        _formats = formats;
+        _fields = fields;
+        _end = end;
+        _plan = plan;
+        Pattern = formats[0];
     }
 
-    /// <summary>The pattern.</summary>
-    public StampParser Pattern => _pattern;
+    /// <summary>All formats.</summary>
+    public IReadOnlyList<StampParser> Formats => _formats;
+
+    /// <summary>The format of the current row.</summary>
+    public StampParser Pattern { get; private set; }
 
     /// <summary>1-based field of the date, for messages.</summary>
-    public int Column => _date + 1;
+    public int Column => _fields.First + 1;
 
     /// <summary>What a time looks like, for messages.</summary>
-    public string Expected => _settings.Format == StampWords.Iso ? "an ISO 8601 time like 2025-10-13T14:05" : $"a time like {_settings.Format}";
+    public string Expected => Fault == ProblemCodes.TimeEnd ? $"an end that is not before the start, {StampExample.Of(_settings)}"
+        : Fault == ProblemCodes.TimeOrder ? "rows before and behind it that leave one meaning"
+        : StampExample.Of(_settings);
 
-    /// <summary>Finds the columns; null when there is no such column or the pattern can't be read, which is reported.</summary>
-    public static TimeColumns? Bind(TimeSettings settings, ColumnFinder finder, SetAsideLog aside)
+    /// <summary>What is wrong with the current row's time, when it was not read.</summary>
+    public ProblemCode Fault { get; private set; } = ProblemCodes.Time;
+
+    /// <summary>Finds the columns; null when there is no such column or a format can't be used, which is reported.</summary>
+    /// <param name="settings">The settings.</param>
+    /// <param name="finder">Finds columns.</param>
+    /// <param name="aside">Where problems go.</param>
+    /// <param name="plan">What all rows together say, where one row does not say all.</param>
+    public static TimeColumns? Bind(TimeSettings settings, ColumnFinder finder, SetAsideLog aside, StampPlan? plan = null)
     {
-        var pattern = StampParser.TryCompile(settings.Format);
-        if (pattern is null)
+        var formats = new List<StampParser>();
+        foreach (string format in settings.Formats)
         {
-            aside.Problems.Add(ProblemCodes.TimeFormat.In(aside.File, null, null, $"time format {SafeText.Quote(settings.Format)}", "iso or a pattern such as dd-MM-yyyy HH:mm"));
+            if (StampParser.TryCompile(format, settings.DecimalComma, settings.Year) is not StampParser parser)
+            {
+                aside.Problems.Add(ProblemCodes.TimeFormat.In(aside.File, null, null, $"time format {SafeText.Quote(format)}", "iso or a pattern such as dd-MM-yyyy HH:mm"));
+                return null;
+            }
+
+            formats.Add(parser);
+        }
+
+        JoinedFields? fields = JoinedFields.Bind(settings.Fields, "the time", finder, out Problem? problem);
+        JoinedFields? ends = fields is null || settings.EndFields.IsEmpty ? null : JoinedFields.Bind(settings.EndFields, "the end of the interval", finder, out problem);
+        if (fields is null || problem is not null)
+        {
+            aside.Problems.Add(problem!);
             return null;
         }
 
-        int date = finder.Find(settings.Field, ProblemCodes.TimeColumn, "the time", out Problem? problem);
-        int timeOfDay = -1;
-        if (problem is null && settings.TimeOfDayField is FieldRef field)
-        {
-            timeOfDay = finder.Find(field, ProblemCodes.TimeColumn, "the time of day", out problem);
-        }
-
-        if (problem is not null)
-        {
-            aside.Problems.Add(problem);
-            return null;
-        }
-
-        return new TimeColumns(settings, pattern, date, timeOfDay);
+        return new TimeColumns(settings, [.. formats], fields, ends is null ? null : new IntervalEnd(ends, new ZoneClock(settings.Zone)), plan);
     }
 
     /// <summary>Reads the stamp of the current row.</summary>
     public bool TryRead(ExportTable table, out LocalStamp stamp)
     {
-        ReadOnlySpan<byte> date = CellText.Trim(table.Field(_date));
-        if (_timeOfDay < 0)
-        {
-            return _pattern.TryRead(date, out stamp);
-        }
-
-        ReadOnlySpan<byte> time = CellText.Trim(table.Field(_timeOfDay));
         stamp = default;
-        if (date.Length > LongestStamp || time.Length > LongestStamp)
+        Fault = ProblemCodes.Time;
+        if (_plan is not null && !TryPlan(_plan, table.Line))
         {
             return false;
         }
 
-        date.CopyTo(_joined);
-        _joined[date.Length] = (byte)' ';
-        time.CopyTo(_joined.AsSpan(date.Length + 1));
-        return _pattern.TryRead(_joined.AsSpan(0, date.Length + 1 + time.Length), out stamp);
+        if (!_fields.TryText(table, out ReadOnlySpan<byte> text) || !Pattern.TryRead(text, out stamp))
+        {
+            return false;
+        }
+
+        if (_end is not null && !_end.Follows(table, Pattern, stamp))
+        {
+            Fault = ProblemCodes.TimeEnd;
+            return false;
+        }
+
+        return true;
     }
 
+    /// <summary>The text of the current row's time; false when it is too long to be one.</summary>
+    public bool TryText(ExportTable table, out ReadOnlySpan<byte> text) => _fields.TryText(table, out text);
+
     /// <summary>What stands in the time cells of the current row, for messages.</summary>
-    public byte[] Found(ExportTable table)
-        => _timeOfDay < 0 ? table.Field(_date).ToArray() : [.. table.Field(_date), (byte)' ', .. table.Field(_timeOfDay)];
+    public byte[] Found(ExportTable table) => Fault == ProblemCodes.TimeEnd ? _end!.Fields.Found(table) : _fields.Found(table);
+
+    private bool TryPlan(StampPlan plan, int line)
+    {
+        (byte format, int? year) = plan.At(line);
+        if (format >= _formats.Length)
+        {
+            Fault = format == StampVerdict.Undecided ? ProblemCodes.TimeOrder : ProblemCodes.Time;
+            return false;
+        }
+
+        Pattern = _formats[format];
+        Pattern.Year = year ?? Pattern.Year;
+        return true;
+    }
 }

@@ -161,14 +161,35 @@ public sealed record DialectSettings(
     ImmutableArray<string> MissingValues);
 
 /// <summary>How a row's time reads.</summary>
-/// <param name="Field">Column that holds date and time, or the date alone.</param>
+/// <param name="Field">Column that holds date and time, or the first part of them.</param>
 /// <param name="TimeOfDayField">Column that holds the time of day where it stands apart, else null.</param>
 /// <param name="Format">
-/// Unicode (UTS 35) date pattern of the field, or of both joined by one space: yyyy MM dd HH mm ss and literal marks;
-/// <c>iso</c> accepts ISO 8601 with or without seconds and offset.
+/// Unicode (UTS 35) date pattern of the field, or of all fields joined by one space (<see cref="StampPattern"/>), or one of <see cref="StampWords"/>.
 /// </param>
 /// <param name="Zone">Zone of the stamps: IANA, or a fixed offset for a clock that is never changed.</param>
-public sealed record TimeSettings(FieldRef Field, FieldRef? TimeOfDayField, string Format, DateTimeZone Zone);
+public sealed record TimeSettings(FieldRef Field, FieldRef? TimeOfDayField, string Format, DateTimeZone Zone)
+{
+    /// <summary>Columns whose texts follow that of <see cref="Field"/>, each after one space.</summary>
+    public ImmutableArray<FieldRef> MoreFields { get; init; } = [];
+
+    /// <summary>Formats that rows may have instead of <see cref="Format"/>; each row is read by the one that keeps time moving.</summary>
+    public ImmutableArray<string> MoreFormats { get; init; } = [];
+
+    /// <summary>Year of the oldest stamp, where stamps name none, else null.</summary>
+    public int? Year { get; init; }
+
+    /// <summary>Columns with the end of a row's interval, joined by one space; none where a row has one time.</summary>
+    public ImmutableArray<FieldRef> EndFields { get; init; } = [];
+
+    /// <summary>Whether numbers of days or seconds may have a decimal comma.</summary>
+    public bool DecimalComma { get; init; }
+
+    /// <summary>All columns of the time, in their order.</summary>
+    public ImmutableArray<FieldRef> Fields => [Field, .. MoreFields, .. TimeOfDayField is null ? ImmutableArray<FieldRef>.Empty : [TimeOfDayField]];
+
+    /// <summary>All formats, in their order.</summary>
+    public ImmutableArray<string> Formats => [Format, .. MoreFormats];
+}
 
 /// <summary>A column of a file, by header text or by 1-based position.</summary>
 /// <param name="Name">Header text after trimming, or null when given by position.</param>

@@ -48,7 +48,7 @@ internal static class ExportTable
         RecordKind? kind = Kind(export, out bool kindKnown);
         ImmutableArray<string> files = Files(export);
         DialectSettings dialect = DialectKeys.Read(export);
-        TimeSettings time = TimeTable.Read(export, dialect, nurseryZone, timeNeeded: kind is null or RecordKind.Waterings);
+        TimeSettings time = TimeTable.Read(export, dialect, nurseryZone, kind);
         ImmutableArray<ColumnSettings> columns = ColumnTable.ReadAll(export, dialect, kind, kindKnown);
         if (kind is not null)
         {
@@ -57,7 +57,7 @@ internal static class ExportTable
             export.NotHere("stamps", "is for readings only", "take it out.");
         }
 
-        return new(name, house, kind, files, dialect, time, columns, StepSeconds(export), Side(export), export.At.Line);
+        return new(name, house, kind, files, dialect, time, columns, StepSeconds(export), Side(export, time), export.At.Line);
     }
 
     private static string House(TableReader export, ImmutableArray<HouseSettings> houses)
@@ -147,6 +147,20 @@ internal static class ExportTable
         return (int)Math.Round(seconds);
     }
 
-    private static StampSide Side(TableReader export)
-        => export.Choice("stamps", FileWords<StampSide>.All) is { } word && FileWords<StampSide>.TryGet(word, out StampSide side) ? side : StampSide.Instant;
+    private static StampSide Side(TableReader export, TimeSettings time)
+    {
+        StampSide side = export.Choice("stamps", FileWords<StampSide>.All) is { } word && FileWords<StampSide>.TryGet(word, out StampSide known) ? known : StampSide.Instant;
+        if (time.EndFields.IsEmpty)
+        {
+            return side;
+        }
+
+        // A row with a start and an end names its interval; its time is the start.
+        if (export.Has("stamps") && side != StampSide.IntervalStart)
+        {
+            export.NotHere("stamps", "stands beside an end in [export.time], and a row's time is then the start of its interval", "take it out.");
+        }
+
+        return StampSide.IntervalStart;
+    }
 }

@@ -1,4 +1,5 @@
-using ClimateLens.Nursery.Problems;
+using System.Collections.Immutable;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings.Reading;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -8,11 +9,12 @@ namespace ClimateLens.Nursery.Settings.Tables;
 /// <summary>[export.time]: where a row's time stands and how it reads.</summary>
 internal static class TimeTable
 {
-    public static readonly string[] Keys = ["field", "position", "timeOfDayField", "timeOfDayPosition", "format", "timeZone"];
+    public static readonly string[] Keys =
+        ["field", "position", "timeOfDayField", "timeOfDayPosition", "endField", "endPosition", "format", "year", "timeZone"];
 
     private static readonly FieldRef FirstColumn = new(null, 1);
 
-    public static TimeSettings Read(TableReader export, DialectSettings dialect, DateTimeZone nurseryZone, bool timeNeeded)
+    public static TimeSettings Read(TableReader export, DialectSettings dialect, DateTimeZone nurseryZone, RecordKind? kind)
     {
         if (export.Table("time", "[export.time]", Keys) is not { } time)
         {
@@ -24,36 +26,46 @@ internal static class TimeTable
             return new TimeSettings(FirstColumn, null, StampWords.Iso, nurseryZone);
         }
 
-        FieldRef field = FieldKeys.Read(time, "field", "position", dialect, required: true) ?? FirstColumn;
-        FieldRef? timeOfDay = FieldKeys.Read(time, "timeOfDayField", "timeOfDayPosition", dialect, required: false);
-        if (timeOfDay == field)
+        ImmutableArray<FieldRef> fields = TimeFields.Read(time, "field", "position", dialect, required: true);
+        FieldRef? timeOfDay = TimeOfDay(time, dialect, fields);
+        ImmutableArray<FieldRef> ends = TimeFields.Read(time, "endField", "endPosition", dialect, required: false);
+        if (kind is not null)
         {
-            string key = time.Has("timeOfDayField") ? "timeOfDayField" : "timeOfDayPosition";
+            TimeFields.NotHere(time, "endField", "endPosition", "is for readings only", "give the end of a watering as a column with channel = \"end\".");
+        }
+        else if (!ends.IsEmpty && ends.SequenceEqual(fields) && timeOfDay is null)
+        {
+            string key = time.Has("endField") ? "endField" : "endPosition";
+            time.Faults.Error(FaultCodes.Column, time.PlaceOf(key), $"start and end are both {string.Join(", ", ends)}", "another column", "take the key out if a row has one time.");
+        }
+
+        bool timeNeeded = kind is null or RecordKind.Waterings || timeOfDay is not null;
+        ImmutableArray<string> formats = TimeFormats.Read(time, timeNeeded, fields.Length + (timeOfDay is null ? 0 : 1), timeOfDay is not null);
+        DateTimeZone zone = TimeZones.OfStamps(time, nurseryZone) ?? nurseryZone;
+        if (formats.All(StampWords.IsUnix) && (zone.MinOffset != Offset.Zero || zone.MaxOffset != Offset.Zero))
+        {
+            time.NotHere("timeZone", $"stands beside format = \"{formats[0]}\", which counts in UTC", "take it out.");
+        }
+
+        return new TimeSettings(fields.FirstOrDefault(FirstColumn), timeOfDay, formats[0], zone)
+        {
+            MoreFields = fields.Length > 1 ? fields[1..] : [],
+            MoreFormats = formats.Length > 1 ? formats[1..] : [],
+            Year = TimeFormats.YearOf(time),
+            EndFields = kind is null ? ends : [],
+            DecimalComma = dialect.DecimalChar == ',',
+        };
+    }
+
+    private static FieldRef? TimeOfDay(TableReader time, DialectSettings dialect, ImmutableArray<FieldRef> fields)
+    {
+        FieldRef? timeOfDay = FieldKeys.Read(time, "timeOfDayField", "timeOfDayPosition", dialect, required: false);
+        string key = time.Has("timeOfDayField") ? "timeOfDayField" : "timeOfDayPosition";
+        if (timeOfDay is not null && fields.Contains(timeOfDay))
+        {
             time.Faults.Error(FaultCodes.Column, time.PlaceOf(key), $"date and time of day are both {timeOfDay}", "two columns", "take the key out if date and time stand in one column.");
         }
 
-        string format = Format(time, timeNeeded || timeOfDay is not null);
-        if (timeOfDay is not null && format != StampWords.Iso && StampPattern.FaultOf(format, timeNeeded: true) is null && !StampPattern.IsDateBlankTime(format))
-        {
-            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} beside a column for the time of day", "the date, one space and the time", "write it like \"dd-MM-yyyy HH:mm\", though they stand in two columns.");
-        }
-
-        return new TimeSettings(field, timeOfDay, format, TimeZones.OfStamps(time, nurseryZone) ?? nurseryZone);
-    }
-
-    private static string Format(TableReader time, bool timeNeeded)
-    {
-        if (time.Text("format", "\"yyyy-MM-dd HH:mm\" as the export writes it, or \"iso\"") is not { } format || format == StampWords.Iso)
-        {
-            return StampWords.Iso;
-        }
-
-        if (StampPattern.FaultOf(format, timeNeeded) is { } fault)
-        {
-            string? meant = format.Equals(StampWords.Iso, StringComparison.OrdinalIgnoreCase) ? StampWords.Iso : StampRepair.Of(format, timeNeeded);
-            time.Faults.Error(FaultCodes.Format, time.PlaceOf("format"), $"format = {Excerpt.Quoted(format)} has {fault}", "yyyy MM dd HH mm ss and the marks between them", meant is not null ? $"did you mean \"{meant}\"?" : "write it as the export does, for example \"dd-MM-yyyy HH:mm\"; words go between 'single quotes'.");
-        }
-
-        return format;
+        return timeOfDay;
     }
 }

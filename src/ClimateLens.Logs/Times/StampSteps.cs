@@ -1,0 +1,32 @@
+namespace ClimateLens.Logs.Times;
+
+/// <summary>
+/// What a step from one row to the next costs a reading of a file, in bits: nothing for the usual step and for a repeated time, more for
+/// a gap the longer it is, and more than any gap for a step back. Common practice, no source: only the ranks matter, as <see cref="StampOrder"/> asks for
+/// clear differences.
+/// </summary>
+/// <param name="usual">Usual step. [µs]</param>
+/// <param name="newestFirst">Whether the file is taken to run backwards.</param>
+internal readonly struct StampSteps(long usual, bool newestFirst)
+{
+    private const double UsualReach = 1.5;
+    private const float Gap = 2;
+
+    // A gap of a century of five-minute steps costs 25; rows that a clock change or a slow line puts out of order cost a little less than a long gap.
+    private const float Back = 28;
+    private const float SlightlyBack = 12;
+    private const long SlightReach = 2 * 3_600 * CivilDate.SecondMicros;
+
+    /// <summary>The cost of a step.</summary>
+    public float CostOf(long from, long to)
+    {
+        long step = newestFirst ? from - to : to - from;
+        double length = Math.Abs((double)step / usual);
+        if (step >= 0)
+        {
+            return length <= UsualReach ? 0 : Gap + (float)Math.Log2(length);
+        }
+
+        return step >= -SlightReach ? SlightlyBack : Back + (float)Math.Log2(1 + length);
+    }
+}
