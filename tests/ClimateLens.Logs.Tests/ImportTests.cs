@@ -168,16 +168,17 @@ public sealed class ImportTests
     public void Import_CellOfNoNumber_KeepsTheRow()
     {
         using var nursery = new TestNursery(TestNursery.Climate);
-        nursery.Write("a.csv", "time,temp,rh\n2025-07-01T10:00,\"1,5\",80\n2025-07-01T10:05,NaN,80\n2025-07-01T10:10,Infinity,80\n2025-07-01T10:15,12abc,80\n");
+        nursery.Write("a.csv", "time,temp,rh\n2025-07-01T10:00,\"1,5\",80\n2025-07-01T10:05,21:30,80\n2025-07-01T10:10,1e999,80\n2025-07-01T10:15,12abc,80\n");
 
         ImportReport report = nursery.Import();
 
         ImportSheet sheet = Assert.Single(report.Sheets);
         Assert.Equal((4, 4, 0, 4), (sheet.RowsRead, sheet.Accepted, sheet.SetAside, sheet.CellsNotRead));
         Problem problem = TestNursery.Single(report, "import.number");
-        Assert.Equal((2, 2, 4), (problem.Line, problem.Column, problem.Count));
-        Assert.Contains("\"1,5\", also line 3, 4, 5", problem.Found, StringComparison.Ordinal);
-        Assert.Equal((2, 2, "import.number", "1,5"), nursery.SetAside()[0]);
+        Assert.Equal((3, 2, 3), (problem.Line, problem.Column, problem.Count));
+        Assert.Contains("\"21:30\", also line 4, 5", problem.Found, StringComparison.Ordinal);
+        Assert.Equal((2, 2, "import.decimal", "1,5"), nursery.SetAside()[0]);
+        Assert.Equal("Where both marks occur, write decimalChar = \".,\" for the column; else correct decimalChar.", TestNursery.Single(report, "import.decimal").Mend);
         Assert.All(nursery.Rows(), row => Assert.EndsWith("Z relativeHumidity=80", row, StringComparison.Ordinal));
     }
 

@@ -8,10 +8,22 @@ internal enum CellKind
     /// <summary>A value.</summary>
     Value,
 
-    /// <summary>Empty, or a code for "no value".</summary>
+    /// <summary>Empty, or a code for "no value" that the nursery file names.</summary>
     Missing,
 
-    /// <summary>Neither: kept aside.</summary>
+    /// <summary>A text that says "no value" by itself: counts as missing, and is counted.</summary>
+    Word,
+
+    /// <summary>A value, kept, but none that its channel can have: perhaps a code.</summary>
+    Impossible,
+
+    /// <summary>A number with the other decimal mark than the nursery file gives: kept aside.</summary>
+    OtherDecimal,
+
+    /// <summary>A number with the name of another unit than the nursery file gives: kept aside.</summary>
+    OtherUnit,
+
+    /// <summary>None of these: kept aside.</summary>
     NotRead,
 }
 
@@ -19,9 +31,16 @@ internal enum CellKind
 /// <param name="unit">Unit of the file.</param>
 /// <param name="format">Marks of the file's numbers.</param>
 /// <param name="missing">Codes for "no value".</param>
-internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes missing)
+/// <param name="low">Lowest value that the channel can have. [SI unit of the quantity]</param>
+/// <param name="high">Highest value that the channel can have. [SI unit of the quantity]</param>
+internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes missing, double low = double.NegativeInfinity, double high = double.PositiveInfinity)
 {
     private readonly bool _plain = unit.Factor == 1 && unit.Offset == 0;
+
+    private byte[] _lastWord = [];
+
+    /// <summary>Unit of the file.</summary>
+    public Unit Unit => unit;
 
     /// <summary>Whether the column takes on and off as words.</summary>
     public bool IsSwitch => unit.Quantity == Quantity.OnOff;
@@ -29,7 +48,7 @@ internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes m
     /// <summary>What a value looks like, for messages.</summary>
     public string Expected => IsSwitch ? "0 or 1, on or off, true or false, yes or no" : format.Example;
 
-    /// <summary>Reads one cell; NaN unless it is a value.</summary>
+    /// <summary>Reads one cell; NaN unless it is a value, possible or not.</summary>
     public CellKind Read(ReadOnlySpan<byte> cell, out double value)
     {
         value = double.NaN;
@@ -39,17 +58,73 @@ internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes m
             return CellKind.Missing;
         }
 
-        if (NumberCell.TryRead(cell, format, out double number) || (IsSwitch && SwitchCell.TryRead(cell, out number)))
+        if (!NumberCell.TryReadPlain(cell, format, out double number))
         {
-            if (missing.Contains(number))
+            CellKind kind = ReadOdd(cell, out number);
+            if (kind != CellKind.Value)
             {
-                return CellKind.Missing;
+                return kind;
             }
-
-            value = _plain ? number : unit.ToSi(number);
-            return double.IsFinite(value) ? CellKind.Value : CellKind.NotRead;
         }
 
-        return CellKind.NotRead;
+        if (missing.Contains(number))
+        {
+            return CellKind.Missing;
+        }
+
+        double si = _plain ? number : unit.ToSi(number);
+        if (si >= low && si <= high)
+        {
+            value = si;
+            return CellKind.Value;
+        }
+
+        if (IsSwitch || !double.IsFinite(si))
+        {
+            return CellKind.NotRead;
+        }
+
+        value = si;
+        return CellKind.Impossible;
     }
+
+    /// <summary>All that is no plain number.</summary>
+    private CellKind ReadOdd(ReadOnlySpan<byte> cell, out double number)
+    {
+        ReadOnlySpan<byte> bare = CellText.Unwrap(cell);
+        if (missing.Contains(bare))
+        {
+            number = double.NaN;
+            return CellKind.Missing;
+        }
+
+        if (NumberCell.TryReadPlain(bare, format, out number) || NumberCell.TryReadOdd(bare, format, out number) || (IsSwitch && SwitchCell.TryRead(bare, out number)))
+        {
+            number = IsSwitch && unit.Factor != 1 && !IsDigits(bare) ? unit.FromSi(number) : number;
+            return CellKind.Value;
+        }
+
+        return cell.SequenceEqual(_lastWord) ? CellKind.Word : WithUnit(cell, bare, out number);
+    }
+
+    private CellKind WithUnit(ReadOnlySpan<byte> cell, ReadOnlySpan<byte> bare, out double number)
+    {
+        (int length, Unit? named) = UnitSuffix.Of(bare, unit.Quantity);
+        ReadOnlySpan<byte> amount = CellText.Trim(bare[..length]);
+        if (named is not null && NumberCell.TryRead(amount, format, out number))
+        {
+            return named.Value.IsLike(unit) || named.Value.Code.Length == 0 ? CellKind.Value : CellKind.OtherUnit;
+        }
+
+        number = double.NaN;
+        if (MissingWords.Contains(bare) || (named is not null && MissingWords.Contains(amount)))
+        {
+            _lastWord = cell.ToArray();
+            return CellKind.Word;
+        }
+
+        return !format.Either && NumberCell.TryRead(amount, format.WithEither(), out _) ? CellKind.OtherDecimal : CellKind.NotRead;
+    }
+
+    private static bool IsDigits(ReadOnlySpan<byte> text) => text.IndexOfAnyInRange((byte)'0', (byte)'9') >= 0;
 }

@@ -20,7 +20,7 @@ internal static class SettingsHash
         var text = new StringBuilder();
         Add(text, ReaderVersion, export.Kind, export.StepSeconds, export.StampSide);
         DialectSettings d = export.Dialect;
-        Add(text, d.Encoding, d.Delimiter, d.QuoteChar, d.DecimalChar, d.GroupChar, d.CommentChar, d.HeaderRow, d.DataRow);
+        Add(text, d.Encoding, d.Delimiter, d.QuoteChar, d.Marks, d.CommentChar, d.HeaderRow, d.DataRow);
         Add(text, [.. d.MissingValues]);
         TimeSettings t = export.Time;
         Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id, t.Year);
@@ -31,6 +31,8 @@ internal static class SettingsHash
         {
             Add(text, c.Field, c.Channel, c.Sensor, c.Unit);
             Add(text, [.. c.MissingValues]);
+            Add(text, c.Marks, c.Counter);
+            Add(text, [.. c.UnitChanges.Select(u => FormattableString.Invariant($"{u.From:uuuu-MM-dd'T'HH:mm:ss.fffffff} {u.Unit}"))]);
         }
 
         // A row that names a house which the nursery file did not have is set aside; a new house takes it up again.

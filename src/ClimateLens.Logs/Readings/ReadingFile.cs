@@ -17,6 +17,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     private readonly SortedDictionary<int, YearRows> _years = [];
     private readonly List<(YearRows Rows, int Row, int Line, byte[] Raw)> _waiting = [];
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
+    private readonly OddCells _odd = new(aside);
     private YearRows? _year;
     private long _yearFrom = 1;
     private long _yearTo;
@@ -38,6 +39,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
         ReadRows(table, time, columns);
+        _odd.Report();
         ResolveWaiting();
         foreach (YearRows rows in _years.Values)
         {
@@ -66,7 +68,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 continue;
             }
 
-            ReadCells(table, columns, values);
+            ReadCells(table, columns, utc, values);
             YearRows rows = YearOf(utc);
             rows.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
@@ -76,7 +78,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, double[] values)
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values)
     {
         for (int c = 0; c < columns.Length; c++)
         {
@@ -84,12 +86,14 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             if (column.Field < 0)
             {
                 values[c] = double.NaN;
+                continue;
             }
-            else if (column.Reader.Read(table.Field(column.Field), out values[c]) == CellKind.NotRead)
+
+            ValueReader reader = column.Later.IsEmpty ? column.Reader : column.ReaderAt(utc);
+            CellKind kind = reader.Read(table.Field(column.Field), out values[c]);
+            if (kind > CellKind.Missing && _odd.Add(kind, column.Field + 1, column.Name, table.Field(column.Field), table.Line, reader))
             {
                 counts.CellsNotRead++;
-                ProblemCode code = column.Reader.IsSwitch ? ProblemCodes.Switch : ProblemCodes.Number;
-                aside.Add(code, table.Line, column.Field + 1, table.Field(column.Field), column.Reader.Expected);
             }
         }
     }

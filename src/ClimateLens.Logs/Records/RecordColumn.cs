@@ -16,6 +16,8 @@ namespace ClimateLens.Logs.Records;
 /// <param name="missing">Codes for "no value".</param>
 internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, NumberFormat format, MissingCodes missing)
 {
+    private readonly ValueReader? _measured = unit is Unit known ? new ValueReader(known, format, missing) : null;
+
     /// <summary>Name of the field.</summary>
     public string Name => kept.Name;
 
@@ -50,38 +52,39 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
             return CellKind.Missing;
         }
 
+        if (kept.Type is RecordFieldType.Number or RecordFieldType.Level)
+        {
+            return Number(cell, out value);
+        }
+
         string? read = kept.Type switch
         {
-            RecordFieldType.Number or RecordFieldType.Level => Number(cell),
             RecordFieldType.Method => Method(Encoding.UTF8.GetString(cell)),
             RecordFieldType.Time => times.TryRead(cell, startUtc, out long utc) ? Store.Micros.ToIso(utc) : null,
             _ => Encoding.UTF8.GetString(cell),
         };
         // A word for a method that we do not know is kept as it stands, so that a review can name it.
         value = read ?? (kept.Type == RecordFieldType.Method ? Encoding.UTF8.GetString(cell) : "");
-        return read is null ? CellKind.NotRead : read.Length == 0 ? CellKind.Missing : CellKind.Value;
+        return read is null ? CellKind.NotRead : CellKind.Value;
     }
 
-    private string? Number(ReadOnlySpan<byte> cell)
+    private CellKind Number(ReadOnlySpan<byte> cell, out string text)
     {
-        if (!NumberCell.TryRead(cell, format, out double number))
+        text = "";
+        CellKind kind = _measured is not null ? _measured.Read(cell, out double number) : Plain(cell, out number);
+        if (kind == CellKind.Value && kept.Type == RecordFieldType.Level && number is not (>= 1 and <= 5))
         {
-            return null;
+            return CellKind.NotRead;
         }
 
-        if (missing.Contains(number))
-        {
-            return "";
-        }
-
-        if (kept.Type == RecordFieldType.Level && number is not (>= 1 and <= 5))
-        {
-            return null;
-        }
-
-        double si = unit is Unit known ? known.ToSi(number) : number;
-        return double.IsFinite(si) ? si.ToString("R", CultureInfo.InvariantCulture) : null;
+        text = kind == CellKind.Value ? number.ToString("R", CultureInfo.InvariantCulture) : "";
+        return kind;
     }
+
+    private CellKind Plain(ReadOnlySpan<byte> cell, out double number)
+        => NumberCell.TryRead(cell, format, out number)
+            ? missing.Contains(number) ? CellKind.Missing : CellKind.Value
+            : MissingWords.Contains(cell) ? CellKind.Word : CellKind.NotRead;
 
     private static string? Method(string text)
         => WateringMethods.TryParse(text, out WateringMethod method) ? WateringMethods.WordOf(method) : null;

@@ -25,6 +25,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     private readonly List<StoredRecord?> _records = [];
     private readonly List<(int Record, int Line, byte[] Raw)> _waiting = [];
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), 0);
+    private readonly OddCells _odd = new(aside);
 
     /// <summary>The records in file order; null when nothing of the file can be taken.</summary>
     /// <param name="opened">The file.</param>
@@ -38,14 +39,18 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             return null;
         }
 
+<<<<<<< HEAD
         ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time));
+=======
+        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
+        _odd.Report();
+>>>>>>> values
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
     }
 
     private RecordColumn[] Bind(ColumnFinder finder)
     {
-        var format = new NumberFormat(export.Dialect.DecimalChar, export.Dialect.GroupChar);
         var columns = new List<RecordColumn>();
         foreach (ColumnSettings settings in export.Columns)
         {
@@ -62,6 +67,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
 
             string code = settings.Unit.Length > 0 ? settings.Unit : field.DefaultUnit ?? "";
             Unit? unit = field.Quantity is Quantity quantity && UnitCatalogue.TryGet(quantity, code, out Unit known) ? known : null;
+            var format = new NumberFormat(settings.Marks ?? export.Dialect.Marks);
             columns.Add(new RecordColumn(field, index, unit, format, new MissingCodes(export.Dialect.MissingValues.Concat(settings.MissingValues), format)));
         }
 
@@ -133,10 +139,14 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
                 fields[column.Name] = value;
             }
 
-            if (cell == CellKind.NotRead)
+            if (cell == CellKind.Word)
+            {
+                _odd.Count(cell, column.Index + 1, column.Name, table.Field(column.Index), table.Line);
+            }
+            else if (cell > CellKind.Impossible)
             {
                 counts.CellsNotRead++;
-                aside.Add(column.Fault, table.Line, column.Index + 1, table.Field(column.Index), column.Expected(export.Time));
+                aside.Add(OddCells.CodeOf(cell, column.Fault), table.Line, column.Index + 1, table.Field(column.Index), column.Expected(export.Time));
             }
         }
 

@@ -46,10 +46,16 @@ public static class ProblemCodes
 
     // Cells that become missing.
     internal static readonly ProblemCode Number = new("import.number", Severity.Warning, "The cell is neither a number nor a code for a missing value; it counts as missing and the rest of the row stands.", "Correct decimalChar or groupChar, or add the text to missingValues.");
+    internal static readonly ProblemCode Decimal = new("import.decimal", Severity.Warning, "The cell is a number with the other decimal mark than the nursery file gives; it counts as missing and the rest of the row stands.", "Where both marks occur, write decimalChar = \".,\" for the column; else correct decimalChar.");
+    internal static readonly ProblemCode Unit = new("import.unit", Severity.Warning, "The cell names another unit than the nursery file gives the column; it counts as missing and the rest of the row stands.", "Correct unit of the column; where the file changes its unit in the middle, add unitChanges.");
+    internal static readonly ProblemCode NoValue = new("import.noValue", Severity.Note, "The column holds a text that means no value; it counts as missing.", "Nothing needs to be done.");
+    internal static readonly ProblemCode MissingCode = new("import.missingCode", Severity.Warning, "The column holds a number that its channel cannot have and that looks like a code for a missing value; it is stored as it stands and fails its check in every review.", "If it is one, add it to missingValues of the column and import again.");
     internal static readonly ProblemCode Switch = new("import.switch", Severity.Warning, "The cell is neither on nor off; it counts as missing and the rest of the row stands.", "Use 0 and 1, on and off, true and false or yes and no, or add the text to missingValues.");
     internal static readonly ProblemCode Method = new("import.method", Severity.Warning, "The cell names no way of watering that is known; the word is kept, but the watering cannot be judged by it. The rest of the row stands.", "Use overheadBoom, sprinkler, hose, drip, ebbAndFlow, floodFloor or fog, or an everyday word for them (docs/nursery-file.md).");
     internal static readonly ProblemCode Level = new("import.level", Severity.Warning, "The cell is no moisture level from 1 to 5; it counts as missing and the rest of the row stands.", "Use 1 (dry) to 5 (saturated).");
     internal static readonly ProblemCode TimeCell = new("import.timeCell", Severity.Warning, "The cell is no time in the format of the export; it counts as missing and the rest of the row stands.", "Write it like the time of the row.");
+
+    internal static readonly ProblemCode UnitChange = new("import.unitChange", Severity.Warning, "From one reading to the next the values of a column change as if its unit did, and stay so; nothing is converted.", "If the unit did change, add unitChanges to the column and import again.");
 
     // Rows that contradict each other.
     internal static readonly ProblemCode Conflict = new("import.conflict", Severity.Warning, "The store held other values for this time, from an older file; the newer file wins and the older values are set aside.", "Look which file is right; remove the other one.");

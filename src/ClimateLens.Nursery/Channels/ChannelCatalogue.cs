@@ -45,6 +45,7 @@ public static class ChannelCatalogue
         new("outsideTemperature", "Outside temperature", Quantity.Temperature, -80, 60, -45, 48, Gridding.Smooth, Wmo) { SpikeLimit = 4, FlatHours = 12, FlatTolerance = 0.01 },
         new("outsideHumidity", "Outside relative humidity", Quantity.RelativeHumidity, 0, 104, 3, 100.5, Gridding.Smooth, Wmo) { SpikeLimit = 25 },
         new("globalRadiation", "Sun outside", Quantity.Irradiance, -20, 1500, -20, 1300, Gridding.Smooth, Wmo),
+        new("radiationSum", "Radiation sum", Quantity.RadiantExposure, 0, 4500, 0, 3500, Gridding.Amount, "fail limit: no day brings more than 4270 J/cm2 to the top of the atmosphere up to 70 degrees of latitude ([FAO56] eq. 21, from memory); suspect limit common practice, no source"),
         new("windSpeed", "Wind speed", Quantity.Speed, 0, 75, 0, 40, Gridding.Smooth, Wmo),
         new("windDirection", "Wind direction", Quantity.Angle, 0, 360, 0, 360, Gridding.Hold, Wmo),
         new("rain", "Rain", Quantity.WaterDepth, 0, 200, 0, 40, Gridding.Amount, Wmo),

@@ -18,6 +18,9 @@ public enum Quantity
     /// <summary>Radiation flux density. [W/m²]</summary>
     Irradiance,
 
+    /// <summary>Radiation received in a time, as energy. [J/cm²]</summary>
+    RadiantExposure,
+
     /// <summary>Photosynthetic photon flux density. [µmol/(m² s)]</summary>
     PhotonFlux,
 

@@ -11,6 +11,7 @@ public static class UnitSymbols
         Quantity.RelativeHumidity or Quantity.Percent => "%",
         Quantity.Pressure => "kPa",
         Quantity.Irradiance => "W/m²",
+        Quantity.RadiantExposure => "J/cm²",
         Quantity.PhotonFlux => "µmol/(m² s)",
         Quantity.Illuminance => "lx",
         Quantity.CarbonDioxide => "ppm",

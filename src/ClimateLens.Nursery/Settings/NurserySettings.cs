@@ -158,7 +158,20 @@ public sealed record DialectSettings(
     char? CommentChar,
     int HeaderRow,
     int DataRow,
-    ImmutableArray<string> MissingValues);
+    ImmutableArray<string> MissingValues)
+{
+    /// <summary>Whether both '.' and ',' are decimal marks: <c>decimalChar = ".,"</c>.</summary>
+    public bool EitherDecimalChar { get; init; }
+
+    /// <summary>The marks of numbers together.</summary>
+    public NumberMarks Marks => new(DecimalChar, EitherDecimalChar, GroupChar);
+}
+
+/// <summary>The marks of numbers.</summary>
+/// <param name="DecimalChar">Decimal mark.</param>
+/// <param name="EitherDecimalChar">Whether both '.' and ',' are decimal marks.</param>
+/// <param name="GroupChar">Mark between groups of three digits, or null.</param>
+public readonly record struct NumberMarks(char DecimalChar, bool EitherDecimalChar, char? GroupChar);
 
 /// <summary>How a row's time reads.</summary>
 /// <param name="Field">Column that holds date and time, or the first part of them.</param>
@@ -219,4 +232,18 @@ public sealed record ColumnSettings(FieldRef Field, string Channel, string Senso
 
     /// <summary>Texts that mean "no value" in this column beside the dialect's.</summary>
     public ImmutableArray<string> MissingValues { get; init; } = [];
+
+    /// <summary>Marks of this column's numbers, or null: those of the export.</summary>
+    public NumberMarks? Marks { get; init; }
+
+    /// <summary>Whether it counts up and starts anew, so that its differences are the amounts. The store holds the count as logged.</summary>
+    public bool Counter { get; init; }
+
+    /// <summary>Units that the file changes to, in order of time.</summary>
+    public ImmutableArray<UnitChange> UnitChanges { get; init; } = [];
 }
+
+/// <summary>A unit that a column has from a time on.</summary>
+/// <param name="From">First time at which it holds, by the clock of the file.</param>
+/// <param name="Unit">Unit code.</param>
+public sealed record UnitChange(LocalDateTime From, string Unit);

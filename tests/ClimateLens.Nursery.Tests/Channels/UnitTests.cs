@@ -28,6 +28,18 @@ public class UnitTests
     [InlineData(Quantity.Volume, "[gal_br]", 1, 4.54609)] // B.8: gallon [Canadian and U.K. (Imperial)] 4.54609 E+00 L
     [InlineData(Quantity.WaterDepth, "[in_i]", 1, 25.4)]
     [InlineData(Quantity.WaterDepth, "L/m2", 7, 7)]
+    [InlineData(Quantity.Irradiance, "mW/cm2", 100, 1000)]
+    [InlineData(Quantity.Irradiance, "J/cm2/h", 360, 1000)] // 3.6 MJ/m2 in an hour
+    [InlineData(Quantity.Irradiance, "kJ/m2/h", 3600, 1000)]
+    [InlineData(Quantity.Irradiance, "J/cm2/min", 6, 1000)]
+    [InlineData(Quantity.RadiantExposure, "MJ/m2", 1, 100)]
+    [InlineData(Quantity.RadiantExposure, "J/m2", 10000, 1)]
+    [InlineData(Quantity.RadiantExposure, "kJ/m2", 10, 1)]
+    [InlineData(Quantity.RadiantExposure, "Wh/m2", 1000, 360)] // B.8: kilowatt hour 3.6 E+06 J
+    [InlineData(Quantity.RadiantExposure, "kWh/m2", 1, 360)]
+    [InlineData(Quantity.CarbonDioxide, "%", 0.04, 400)]
+    [InlineData(Quantity.OnOff, "%", 100, 1)]
+    [InlineData(Quantity.Volume, "hL", 1, 100)]
     [InlineData(Quantity.Length, "cm", 14, 140)]
     [InlineData(Quantity.Duration, "h", 1.5, 90)]
     [InlineData(Quantity.Mass, "kg", 0.35, 350)]
@@ -87,11 +99,37 @@ public class UnitTests
     }
 
     [Theory]
-    [InlineData(Quantity.Temperature, "cel")]
+    [InlineData(Quantity.Pressure, "KPA", "kPa")]
+    [InlineData(Quantity.Pressure, "mBar", "mbar")]
+    [InlineData(Quantity.Temperature, "cel", "Cel")]
+    [InlineData(Quantity.Temperature, "º C", "°C")]
+    [InlineData(Quantity.Temperature, "\u2103", "°C")]
+    [InlineData(Quantity.Temperature, "\u2109", "°F")]
+    [InlineData(Quantity.Temperature, "Deg F", "degF")]
+    [InlineData(Quantity.Illuminance, "Lux", "lux")]
+    [InlineData(Quantity.Illuminance, "KLUX", "klux")]
+    [InlineData(Quantity.CarbonDioxide, "PPM", "ppm")]
+    [InlineData(Quantity.CarbonDioxide, "µmol/mol", "umol/mol")]
+    [InlineData(Quantity.Irradiance, "W / m²", "W/m2")]
+    [InlineData(Quantity.Irradiance, "W·m\u207B²", "W.m-2")]
+    [InlineData(Quantity.Irradiance, "W/m^2", "W/m2")]
+    [InlineData(Quantity.PhotonFlux, "µmol m-2 s-1", "umolm-2s-1")]
+    [InlineData(Quantity.PhotonFlux, "\u03BCmol/m²/s", "umol/m2/s")]
+    [InlineData(Quantity.VapourDensity, "g/m³", "g/m3")]
+    [InlineData(Quantity.RelativeHumidity, "% RH", "%RH")]
+    [InlineData(Quantity.Volume, "M3", "m3")]
+    [InlineData(Quantity.Volume, "ML", "mL")] // no megalitre here, so no clash
+    public void Unit_InAnotherSpelling_IsTheSame(Quantity quantity, string written, string code)
+        => Assert.Equal(Of(quantity, code) with { Code = "" }, Of(quantity, written) with { Code = "" });
+
+    [Theory]
     [InlineData(Quantity.Temperature, "kPa")]
-    [InlineData(Quantity.Pressure, "KPA")]
+    [InlineData(Quantity.Pressure, "MPa")]
+    [InlineData(Quantity.Pressure, "k")]
+    [InlineData(Quantity.Irradiance, "W")]
+    [InlineData(Quantity.Temperature, "°")]
     [InlineData(Quantity.RelativeHumidity, "")]
-    public void Unit_OfAnotherCaseOrQuantity_IsNotFound(Quantity quantity, string code)
+    public void Unit_OfAnotherSizeOrQuantity_IsNotFound(Quantity quantity, string code)
         => Assert.False(UnitCatalogue.TryGet(quantity, code, out _));
 
     [Theory]
@@ -106,8 +144,12 @@ public class UnitTests
     {
         Unit unit = Of(quantity, code);
         Assert.All(words, word => Assert.Equal(unit with { Code = word }, Of(quantity, word)));
-        Assert.All(words, word => Assert.False(UnitCatalogue.TryGet(quantity, word.ToUpperInvariant(), out _)));
+        Assert.All(words, word => Assert.Equal(unit.Factor, Of(quantity, word.ToUpperInvariant()).Factor));
     }
+
+    [Fact]
+    public void Units_OfOneQuantity_WithOneKey_AreOneUnit()
+        => Assert.All(UnitCatalogue.All.GroupBy(u => (u.Quantity, UnitText.Key(u.Code))), same => Assert.All(same, u => Assert.True(u.IsLike(same.First()), u.Code)));
 
     [Fact]
     public void PhotonFlux_WithEitherMu_IsTheSame()

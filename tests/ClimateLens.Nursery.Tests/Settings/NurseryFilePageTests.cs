@@ -47,6 +47,10 @@ public class NurseryFilePageTests
         => Assert.Equal(ChannelRows(), Between("channels"));
 
     [Fact]
+    public void Units_OnThePage_AreThoseOfTheCatalogue()
+        => Assert.Equal(UnitRows(), Between("units"));
+
+    [Fact]
     public void Records_OnThePage_AreThoseOfTheCatalogue()
         => Assert.Equal(RecordRows(), Between("records"));
 
@@ -63,9 +67,17 @@ public class NurseryFilePageTests
 
     private static string ChannelRows()
     {
-        IEnumerable<string> rows = ChannelCatalogue.All.Select(c => $"| `{c.Name}` | {c.Label} | {Units(c.Quantity)} |");
-        return string.Join('\n', ["| Channel | What it is | Units |", "|---|---|---|", .. rows]);
+        IEnumerable<string> rows = ChannelCatalogue.All.Select(c => $"| `{c.Name}` | {c.Label} | {Spaced(c.Quantity)} | `{UnitCatalogue.SiOf(c.Quantity).Code}` |");
+        return string.Join('\n', ["| Channel | What it is | Quantity | Kept in |", "|---|---|---|---|", .. rows]);
     }
+
+    private static string UnitRows()
+    {
+        IEnumerable<string> rows = Enum.GetValues<Quantity>().Select(q => $"| {Spaced(q)} | {Units(q)} |");
+        return string.Join('\n', ["| Quantity | Units |", "|---|---|", .. rows]);
+    }
+
+    private static string Spaced(Quantity quantity) => Regex.Replace(quantity.ToString(), "(?<!^)([A-Z])", " $1").ToLowerInvariant();
 
     private static string RecordRows()
     {
@@ -80,9 +92,9 @@ public class NurseryFilePageTests
         RecordFieldType.Time => "a time, written as the export's times are",
         RecordFieldType.Level => "moisture level 1 (dry) to 5 (saturated)",
         RecordFieldType.Method => $"one of {string.Join(", ", WateringMethods.Words.Select(w => $"`{w}`"))}",
-        _ when field.Quantity is { } quantity => $"number; units {Units(quantity)}{(field.DefaultUnit is { } usual ? $"; `{usual}` when left out" : "")}",
+        _ when field.Quantity is { } quantity => $"number ({Spaced(quantity)}){(field.DefaultUnit is { } usual ? $"; `{usual}` when left out" : "")}",
         _ => "number",
     };
 
-    private static string Units(Quantity quantity) => string.Join(' ', UnitCatalogue.CodesOf(quantity).Select(c => $"`{c}`"));
+    private static string Units(Quantity quantity) => string.Join(" · ", UnitCatalogue.KindsOf(quantity).Select(kind => string.Join(' ', UnitCatalogue.CodesOf(quantity).Where(c => UnitCatalogue.TryGet(quantity, c, out Unit unit) && unit.IsLike(kind)).Select(c => $"`{c}`"))));
 }

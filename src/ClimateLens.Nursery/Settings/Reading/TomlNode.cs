@@ -14,7 +14,7 @@ internal abstract class TomlNode(Place at)
     public abstract string Describe();
 }
 
-/// <summary>Text, a number, true or false, a date. <see cref="Value"/> is a string, long, double, bool, LocalDate, or null for a time.</summary>
+/// <summary>Text, a number, true or false, a date. <see cref="Value"/> is a string, long, double, bool, LocalDate, LocalDateTime, or null for another time.</summary>
 internal sealed class TomlScalar(Place at, object? value, string source) : TomlNode(at)
 {
     public object? Value { get; } = value;

@@ -40,6 +40,7 @@ internal static class TomlValues
             FloatValueSyntax number => number.Value,
             BooleanValueSyntax flag => flag.Value,
             DateTimeValueSyntax { Kind: SyntaxKind.LocalDate } date => LocalDate.FromDateTime(date.Value.DateTime.DateTime),
+            DateTimeValueSyntax { Kind: SyntaxKind.LocalDateTime } moment => LocalDateTime.FromDateTime(moment.Value.DateTime.DateTime),
             _ => null,
         };
         return new TomlScalar(at, value, syntax.ToString());

@@ -62,7 +62,7 @@ internal static class ChannelKeys
     /// <param name="mend">What to do about a unit of something else.</param>
     public static Unit? Unit(TableReader table, Quantity quantity, string what, string? usual, Func<string, string> mend)
     {
-        string[] codes = [.. UnitCatalogue.CodesOf(quantity)];
+        string[] codes = [.. UnitCatalogue.KindsOf(quantity).Select(kind => kind.Code)];
         bool mayBeEmpty = UnitCatalogue.TryGet(quantity, "", out _);
         string? code = table.Text("unit", usual is null ? $"\"{codes[0]}\"" : null, mayBeEmpty);
         if (code is null && table.Has("unit"))
@@ -80,10 +80,7 @@ internal static class ChannelKeys
             return unit;
         }
 
-        string sentence = codes.FirstOrDefault(c => c.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } sameLetters
-            ? $"did you mean \"{sameLetters}\"?"
-            : mend(name);
-        table.Faults.Error(FaultCodes.Unit, table.PlaceOf("unit"), $"unit {Excerpt.Quoted(name)} does not fit {what}", $"one of: {string.Join(", ", codes)}", sentence);
+        table.Faults.Error(FaultCodes.Unit, table.PlaceOf("unit"), $"unit {Excerpt.Quoted(name)} does not fit {what}", $"one of: {string.Join(", ", codes)}, or another name of these", mend(name));
         return null;
     }
 

@@ -11,7 +11,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 internal static class ColumnTable
 {
     public static readonly string[] Keys =
-        ["field", "position", "channel", "unit", "sensor", "missingValues", "method", "litresPerMinute", "bench"];
+        ["field", "position", "channel", "unit", "sensor", "missingValues", "decimalChar", "groupChar", "counter", "unitChanges", "method", "litresPerMinute", "bench"];
 
     public static ImmutableArray<ColumnSettings> ReadAll(TableReader export, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
@@ -26,7 +26,7 @@ internal static class ColumnTable
         foreach (TableReader table in export.Tables("column", "[[export.column]]", Keys))
         {
             FieldRef field = FieldKeys.Read(table, "field", "position", dialect, required: true) ?? new FieldRef(null, 1);
-            if (Read(table, field, kind, kindKnown) is not { } column)
+            if (Read(table, field, dialect, kind, kindKnown) is not { } column)
             {
                 continue;
             }
@@ -49,9 +49,10 @@ internal static class ColumnTable
         return [.. columns];
     }
 
-    private static ColumnSettings? Read(TableReader table, FieldRef field, RecordKind? kind, bool kindKnown)
+    private static ColumnSettings? Read(TableReader table, FieldRef field, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
         ImmutableArray<string> missing = DialectKeys.MissingValues(table);
+        NumberMarks? marks = MarkKeys.OfColumn(table, dialect);
         if (!kindKnown)
         {
             return null; // what the channel may be depends on the kind, and that is reported
@@ -68,7 +69,8 @@ internal static class ColumnTable
             }
         }
 
-        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing };
+        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Marks = marks };
+        column = kind is null ? ValueKeys.Read(table, column) : column;
         return what is null ? null : valve ? ValveKeys.Read(table, column) : column;
     }
 
@@ -86,6 +88,7 @@ internal static class ColumnTable
     private static (string Channel, string Unit)? OfRecord(TableReader table, RecordKind kind)
     {
         table.NotHere("sensor", "is for readings only", "take it out.");
+        ValueKeys.NotForRecords(table);
         if (table.Text("channel", "\"note\"") is not { } name)
         {
             return null;

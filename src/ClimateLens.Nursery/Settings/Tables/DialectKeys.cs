@@ -21,18 +21,18 @@ internal static class DialectKeys
     {
         char delimiter = export.Mark("delimiter", "\";\"") ?? ',';
         char quote = export.Mark("quoteChar", "'\"'") ?? '"';
-        char decimalMark = DecimalChar(export);
+        (char decimalMark, bool either) = MarkKeys.DecimalChar(export) ?? ('.', false);
         char? group = export.Mark("groupChar", "\".\"");
         char? comment = export.Mark("commentChar", "\"#\"");
         Distinct(export, "delimiter", delimiter, "quoteChar", quote);
         Distinct(export, "decimalChar", decimalMark, "quoteChar", quote);
-        Distinct(export, "groupChar", group, "decimalChar", decimalMark);
         Distinct(export, "groupChar", group, "quoteChar", quote);
         Distinct(export, "commentChar", comment, "delimiter", delimiter);
         Distinct(export, "commentChar", comment, "quoteChar", quote);
-        Distinct(export, "decimalChar", decimalMark, "delimiter", delimiter);
+        MarkKeys.CheckGroup(export, decimalMark, either, group);
+        MarkKeys.CheckDelimiter(export, decimalMark, either, delimiter);
         (int header, int data) = Rows(export);
-        return new(Encoding(export), delimiter, quote, decimalMark, group, comment, header, data, MissingValues(export));
+        return new(Encoding(export), delimiter, quote, decimalMark, group, comment, header, data, MissingValues(export)) { EitherDecimalChar = either };
     }
 
     /// <summary>Texts that mean "no value"; a bare number is refused, since its text is what counts.</summary>
@@ -60,21 +60,6 @@ internal static class DialectKeys
         };
         export.Faults.Error(FaultCodes.Dialect, export.PlaceOf("encoding"), $"encoding {Excerpt.Quoted(name)} is not known", $"one of: {all}", mend);
         return Encodings[0];
-    }
-
-    private static char DecimalChar(TableReader export)
-    {
-        if (export.Mark("decimalChar", "\",\"") is not { } mark)
-        {
-            return '.';
-        }
-
-        if (mark is not ('.' or ','))
-        {
-            export.Faults.Error(FaultCodes.Dialect, export.PlaceOf("decimalChar"), $"decimalChar = {Excerpt.Quoted(mark.ToString())}", "\".\" or \",\"", "look at a number in the export.");
-        }
-
-        return mark;
     }
 
     /// <summary>Two marks may not be the same; shown at the later one that the file gives.</summary>

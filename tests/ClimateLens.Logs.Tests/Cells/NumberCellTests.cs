@@ -3,12 +3,13 @@ using System.Text;
 using ClimateLens.Logs.Cells;
 using CsCheck;
 
-namespace ClimateLens.Logs.Tests;
+namespace ClimateLens.Logs.Tests.Cells;
 
 public sealed class NumberCellTests
 {
     private static readonly NumberFormat Point = new('.', null);
     private static readonly NumberFormat Comma = new(',', '.');
+    private static readonly NumberFormat Either = new('.', null, either: true);
 
     [Theory]
     [InlineData("21.5", 21.5)]
@@ -60,6 +61,77 @@ public sealed class NumberCellTests
     [InlineData("1,234.567")]
     [InlineData("1.234.")]
     public void TryRead_OtherGroups_AreRefused(string text) => Assert.Null(Read(text, Comma));
+
+    [Theory]
+    [InlineData("9,22917e-008", 9.22917e-8)]
+    [InlineData("1,2E+03", 1200)]
+    [InlineData("1,5", 1.5)]
+    [InlineData("12-", -12)]
+    [InlineData("12,5 -", -12.5)]
+    [InlineData("1.234,5-", -1234.5)]
+    [InlineData("\u22123,2", -3.2)]
+    [InlineData("\u20133,2", -3.2)]
+    [InlineData("- 3,2", -3.2)]
+    [InlineData("1'234,5", 1234.5)]
+    [InlineData("1\u2019234", 1234)]
+    [InlineData("1\u202F234,5", 1234.5)]
+    [InlineData("1\u2009234\u2009567", 1234567)]
+    [InlineData("2,5D-03", 0.0025)]
+    public void TryRead_OddButOneMeaning_IsRead(string text, double expected) => Assert.Equal(expected, Read(text, Comma));
+
+    [Theory]
+    [InlineData("1 234,5")] // a plain blank may part two numbers
+    [InlineData("1'23")]
+    [InlineData("1'2345")]
+    [InlineData("1'234\u2009567")]
+    [InlineData("-12-")]
+    [InlineData("12--")]
+    [InlineData("1e5-")]
+    [InlineData("1e-")]
+    [InlineData("1e--5")]
+    [InlineData("12 5")]
+    [InlineData("\u2212")]
+    [InlineData("1,5,2")]
+    [InlineData("1,5.234")]
+    public void TryRead_OddWithTwoMeaningsOrNone_IsRefused(string text) => Assert.Null(Read(text, Comma));
+
+    [Theory]
+    [InlineData("21.5", 21.5)]
+    [InlineData("21,5", 21.5)]
+    [InlineData("1,5", 1.5)]
+    [InlineData("1.234", 1.234)]
+    [InlineData("1,234", 1.234)]
+    [InlineData("1.234,5", 1234.5)]
+    [InlineData("1,234.5", 1234.5)]
+    [InlineData("1.234.567", 1234567)]
+    [InlineData("1,234,567.25", 1234567.25)]
+    [InlineData("9,22917e-008", 9.22917e-8)]
+    [InlineData("9.22917e-008", 9.22917e-8)]
+    public void TryRead_EitherMark_IsTheFraction(string text, double expected) => Assert.Equal(expected, Read(text, Either));
+
+    [Theory]
+    [InlineData("1.23,4")]
+    [InlineData("1.2.3")]
+    [InlineData("1,234.567,8")]
+    [InlineData("10.10.2025")]
+    [InlineData("1.234,567.8")]
+    public void TryRead_EitherMarkWithBrokenGroups_IsRefused(string text) => Assert.Null(Read(text, Either));
+
+    [Theory]
+    [InlineData(' ', "1 234,5")]
+    [InlineData(' ', "1\u00A0234,5")]
+    [InlineData('\u00A0', "1 234,5")]
+    public void TryRead_BlankAsGroup_MayBeAnyBlank(char group, string text) => Assert.Equal(1234.5, Read(text, new NumberFormat(',', group)));
+
+    /// <summary>Whatever is read of digits and one comma, where the mark is a point, is never the digits run together.</summary>
+    [Fact]
+    public void TryRead_OtherMark_NeverRunsDigitsTogether()
+        => Gen.Select(Gen.Int[0, 999], Gen.Int[0, 9999]).Sample((whole, fraction) => Read(FormattableString.Invariant($"{whole},{fraction}"), Point) is null);
+
+    [Fact]
+    public void TryRead_AnyBytes_EndsWithAFiniteNumberOrNone()
+        => Gen.Select(Gen.Char["0123456789.,'-+eEdD \u00A0\u2009\u2212°%C"].Array[0, 24], Gen.Bool).Sample((chars, either) =>
+            Read(new string(chars), either ? Either : Comma) is not double value || double.IsFinite(value));
 
     [Fact]
     public void TryRead_NoBreakSpaceAsGroup_IsRead() => Assert.Equal(12345.5, Read("12\u00A0345,5", new NumberFormat(',', '\u00A0')));
