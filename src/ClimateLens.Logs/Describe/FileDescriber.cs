@@ -76,7 +76,29 @@ public static class FileDescriber
             return [];
         }
 
-        return new DraftBuilder(study, time, FileNumbers.Of(study, time), options).Drafts();
+        return Tried(new DraftBuilder(study, time, FileNumbers.Of(study, time), options).Drafts(), study, problems);
+    }
+
+    private static List<DraftExport> Tried(ImmutableArray<DraftExport> drafts, Study study, ImmutableArray<Problem>.Builder problems)
+    {
+        List<DraftExport> tried = [];
+        foreach (DraftExport draft in drafts)
+        {
+            if (draft.Columns.IsEmpty)
+            {
+                problems.Add(ProblemCodes.NoChannel.In(study.File.Name, null, null, TimeFound(study).Replace("no column that holds times", "no channel", StringComparison.Ordinal), "a column that is a channel of readings or a field of a record"));
+            }
+
+            tried.Add(draft.Columns.IsEmpty ? draft : TrialReading.Of(draft, study.Files, study.OddCount, out Problem? problem) is var read && problem is null ? read : Told(read, problem!, problems));
+        }
+
+        return tried;
+    }
+
+    private static DraftExport Told(DraftExport draft, Problem problem, ImmutableArray<Problem>.Builder problems)
+    {
+        problems.Add(problem);
+        return draft;
     }
 
     private static string TimeFound(Study study)

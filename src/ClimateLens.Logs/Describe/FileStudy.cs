@@ -86,11 +86,11 @@ internal sealed class FileStudy
 
     private void Tally(string[] cells)
     {
-        TimeSource source = default;
+        TimeSource? source = null;
         string text = "";
         for (int i = 0; i < _stamps.Length; i++)
         {
-            if (i == 0 || _stamps[i].Source != source)
+            if (!ReferenceEquals(_stamps[i].Source, source))
             {
                 source = _stamps[i].Source;
                 text = source.Text(cells);

@@ -39,12 +39,8 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             return null;
         }
 
-<<<<<<< HEAD
         ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time));
-=======
-        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time.Pattern));
         _odd.Report();
->>>>>>> values
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
     }

@@ -69,6 +69,7 @@ public static class ProblemCodes
     // Files that were to be described.
     internal static readonly ProblemCode NotDescribed = new("describe.noTable", Severity.Error, "The file holds no table that could be described.", "Export it again as text (CSV) with a time and values in each row.");
     internal static readonly ProblemCode NoTime = new("describe.noTime", Severity.Error, "No column of the file holds times that can be read.", "Export it with date and time in each row.");
+    internal static readonly ProblemCode NoChannel = new("describe.noChannel", Severity.Warning, "No column of the file is a channel or a field that is known.", "Name the columns yourself: docs/nursery-file.md lists the channels.");
     internal static readonly ProblemCode KindsDiffer = new("describe.kinds", Severity.Warning, "The files are not of one kind: they are cut, encoded or headed otherwise; each kind has a draft of its own.", "Describe the files of one kind at a time, or give every draft its own name.");
     internal static readonly ProblemCode Question = new("describe.question", Severity.Warning, "The file leaves a question open; it stands in the draft, marked ASK.", "Answer it in the draft.");
     internal static readonly ProblemCode DraftRead = new("describe.trial", Severity.Warning, "A trial reading with the draft did not take every row.", "Look through the draft; climatelens check shows the rows.");

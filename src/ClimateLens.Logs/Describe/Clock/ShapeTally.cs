@@ -74,7 +74,16 @@ internal sealed class ShapeTally
             }
         }
 
-        /// <summary>Two digits are asked for only where a first zero was seen: one letter reads one digit and two.</summary>
-        public bool IsPadded(int token) => token >= 0 && !_single[token] && _zero[token];
+        /// <summary>
+        /// Two digits are asked for only where a first zero was seen, in this part or in another part of the date: one letter reads one digit
+        /// and two.
+        /// </summary>
+        public bool IsPadded(int token)
+        {
+            bool date = token + 2 < tokens.Count && tokens[token + 1].Kind == StampTokenKind.Mark && !tokens[token + 1].Is(':');
+            bool near = date && !_single[token + 2] && _zero[token + 2];
+            bool before = token >= 2 && tokens[token - 1].Kind == StampTokenKind.Mark && !tokens[token - 1].Is(':') && !_single[token - 2] && _zero[token - 2];
+            return token >= 0 && !_single[token] && (_zero[token] || near || before);
+        }
     }
 }

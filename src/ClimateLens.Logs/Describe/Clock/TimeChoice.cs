@@ -1,6 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using ClimateLens.Logs.Describe.Words;
+using ClimateLens.Logs.Times;
 
 namespace ClimateLens.Logs.Describe.Clock;
 
@@ -29,71 +28,47 @@ internal static class TimeChoice
             return null;
         }
 
-        return best with { End = EndOf(best, guesses, study), Year = YearOf(best, study) };
+        return best with { End = EndOf(best, guesses, study) };
     }
 
     /// <summary>Lower is better: stamps that leave no doubt first, dates without a time of day last.</summary>
     private static (int, int, int, int) Rank(TimeGuess guess, Study study)
     {
-        HeaderText header = study.Headers[guess.Source.Date];
+        HeaderText header = study.Headers[guess.Source.First];
         StampHolds holds = guess.Formats[0].Holds;
         int kind = holds.HasFlag(StampHolds.Yearless) ? 3 : !holds.HasFlag(StampHolds.TimeOfDay) ? 4 : 0;
         int read = guess.Share > 0.9 && guess.Tally.Rows > 0.9 * study.Rows ? 0 : 1;
         int named = (header.Has(Idea.End) && !header.Has(Idea.Start)) || header.Has(Idea.Reentry) ? 1 : 0;
         int clear = guess.NamesOffset ? 0 : guess.Sureness == Sureness.Unsure ? 3 : guess.Tally.Order.UsualStep().Micros == 0 ? 2 : 1;
         int odd = guess.Tally.Order.Oddities() * 50 > guess.Tally.Rows ? 1 : 0;
-        return ((read * 10) + kind, odd + named, clear, guess.Source.Date);
+        return ((read * 10) + kind, odd + named, clear, guess.Source.First);
     }
 
-    /// <summary>A second time that always lies behind the first by no more than a day is the end of an interval.</summary>
-    private static int EndOf(TimeGuess start, List<TimeGuess> guesses, Study study)
+    /// <summary>
+    /// A second time that always lies behind the first by no more than a day is the end of an interval: whole, or as a time of day alone.
+    /// </summary>
+    private static TimeSource? EndOf(TimeGuess start, List<TimeGuess> guesses, Study study)
     {
-        foreach (TimeGuess end in guesses)
-        {
-            bool whole = end.Source.TimeOfDay < 0 && start.Source.TimeOfDay < 0 && end.Source != start.Source && end.Formats[0].Text == start.Formats[0].Text;
-            if (!whole || !study.Headers[end.Source.Date].Has(Idea.End))
-            {
-                continue;
-            }
-
-            int behind = 0;
-            int both = 0;
-            foreach (Reading.SampleRow row in study.Sample)
-            {
-                if (start.Tally.TryRead(start.Source.Text(row.Cells), out long from) && end.Tally.TryRead(end.Source.Text(row.Cells), out long to))
-                {
-                    both++;
-                    behind += to > from && to - from <= Times.CivilDate.DayMicros ? 1 : 0;
-                }
-            }
-
-            if (both > 0 && behind > 0.95 * both)
-            {
-                return end.Source.Date;
-            }
-        }
-
-        return -1;
+        IEnumerable<TimeSource> ends = guesses.Where(g => g.Source != start.Source && g.Formats[0].Text == start.Formats[0].Text).Select(g => g.Source)
+            .Concat(Enumerable.Range(0, study.Headers.Length).Where(c => study.Layout.Sorts[c] == Cutting.CellSort.Stamp && start.Source.Columns.Length == 2).Select(c => new TimeSource(start.Source.First, c)));
+        return ends.FirstOrDefault(end => study.Headers[end.Columns[^1]].Has(Idea.End) && !start.Source.Has(end.Columns[^1]) && IsBehind(start, end, study)) is { } found
+            ? found.First == start.Source.First ? new TimeSource(found.Columns[^1]) : found
+            : null;
     }
 
-    private static int? YearOf(TimeGuess guess, Study study)
+    private static bool IsBehind(TimeGuess start, TimeSource end, Study study)
     {
-        if (!guess.IsYearless)
+        int behind = 0;
+        int both = 0;
+        foreach (Reading.SampleRow row in study.Sample)
         {
-            return null;
-        }
-
-        ImmutableArray<HeaderText> headers = study.Headers;
-        for (int i = 0; i < headers.Length; i++)
-        {
-            string[] cells = [.. study.Sample.Select(r => i < r.Cells.Length ? r.Cells[i] : "").Distinct()];
-            bool isYear = cells.Length == 1 && int.TryParse(cells[0], NumberStyles.None, CultureInfo.InvariantCulture, out int year) && year is >= 1950 and < 2200;
-            if (isYear)
+            if (start.Tally.TryRead(start.Source.Text(row.Cells), out long from) && start.Tally.TryRead(end.Text(row.Cells), out long to))
             {
-                return int.Parse(cells[0], NumberStyles.None, CultureInfo.InvariantCulture);
+                both++;
+                behind += (to > from && to - from <= CivilDate.DayMicros) || (end.First == start.Source.First && to < from) ? 1 : 0;
             }
         }
 
-        return null;
+        return both > 0 && behind > 0.95 * both;
     }
 }

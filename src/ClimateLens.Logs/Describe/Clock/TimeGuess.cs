@@ -10,14 +10,14 @@ namespace ClimateLens.Logs.Describe.Clock;
 /// <param name="Tally">The tally of the first format.</param>
 internal sealed record TimeGuess(TimeSource Source, ImmutableArray<StampFormat> Formats, Sureness Sureness, string Evidence, StampTally Tally)
 {
-    /// <summary>0-based column with the end of a row's interval, or -1.</summary>
-    public int End { get; init; } = -1;
+    /// <summary>Where the end of a row's interval stands, or null.</summary>
+    public TimeSource? End { get; init; }
 
     /// <summary>Whether the stamps name no year.</summary>
     public bool IsYearless => Formats[0].Holds.HasFlag(StampHolds.Yearless);
 
-    /// <summary>The year that another column of the file gives, or null.</summary>
-    public int? Year { get; init; }
+    /// <summary>Whether a column is part of the time or of the end.</summary>
+    public bool Has(int column) => Source.Has(column) || End?.Has(column) == true;
 
     /// <summary>Whether every stamp names its offset from UTC, or counts from an instant.</summary>
     public bool NamesOffset => Tally.Read > 0 && Tally.WithOffset >= Tally.Read;

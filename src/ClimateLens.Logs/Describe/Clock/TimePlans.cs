@@ -21,7 +21,7 @@ internal sealed class TimePlans(IReadOnlyList<HeaderText> headers, IReadOnlyList
     {
         var plans = new List<TimePlan?>();
         int[] columns = [.. Enumerable.Range(0, headers.Count)];
-        plans.AddRange(columns.Where(i => _holds[i].HasFlag(StampHolds.Both)).Take(MostPlans).Select(i => TimePlan.Of(new TimeSource(i), rows, h => h.HasFlag(StampHolds.Date))));
+        plans.AddRange(columns.Where(i => _holds[i] == StampHolds.Both).Take(MostPlans).Select(i => TimePlan.Of(new TimeSource(i), rows, h => h.HasFlag(StampHolds.Date))));
         plans.AddRange(columns.Where(i => _holds[i] == StampHolds.Nothing && IsPackedStamp(i)).Take(MostPlans).Select(i => TimePlan.Of(new TimeSource(i), rows, h => h.HasFlag(StampHolds.Both))));
         foreach (int date in columns.Where(i => _holds[i] == StampHolds.Date || (_holds[i] == StampHolds.Nothing && IsPackedDate(i))).Take(MostPlans))
         {
@@ -29,7 +29,9 @@ internal sealed class TimePlans(IReadOnlyList<HeaderText> headers, IReadOnlyList
             plans.Add(TimePlan.Of(new TimeSource(date), rows, h => h == StampHolds.Date));
         }
 
-        plans.AddRange(columns.Where(i => headers[i].Has(Idea.DayOfYear)).Select(DayOfYear));
+        plans.AddRange(columns.Where(i => headers[i].Has(Idea.DayOfYear) || IsDayOfYear(i)).Take(2).Select(DayOfYear));
+        plans.Add(Parts());
+        plans.AddRange(columns.Where(i => _holds[i] == (StampHolds.Both | StampHolds.Yearless)).Take(2).Select(WithYear));
         return [.. plans.OfType<TimePlan>().Take(MostPlans)];
     }
 
@@ -120,6 +122,13 @@ internal sealed class TimePlans(IReadOnlyList<HeaderText> headers, IReadOnlyList
         return cells.Length == 0 ? 0 : cells.Count(test) / (double)cells.Length;
     }
 
+    /// <summary>The column with the year, or -1.</summary>
+    private int YearColumn() => Array.FindIndex([.. headers], h => h.Has(Idea.Year)) is int named and >= 0 ? named
+        : Enumerable.Range(0, headers.Count).FirstOrDefault(i => sorts[i] == CellSort.Number && headers[i].Raw.Length == 0 && Share(i, c => c.Length == 4 && IsYear(c)) > 0.95, -1);
+
+    /// <summary>Without names: whole numbers to 366 between a year and a time of day.</summary>
+    private bool IsDayOfYear(int column) => column > 0 && column == YearColumn() + 1 && headers[column].Raw.Length == 0 && Share(column, c => c.Length <= 3 && int.TryParse(c, out int day) && day is >= 1 and <= 366) > 0.95;
+
     private TimePlan? DayOfYear(int column)
     {
         int? clock = Partner(column) ?? (column + 1 < headers.Count && sorts[column + 1] == CellSort.Number && IsClock(column + 1) ? column + 1 : null);
@@ -128,9 +137,42 @@ internal sealed class TimePlans(IReadOnlyList<HeaderText> headers, IReadOnlyList
             return null;
         }
 
-        var source = new TimeSource(column, time);
+        int year = YearColumn();
+        string[] patterns = ["D Hmm", "D H:mm", "D H:mm:ss", "D H"];
+        return year >= 0 ? Given(new TimeSource(year, column, time), "yD", false, [.. patterns.Select(p => $"yyyy {p}")]) : Given(new TimeSource(column, time), "D", true, patterns);
+    }
+
+    /// <summary>Columns for year, month, day and hour, perhaps minutes.</summary>
+    private TimePlan? Parts()
+    {
+        int Find(Idea idea) => Array.FindIndex([.. headers], h => h.Has(idea) && !h.HasAny(Idea.Temperature, Idea.Sum, Idea.Average));
+
+        (int year, int month, int day) = (Find(Idea.Year), Find(Idea.Month), Find(Idea.Day));
+        int hour = Find(Idea.Hour) is int named and >= 0 ? named : Find(Idea.Time);
+        int minute = Array.FindIndex([.. headers], h => h.HasAny(Idea.Minute, Idea.Minutes) || h.Text is " min " or " minutes ");
+        if (year < 0 || month < 0 || day < 0 || hour < 0 || new[] { year, month, day, hour }.Distinct().Count() < 4)
+        {
+            return null;
+        }
+
+        return minute >= 0 && minute != hour
+            ? Given(new TimeSource(year, month, day, hour, minute), "yMd", false, "yyyy M d H m")
+            : Given(new TimeSource(year, month, day, hour), "yMd", false, "yyyy M d H", "yyyy M d Hmm", "yyyy M d H:mm", "yyyy M d H:mm:ss");
+    }
+
+    /// <summary>A stamp without a year beside a column with it.</summary>
+    private TimePlan? WithYear(int column)
+    {
+        int year = YearColumn();
+        return year < 0 ? TimePlan.Of(new TimeSource(column), rows, h => h.HasFlag(StampHolds.Date))
+            : TimePlan.Of(new TimeSource(column), rows, h => h.HasFlag(StampHolds.Yearless)) is { } plan
+            ? Given(new TimeSource(year, column), "y", false, [.. plan.Formats.Select(f => $"yyyy {f.Text}")]) : null;
+    }
+
+    private TimePlan? Given(TimeSource source, string order, bool yearless, params string[] patterns)
+    {
         string[] stamps = [.. rows.Select(source.Text).Where(text => text.Length > 0)];
-        StampFormat[] formats = [.. ((string[])["D Hmm", "D H:mm", "D H:mm:ss", "D H"]).Select(p => new StampFormat(p, "D", StampHolds.Both | StampHolds.Yearless))];
-        return TimePlan.Of(source, formats, stamps);
+        StampHolds holds = yearless ? StampHolds.Both | StampHolds.Yearless : StampHolds.Both;
+        return TimePlan.Of(source, patterns.Select(p => new StampFormat(p, order == "y" ? string.Concat(p.Where(c => c is 'y' or 'M' or 'd').Distinct()) : order, holds)), stamps);
     }
 }

@@ -42,7 +42,7 @@ internal sealed class DraftBuilder
 
         var meaning = new FileMeaning(_study, _numbers, _time, _context);
         LongKeys? keys = LongKeys.Of(_study, _time);
-        ImmutableArray<ColumnFinding> findings = keys is null ? meaning.Wide() : new LongMeaning(_study, _numbers, keys).Judge(meaning, c => _time.Source.Has(c) || c == _time.End);
+        ImmutableArray<ColumnFinding> findings = keys is null ? meaning.Wide() : new LongMeaning(_study, _numbers, keys).Judge(meaning, _time.Has);
         string[] tags = [.. findings.Where(f => !f.Channel.IsUnused).Select(f => f.House).OfType<string>().Distinct(StringComparer.Ordinal)];
         return tags.Length < 2 ? [Readings(findings, keys, tag ?? tags.FirstOrDefault(), _context.IsWeather)] : ByHouse(findings, keys, tags);
     }
@@ -73,7 +73,7 @@ internal sealed class DraftBuilder
         DraftKey? house = HouseChoice.Of(tag, isWeather, _options);
         DraftKey?[] stamps = [DialectLines.Step(_time), Side()];
         var notes = FileNotes.Of(_study, _time, _numbers).ToList();
-        if (keys is not null)
+        if (keys is not null && used.Length > 0)
         {
             notes.Insert(0, $"a long table: {string.Join(" and ", keys.Keys.Select(k => TomlText.Quote(_study.Headers[k].Raw)))} tell the rows of one time apart; rows of those that are not listed are set aside");
         }
@@ -116,7 +116,7 @@ internal sealed class DraftBuilder
                 DraftKey.Of("name", TomlText.Quote(name)), .. house is null ? Array.Empty<DraftKey>() : [house], DraftKey.Of("kind", TomlText.Quote(word), book.Sureness, book.Evidence),
                 FilePattern.Of(_study.Files, _options.Folder), .. DialectLines.Of(_study, _numbers, _names),
             ],
-            TimeLines.Of(_study, _time with { End = -1 }, _names),
+            TimeLines.Of(_study, _time with { End = null }, _names),
             [.. book.Fields.Select(Field)],
             [.. Enumerable.Range(0, _study.Headers.Length).Where(c => !_time.Source.Has(c) && !used.Contains(c)).Select(c => new UnusedColumn(c + 1, _study.Headers[c].Raw, _study.Numbers[c].Filled == 0 ? "empty in every row" : "no field of this kind of record"))],
             FileNotes.Of(_study, _time, _numbers));
@@ -134,10 +134,10 @@ internal sealed class DraftBuilder
     /// <summary>Only the header can tell whether a time names the start or the end of what it stands for.</summary>
     private DraftKey? Side()
     {
-        Words.HeaderText header = _study.Headers[_time.Source.Date];
+        Words.HeaderText header = _study.Headers[_time.Source.First];
         bool start = header.Has(Words.Idea.Start);
         bool end = header.Has(Words.Idea.End);
-        return _time.End >= 0 || start == end ? null
+        return _time.End is not null || start == end ? null
             : DraftKey.Of("stamps", start ? "\"intervalStart\"" : "\"intervalEnd\"", Sureness.Likely, $"the header of the time says {(start ? "start" : "end")}");
     }
 

@@ -28,6 +28,23 @@ internal sealed class FieldNames
     public DraftKey Key(int column, string nameKey = "field", string positionKey = "position")
         => IsGood(column) ? DraftKey.Of(nameKey, TomlText.Quote(_names[column])) : DraftKey.Of(positionKey, $"{column + 1}", null, Why(column));
 
+    /// <summary>The keys that point at the column of a time, at date and time of day apart, or at more columns as a list.</summary>
+    public IEnumerable<DraftKey> Keys(IReadOnlyList<int> columns)
+    {
+        if (columns.Count > 2)
+        {
+            return [List(columns, "field", "position")];
+        }
+
+        return columns.Count == 1 ? [Key(columns[0])] : [Key(columns[0]), Key(columns[1], "timeOfDayField", "timeOfDayPosition")];
+    }
+
+    /// <summary>The key that points at one column, or at several as a list: all by name, or all by position.</summary>
+    public DraftKey List(IReadOnlyList<int> columns, string nameKey, string positionKey)
+        => columns.Count == 1 ? Key(columns[0], nameKey, positionKey)
+        : columns.All(IsGood) ? DraftKey.Of(nameKey, TomlText.List(columns.Select(c => _names[c])))
+        : DraftKey.Of(positionKey, $"[{string.Join(", ", columns.Select(c => c + 1))}]");
+
     /// <summary>The name of a column, or null when it can't be pointed at by name.</summary>
     public string? Name(int column) => IsGood(column) ? _names[column] : null;
 

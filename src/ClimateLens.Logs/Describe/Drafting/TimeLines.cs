@@ -12,23 +12,16 @@ internal static class TimeLines
     public static ImmutableArray<DraftKey> Of(Study study, TimeGuess time, FieldNames names)
     {
         var keys = ImmutableArray.CreateBuilder<DraftKey>();
-        keys.Add(names.Key(time.Source.Date));
-        if (time.Source.TimeOfDay >= 0)
+        keys.AddRange(names.Keys(time.Source.Columns));
+        if (time.End is { } end)
         {
-            keys.Add(names.Key(time.Source.TimeOfDay, "timeOfDayField", "timeOfDayPosition"));
-        }
-
-        if (time.End >= 0)
-        {
-            keys.Add(names.Key(time.End, "endField", "endPosition") with { Sureness = Sureness.Likely, Evidence = "always after the first time: a row is an interval" });
+            keys.Add(names.List(end.Columns, "endField", "endPosition") with { Sureness = Sureness.Likely, Evidence = "always after the first time: a row is an interval" });
         }
 
         keys.Add(Format(time));
         if (time.IsYearless)
         {
-            keys.Add(time.Year is int year
-                ? DraftKey.Of("year", year.ToString(CultureInfo.InvariantCulture), Sureness.Sure, "another column of the file has it in every row")
-                : new DraftKey("year", ["2025"], Sureness.Unsure, "the stamps name no year: write that of the first row"));
+            keys.Add(new DraftKey("year", ["2025"], Sureness.Unsure, "the stamps name no year: write that of the oldest row"));
         }
 
         if (Zone(study, time) is { } zone)
@@ -59,9 +52,7 @@ internal static class TimeLines
             return null;
         }
 
-        HeaderText header = study.Headers[time.Source.Date];
-        HeaderText? clock = time.Source.TimeOfDay >= 0 ? study.Headers[time.Source.TimeOfDay] : null;
-        bool utc = header.Has(Idea.Utc) || clock?.Has(Idea.Utc) == true;
-        return utc && !header.Has(Idea.Local) ? DraftKey.Of("timeZone", "\"UTC\"", Sureness.Likely, "the header says so") : null;
+        HeaderText[] headers = [.. time.Source.Columns.Select(c => study.Headers[c])];
+        return Array.Exists(headers, h => h.Has(Idea.Utc)) && !Array.Exists(headers, h => h.Has(Idea.Local)) ? DraftKey.Of("timeZone", "\"UTC\"", Sureness.Likely, "the header says so") : null;
     }
 }

@@ -11,13 +11,13 @@ internal static class AirCheck
 {
     private const int FewestRows = 12;
     private const double LeastDeficitKPa = 0.15;
-    private const double WidestRatio = 1.35;
-    private const double WidestMedian = 1.15;
+    private const double WidestRatio = 1.3;
+    private const double WidestMedian = 1.1;
     private const double WidestHumidity = 8;
 
     /// <summary>Units of a deficit, with how many of them make one of what is worked out.</summary>
     private static readonly (string Code, double Factor, bool Density)[] DeficitUnits =
-        [("kPa", 1, false), ("hPa", 10, false), ("Pa", 1000, false), ("mm[Hg]", 1 / 0.133322387415, false), ("g/m3", 1, true)];
+        [("kPa", 1, false), ("hPa", 10, false), ("Pa", 1000, false), ("g/m3", 1, true)];
 
     /// <summary>The unit in which a logged deficit agrees with temperature and humidity; null where none or several do.</summary>
     /// <param name="temperatureC">Air temperature by row. [°C]</param>

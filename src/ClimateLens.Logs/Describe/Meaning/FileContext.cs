@@ -21,7 +21,7 @@ internal sealed record FileContext(bool IsWeather, HeaderText Title, double Step
     {
         string name = study.File.ShortName[..^Math.Min(study.File.ShortName.Length, Path.GetExtension(study.File.ShortName).Length)];
         var title = HeaderText.Of(string.Join(" ", study.Layout.Titles.Select(t => t.Length > 200 ? t[..200] : t).Append(name)));
-        int[] data = [.. Enumerable.Range(0, study.Headers.Length).Where(i => study.Numbers[i].Numbers > 0 && time?.Source.Has(i) != true)];
+        int[] data = [.. Enumerable.Range(0, study.Headers.Length).Where(i => study.Numbers[i].Numbers > 0 && time?.Has(i) != true)];
         int house = data.Count(i => study.Headers[i].HasAny(HouseIdeas) && !study.Headers[i].Has(Idea.Outside));
         int weather = data.Count(i => study.Headers[i].HasAny(WeatherIdeas) && !study.Headers[i].HasAny(Idea.Vent, Idea.LeeSide, Idea.WindSide));
         bool outsideOnly = data.Length > 0 && house == 0 && data.All(i => study.Headers[i].Has(Idea.Outside));

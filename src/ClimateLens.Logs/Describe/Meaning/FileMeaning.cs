@@ -19,7 +19,7 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
     /// <summary>The columns of a wide table.</summary>
     public ImmutableArray<ColumnFinding> Wide()
     {
-        int[] columns = [.. Enumerable.Range(0, study.Headers.Length).Where(c => !time.Source.Has(c) && c != time.End)];
+        int[] columns = [.. Enumerable.Range(0, study.Headers.Length).Where(c => !time.Has(c))];
         int[] values = [.. columns.Where(c => IsValue(numbers.Columns[c]))];
         return Judge([.. columns.Select(c => (numbers.Columns[c], Named(c, values.Length == 1 && values[0] == c), ImmutableArray<(int, string)>.Empty))]);
     }
@@ -35,7 +35,7 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
         var units = new UnitRules(scale, context, facts => DeficitUnit(known, scale, facts));
         bool bothZero = ZerosTogether(known);
         ColumnFinding[] findings = [.. guesses.Select(g => Finding(g.Facts, Settle(g.Guess, known, scale, g.Facts), units, bothZero) with { Where = g.Where, House = HouseTags.Of(g.Facts.Header) })];
-        return SensorNames.Give(findings);
+        return SensorNames.Give(Twins.Without(findings));
     }
 
     private static bool IsValue(ColumnFacts facts) => facts.IsNumeric || SwitchWords.All(facts.Tally);
@@ -52,6 +52,7 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
     private ChannelGuess Guess(HeaderText header, ColumnFacts facts)
         => facts.Tally.Filled == 0 ? ChannelGuess.Unused("empty in every row")
         : !IsValue(facts) ? ChannelGuess.Unused("texts, no numbers")
+        : facts.Count == 0 && facts.Tally.Numbers > 0 ? ChannelGuess.Unused("a code for \"no value\" in every row")
         : ChannelRules.Of(header, facts, context);
 
     /// <summary>Deficits and dew points bear witness also where no channel takes them.</summary>

@@ -20,7 +20,7 @@ internal sealed record LongKeys(ImmutableArray<int> Keys, int Variable, int Unit
     /// <summary>Finds them; null when each time has one row.</summary>
     public static LongKeys? Of(Study study, TimeGuess time)
     {
-        int[] columns = [.. Enumerable.Range(0, study.Headers.Length).Where(c => !time.Source.Has(c) && c != time.End)];
+        int[] columns = [.. Enumerable.Range(0, study.Headers.Length).Where(c => !time.Has(c))];
         int[] words = [.. columns.Where(c => IsKey(study, c))];
         int unit = Array.Find([.. words.Select(c => (int?)c)], c => AreUnits(study.Numbers[c!.Value])) ?? -1;
         int variable = Array.Find([.. words.Where(c => c != unit).Select(c => (int?)c)], c => AreVariables(study, c!.Value)) ?? -1;

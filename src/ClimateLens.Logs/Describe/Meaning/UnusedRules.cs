@@ -20,6 +20,16 @@ internal static class UnusedRules
             return ChannelGuess.Unused("how far values part, no reading");
         }
 
+        if (header.Has(Idea.Felt))
+        {
+            return ChannelGuess.Unused("how warm it feels, no channel");
+        }
+
+        if (climate && header.HasAny(Idea.Time, Idea.Date) && header.Has(Idea.Rain))
+        {
+            return ChannelGuess.Unused("a time of rain");
+        }
+
         if (header.HasAny(Idea.Minimum, Idea.Maximum) && !header.Has(Idea.Average))
         {
             return ChannelGuess.Unused($"the {(header.Has(Idea.Minimum) ? "lowest" : "highest")} value of a time, no reading");

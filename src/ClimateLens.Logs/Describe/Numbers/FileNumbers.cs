@@ -14,7 +14,7 @@ internal sealed record FileNumbers(MarkGuess Marks, ImmutableDictionary<int, str
     /// <summary>Judges the numbers of a file.</summary>
     public static FileNumbers Of(Study study, TimeGuess? time)
     {
-        bool IsData(int column) => study.Layout.Sorts[column] == CellSort.Number && time?.Source.Has(column) != true && time?.End != column;
+        bool IsData(int column) => study.Layout.Sorts[column] == CellSort.Number && time?.Has(column) != true;
 
         int[] data = [.. Enumerable.Range(0, study.Layout.Fields).Where(IsData)];
         MarkGuess marks = MarkVote.Of([.. data.Select(c => study.Numbers[c])]);

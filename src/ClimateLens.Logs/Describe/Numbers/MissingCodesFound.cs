@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace ClimateLens.Logs.Describe.Numbers;
 
-/// <summary>Texts that mean "no value": those of the whole file and those of single columns.</summary>
+/// <summary>Numbers that mean "no value": those of the whole file and those of single columns. Words need no mention, the import knows them.</summary>
 /// <param name="Everywhere">For the export, with how often each stands.</param>
 /// <param name="ByColumn">For single columns, by 0-based column.</param>
 internal sealed record MissingCodesFound(ImmutableArray<(string Text, int Count)> Everywhere, ImmutableDictionary<int, ImmutableArray<string>> ByColumn)
@@ -19,16 +19,10 @@ internal sealed record MissingCodesFound(ImmutableArray<(string Text, int Count)
     {
         int[] columns = [.. Enumerable.Range(0, study.Layout.Fields).Where(isData)];
         var spans = columns.ToDictionary(c => c, c => Span(study, c, marks(c)));
-        var words = new SortedDictionary<string, int>(StringComparer.Ordinal);
         var numbers = new Dictionary<double, List<(int Column, string Text, int Count)>>();
         foreach (int column in columns)
         {
             NumberTally tally = study.Numbers[column];
-            foreach ((string text, int count) in tally.Texts.Where(t => MissingWords.Contains(t.Key) && tally.Numbers > 0))
-            {
-                words[text] = words.GetValueOrDefault(text) + count;
-            }
-
             foreach ((string text, int count) in tally.Suspects.Where(_ => tally.Suspects.Count <= MostCodes))
             {
                 double value = SampleNumber.Read(text, marks(column));
@@ -40,14 +34,14 @@ internal sealed record MissingCodesFound(ImmutableArray<(string Text, int Count)
             }
         }
 
-        return Divide(words, numbers, columns, spans);
+        return Divide(numbers, columns, spans);
     }
 
     /// <summary>A code of several columns that is a value of none is one of the file.</summary>
     private static MissingCodesFound Divide(
-        SortedDictionary<string, int> words, Dictionary<double, List<(int Column, string Text, int Count)>> numbers, int[] columns, Dictionary<int, (double Low, double High)> spans)
+        Dictionary<double, List<(int Column, string Text, int Count)>> numbers, int[] columns, Dictionary<int, (double Low, double High)> spans)
     {
-        var everywhere = words.Select(w => (w.Key, w.Value)).ToList();
+        var everywhere = new List<(string Text, int Count)>();
         var single = new Dictionary<int, List<string>>();
         foreach ((double value, List<(int Column, string Text, int Count)> places) in numbers.OrderBy(n => n.Key))
         {
