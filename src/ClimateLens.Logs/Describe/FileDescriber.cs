@@ -69,7 +69,7 @@ public static class FileDescriber
     {
         Study study = FileStudy.Of(kind);
         FileNumbers first = FileNumbers.Of(study, null);
-        string? dayFirst = first.Marks is { Decimal: ",", Sureness: Sureness.Sure } ? "countries with a decimal comma have it" : null;
+        string? dayFirst = first.Marks is { Decimal: ",", Sureness: Sureness.Sure } ? "where a decimal comma is used, the day mostly stands first" : null;
         if (TimeChoice.Of(study, dayFirst) is not { } time)
         {
             problems.Add(ProblemCodes.NoTime.In(study.File.Name, study.Layout.DataLine, null, TimeFound(study), "a column with date and time, or two"));

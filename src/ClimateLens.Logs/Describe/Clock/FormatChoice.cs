@@ -69,14 +69,14 @@ internal static class FormatChoice
             return One(best, Sureness.Likely, $"{reads}; {order}");
         }
 
-        StampTally[] both = [best, rival];
-        if (dayFirst is not null && Array.Find(both, t => IsDayFirst(t.Format)) is { } day && Array.Exists(both, t => t.Format.Order == "Mdy") && rival.Score == best.Score)
+        StampTally[] both = [.. new[] { best, rival }.OrderBy(t => IsDayFirst(t.Format) ? 0 : 1)];
+        if (both[0].Format is { Order: "dMy" } day && both[1].Format.Order == "Mdy" && day.Text.IndexOf('.', StringComparison.Ordinal) is 1 or 2)
         {
-            return One(day, Sureness.Likely, $"{reads}; day first, as {dayFirst}");
+            return One(both[0], Sureness.Likely, $"{reads}; with points the day stands first");
         }
 
-        string[] texts = [best.Format.Text, rival.Format.Text];
-        return One(best, Sureness.Unsure, $"{texts[0]} and {texts[1]} both read every row, and the order of time does not tell") with { Formats = [best.Format, rival.Format] };
+        string hint = dayFirst is null ? "" : $"; {dayFirst}";
+        return One(best, Sureness.Unsure, $"{both[0].Format.Text} and {both[1].Format.Text} both read every row, and the order of time does not tell{hint}") with { Formats = [both[0].Format, both[1].Format] };
     }
 
     private static bool IsDayFirst(StampFormat format) => format.Order == "dMy";

@@ -15,8 +15,7 @@ internal static class TimeChoice
         foreach (IGrouping<TimeSource, StampTally> place in study.Stamps.GroupBy(t => t.Source))
         {
             StampTally[] tallies = [.. place];
-            string? hint = dayFirst ?? (tallies[0].Format.Text.Contains('.') && Array.Exists(tallies, t => t.Format.Text.StartsWith("d.", StringComparison.Ordinal) || t.Format.Text.StartsWith("dd.", StringComparison.Ordinal)) ? "dates with points have it" : null);
-            if (FormatChoice.Of(tallies, [.. study.Mixed.Where(m => m.Source == place.Key)], hint) is { } guess)
+            if (FormatChoice.Of(tallies, [.. study.Mixed.Where(m => m.Source.Equals(place.Key))], dayFirst) is { } guess)
             {
                 guesses.Add(guess);
             }
@@ -49,7 +48,7 @@ internal static class TimeChoice
     /// </summary>
     private static TimeSource? EndOf(TimeGuess start, List<TimeGuess> guesses, Study study)
     {
-        IEnumerable<TimeSource> ends = guesses.Where(g => g.Source != start.Source && g.Formats[0].Text == start.Formats[0].Text).Select(g => g.Source)
+        IEnumerable<TimeSource> ends = guesses.Where(g => !g.Source.Equals(start.Source) && g.Formats[0].Text == start.Formats[0].Text).Select(g => g.Source)
             .Concat(Enumerable.Range(0, study.Headers.Length).Where(c => study.Layout.Sorts[c] == Cutting.CellSort.Stamp && start.Source.Columns.Length == 2).Select(c => new TimeSource(start.Source.First, c)));
         return ends.FirstOrDefault(end => study.Headers[end.Columns[^1]].Has(Idea.End) && !start.Source.Has(end.Columns[^1]) && IsBehind(start, end, study)) is { } found
             ? found.First == start.Source.First ? new TimeSource(found.Columns[^1]) : found

@@ -28,7 +28,7 @@ internal sealed class DraftBuilder
         _numbers = numbers;
         _options = options;
         _names = new FieldNames(study.Layout);
-        _context = FileContext.Of(study, time);
+        _context = FileContext.Of(study, time, options.House is not null);
     }
 
     /// <summary>The drafts.</summary>

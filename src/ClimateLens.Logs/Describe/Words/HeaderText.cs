@@ -68,20 +68,26 @@ internal sealed partial record HeaderText(string Raw, string Name, UnitMeaning? 
             }
         }
 
-        foreach (string mark in (string[])[",", ";", ":", " in ", "/ ", " - ", "|", "/"])
+        return Behind(header, ",", ";", ":", " in ", " - ", "|") ?? LastWords(header) ?? Behind(header, "/") ?? (header, null);
+    }
+
+    /// <summary>A unit behind the last mark of a kind: "Temp., °C", "Temp / °C".</summary>
+    private static (string Name, UnitMeaning? Unit)? Behind(string header, params ReadOnlySpan<string> marks)
+    {
+        foreach (string mark in marks)
         {
             int at = header.LastIndexOf(mark, StringComparison.OrdinalIgnoreCase);
-            if (at > 0 && UnitWords.Of(header[(at + mark.Length)..]) is { } marked && IsPlain(header[(at + mark.Length)..].Trim(), header[..at]))
+            if (at > 0 && UnitWords.Of(header[(at + mark.Length)..]) is { } unit && IsPlain(header[(at + mark.Length)..].Trim(), header[..at]))
             {
-                return (header[..at].Trim(), marked);
+                return (header[..at].Trim(), unit);
             }
         }
 
-        return LastWords(header);
+        return null;
     }
 
     /// <summary>A unit at the end: "Temp °C", "wind_spd_kmh", "TempF"; a single letter counts only behind a temperature.</summary>
-    private static (string Name, UnitMeaning? Unit) LastWords(string header)
+    private static (string Name, UnitMeaning? Unit)? LastWords(string header)
     {
         MatchCollection parts = Parts().Matches(header);
         for (int count = Math.Min(MostUnitParts, parts.Count - 1); count >= 1; count--)
@@ -95,7 +101,7 @@ internal sealed partial record HeaderText(string Raw, string Name, UnitMeaning? 
             }
         }
 
-        return (header, null);
+        return null;
     }
 
     private static bool IsPlain(string text, string name)

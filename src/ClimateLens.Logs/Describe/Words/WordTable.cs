@@ -45,7 +45,7 @@ internal static partial class WordTable
         (Idea.Leaf, "leaf* foliage blad bladtemp* *blad blatt* plant_temp* planttemp* plantetemp* pflanzentemp* feuille* foliaire* hoja* foliar* foglia* fogliar* leaft"),
         (Idea.Canopy, "canopy* crop* gewas* bestand bestandes* bestandstemp* afgrode* couvert cultivo coltura in_crop"),
         (Idea.Medium, "medium substrat* substraat* soil* slab* matte* potgrond grond* bodem* boden* topf* potte potting jord* root* wortel* wurzel* rodzone suelo sustrat* suolo terreno terriccio terreau peat coco du_sol growing_medium"),
-        (Idea.Pipe, "pipe* *buis buis* *buizen *rohr rohr* heizrohr* *ror ror rortemp* rorstemp* varmeror* tube* tuyau* tubo* tuberia* tubi tubazion* rail buisrail*"),
+        (Idea.Pipe, "pipe* *buis buis* *buizen *rohr rohr* heizrohr* *ror ror* varmeror* tube* tuyau* tubo* tuberia* tubi tubazion* rail buisrail*"),
         (Idea.Supply, "flow supply aanvoer* vorlauf* fremlob* depart mandata impulsion ida"),
         (Idea.Return, "return* retour* rucklauf* ruecklauf* returlob* retorno ritorno"),
         (Idea.Boiler, "boiler* ketel* kessel* kedel* chaudiere* caldera* caldaia* buffer*"),
