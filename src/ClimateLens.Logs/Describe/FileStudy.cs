@@ -34,7 +34,7 @@ internal sealed class FileStudy
         List<string[]> known = [.. heads.SelectMany(h => h.Lines.All.Where(line => line.Number >= h.Layout.DataLine)).Select(line => _layout.Cut.Cutter.Cut(line.Text)).Where(_model.Fits)];
         List<TimePlan> plans = new TimePlans(_headers, _layout.Sorts, known).All();
         _stamps = [.. plans.SelectMany(plan => plan.Formats.Select(format => StampTally.TryCreate(plan.Source, format))).OfType<StampTally>()];
-        _mixed = [.. plans.Select(plan => Pair(plan, known)).OfType<MixedTally>()];
+        _mixed = [.. plans.SelectMany(plan => Pairs(plan, known))];
         _numbers = [.. Enumerable.Range(0, _layout.Fields).Select(_ => new NumberTally())];
         _rows = new RowSample(_layout.Fields);
     }
@@ -113,13 +113,13 @@ internal sealed class FileStudy
         }
     }
 
-    /// <summary>Day first and month first are what files mix.</summary>
-    private static MixedTally? Pair(TimePlan plan, List<string[]> rows)
+    /// <summary>Day first and month first are what files mix; the first row may be either, so both are tried.</summary>
+    private static IEnumerable<MixedTally> Pairs(TimePlan plan, List<string[]> rows)
     {
         StampFormat[] pair = [.. ((string[])["dMy", "Mdy"]).Select(order => plan.Formats.FirstOrDefault(f => f.Order == order)).Where(f => f.Text is not null)];
         if (pair.Length < 2 || StampTally.TryCreate(plan.Source, pair[0]) is not { } first)
         {
-            return null;
+            return [];
         }
 
         foreach (string[] row in rows)
@@ -127,6 +127,7 @@ internal sealed class FileStudy
             first.Add(plan.Source.Text(row));
         }
 
-        return new MixedTally(plan.Source, pair, first.Order.NewestFirst);
+        bool down = first.Order.NewestFirst;
+        return [new MixedTally(plan.Source, pair, down), new MixedTally(plan.Source, [pair[1], pair[0]], down)];
     }
 }

@@ -55,8 +55,9 @@ internal static class TrialReading
         long otherHouses = report.Problems.Where(p => p.Code == ProblemCodes.House.Code).Sum(p => (long)p.Count); // the trial knows one house
         long aside = Math.Max(0, report.Sheets.Sum(s => (long)s.SetAside) - oddLines - otherHouses);
         long cells = report.Sheets.Sum(s => (long)s.CellsNotRead);
+        Problem? first = report.Problems.FirstOrDefault(p => p.Severity == Severity.Warning && p.Code != ProblemCodes.House.Code);
         return rows == 0 || aside > MostLost * rows || cells > MostLost * rows * draft.Columns.Length
-            ? ProblemCodes.DraftRead.In(draft.Files[0], null, null, Told(report), "nearly every row and cell")
+            ? ProblemCodes.DraftRead.In(draft.Files[0], first?.Line, first?.Column, $"{Told(report)}; the first is {first?.Found ?? "none"}", first?.Expected ?? "rows")
             : null;
     }
 

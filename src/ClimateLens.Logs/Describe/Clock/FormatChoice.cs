@@ -87,7 +87,7 @@ internal static class FormatChoice
     private static bool IsMixed(MixedTally pair, StampTally best)
     {
         int fewer = pair.Taken.Min();
-        return fewer > 0 && pair.Score - best.Score > Math.Max(3, FewRows * best.Rows) && pair.Order.Oddities() * 4 <= best.Order.Oddities() + (best.Rows - best.Read) && fewer > FewRows * best.Rows;
+        return fewer > FewRows * best.Rows && pair.Score - best.Score >= 2 && pair.Order.Oddities() * 3 <= best.Order.Oddities() + (best.Rows - best.Read);
     }
 
     private static TimeGuess Mixed(MixedTally pair, StampTally best)

@@ -30,7 +30,7 @@ internal static class DelimiterVote
 
     private static CutGuess Guess(Trial best, char quote, Trial[] trials)
     {
-        bool near = trials[1].Score > best.Score * 0.9;
+        bool near = trials.Any(t => t != best && t.Score > best.Score * 0.9 && !(best.Mark == '\t' && t.Mark == ' '));
         string evidence = string.Create(CultureInfo.InvariantCulture, $"{best.Lines} of {best.All} lines looked at have {best.Fields} cells");
         return new CutGuess(best.Cutter, best.Mark, [], quote, best.Fields, near || best.Consistency < 0.8 ? Sureness.Likely : Sureness.Sure, evidence);
     }

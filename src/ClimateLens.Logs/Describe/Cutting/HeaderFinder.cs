@@ -24,13 +24,13 @@ internal static class HeaderFinder
         List<HeadLine> header = Header(head, first, cut.Fields);
         HeadLine? units = header.FindLast(line => UnitRows.IsUnits(line.Cells));
         HeadLine? names = header.Where(line => line != units && !UnitRows.IsKinds(line.Cells)).MaxBy(line => UnitRows.NameScore(line.Cells));
-        HeadLine? groups = names is null ? null : header.FindLast(line => line.Number < names.Number && line != units);
+        HeadLine? groups = names is null ? null : header.FindLast(line => line.Number < names.Number && line != units && IsGroups(line.Cells));
         int firstUsed = names is null ? first : head.IndexOf(groups ?? names);
         int shift = names is not null && names.Cells.Length == cut.Fields - 1 && IsIndex(sample, cut) ? 1 : 0;
         return new Layout(
             cut, names?.Number ?? 0, units?.Number ?? 0, head[first].Number,
             Spread(names?.Cells, cut.Fields, shift), Spread(units?.Cells, cut.Fields, shift), Spread(groups?.Cells, cut.Fields, 0),
-            [.. head.Take(firstUsed).Select(line => line.Text.Trim())])
+            [.. head.Take(firstUsed).Select(line => line.Text.Trim().TrimEnd(cut.Delimiter ?? ' '))])
         {
             GroupsLine = groups?.Number ?? 0,
             NamesFit = names is not null && shift == 0 && Fit(names.Cells, cut, sample),
@@ -74,6 +74,10 @@ internal static class HeaderFinder
 
         return header;
     }
+
+    /// <summary>Names over groups of columns reach into the second half of the table; titles stand at its start.</summary>
+    private static bool IsGroups(string[] cells)
+        => cells.Count(c => c.Length > 0) > 1 && Array.FindLastIndex(cells, c => c.Length > 0) * 2 >= cells.Length && !cells.Any(c => CellSorts.Of(c) is CellSort.Stamp or CellSort.Number);
 
     private static bool IsIndex(LineSample sample, CutGuess cut)
     {

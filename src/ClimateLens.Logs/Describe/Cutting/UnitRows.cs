@@ -26,11 +26,11 @@ internal static class UnitRows
         return filled.Length > 0 && filled.All(Kinds.Contains);
     }
 
-    /// <summary>How much a row looks like names: different texts count, words of the trade count more.</summary>
+    /// <summary>How much a row looks like names: filled cells and different texts count, words for what is measured count more.</summary>
     public static int NameScore(string[] cells)
     {
-        string[] texts = [.. cells.Where(c => c.Length > 0).Distinct(StringComparer.Ordinal)];
-        return texts.Length + (2 * texts.Count(c => WordFinder.Find(c).Count > 0));
+        string[] texts = [.. cells.Where(c => c.Length > 0)];
+        return (2 * texts.Length) + texts.Distinct(StringComparer.Ordinal).Count() + (2 * texts.Count(c => WordFinder.Find(c).Exists(w => w.Idea is not (Idea.House or Idea.Inside or Idea.Outside or Idea.Number))));
     }
 
     private static bool IsUnit(string cell)

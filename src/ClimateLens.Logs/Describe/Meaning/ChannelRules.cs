@@ -20,7 +20,12 @@ internal static class ChannelRules
             }
         }
 
+        if (header.Raw.Length == 0 && context.IsHeaderless && UnnamedRules.Of(facts) is { } unnamed)
+        {
+            return unnamed;
+        }
+
         string unit = header.Unit is { Quantities.Count: > 0 } known ? $"in {known.Written}, but of what the name does not say" : "the name says nothing that is known";
-        return ChannelGuess.Unused(unit);
+        return ChannelGuess.Unused(facts.Count == 0 ? unit : FormattableString.Invariant($"{unit} (values {facts.At(0.02):0.###} to {facts.At(0.98):0.###})"));
     }
 }

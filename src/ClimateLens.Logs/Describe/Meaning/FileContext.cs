@@ -11,6 +11,9 @@ namespace ClimateLens.Logs.Describe.Meaning;
 /// <param name="IsAmerican">Whether month-first dates, AM and PM, or units of the United States stand in it.</param>
 internal sealed record FileContext(bool IsWeather, HeaderText Title, double StepMinutes, bool IsAmerican)
 {
+    /// <summary>Whether no column has a name.</summary>
+    public bool IsHeaderless { get; init; }
+
     private static readonly Idea[] HouseIdeas =
         [Idea.Vent, Idea.Screen, Idea.Pipe, Idea.SetPoint, Idea.CarbonDioxide, Idea.Valve, Idea.Leaf, Idea.Medium, Idea.Canopy, Idea.Inside, Idea.Heating, Idea.Fog, Idea.Irrigation, Idea.House];
 
@@ -34,6 +37,6 @@ internal sealed record FileContext(bool IsWeather, HeaderText Title, double Step
         double step = (time?.Tally.Order.UsualStep().Micros ?? 0) / 60e6;
         bool american = (time is not null && time.Formats[0].Order == "Mdy") || study.Headers.Any(h => h.Unit?.Code is "[degF]" or "mph" or "in" or "[in_i'Hg]" or "gal" or "[ft_i]-cd")
             || (time is not null && time.Formats[0].Text.Contains('a'));
-        return new FileContext(isWeather, title, step, american);
+        return new FileContext(isWeather, title, step, american) { IsHeaderless = study.Headers.All(h => h.Raw.Length == 0) };
     }
 }

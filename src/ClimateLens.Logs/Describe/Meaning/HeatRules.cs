@@ -24,6 +24,11 @@ internal static class HeatRules
             return ChannelGuess.Is("heatingPipeTemperature", header, Sureness.Likely) with { Sensor = side };
         }
 
+        if (header.Unit is null && facts.Count > 0 && facts.Min > 5 && facts.Max is > 25 and < 100 && header.Words.Any(w => w.Idea is Idea.Supply or Idea.Return && w.Word is "fremlob" or "vorlauf" or "aanvoer" or "mandata" or "returlob" or "rucklauf"))
+        {
+            return ChannelGuess.Is("heatingPipeTemperature", header, Sureness.Likely) with { Sensor = side };
+        }
+
         if (!header.Has(Idea.Heating))
         {
             return header.HasAny(Idea.Supply, Idea.Return) ? ChannelGuess.Unused("a flow, but of what the name does not say") : null;

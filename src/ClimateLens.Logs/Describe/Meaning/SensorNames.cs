@@ -30,6 +30,7 @@ internal static class SensorNames
     {
         IEnumerable<string>[] ways =
         [
+            .. Enumerable.Range(0, findings.Min(f => f.Where.Length)).Select(k => findings.Select(f => Id(f.Where[k].Text))),
             findings.Select(f => f.Where.IsEmpty ? f.Channel.Sensor : Id(string.Join('-', f.Where.Select(w => w.Text)))),
             Differing(findings),
             findings.Select(f => Id($"{f.Channel.Sensor} {Digits(f.Facts.Header.Name)}")),

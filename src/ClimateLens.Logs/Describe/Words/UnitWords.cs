@@ -59,6 +59,7 @@ internal static class UnitWords
         ("g", [Quantity.Mass], "g gr gram gramm grams gramme"),
         ("kg", [Quantity.Mass], "kg kilo kilogram"),
         ("oz", [Quantity.Mass], "oz ounce"),
+        ("1", [Quantity.Percent], "m3/m3 m3m-3 cm3/cm3 v/v fraction"),
         ("1", [Quantity.OnOff], "0/1 on/off 0-1 1/0 aan/uit an/aus ein/aus til/fra bool boolean open/dicht"),
         ("", [], "j/cm2 jcm-2 joule/cm2 j/cm joule mj/m2 mjm-2 j/m2 mol/m2 molm-2 mol/m2/d mol/m2/day mol/day kwh kw w wh ms/cm mscm-1 us/cm ds/m ms ec ph v mv volt ma a dbm db g/kg gr/kg gkg-1 kg/m3 kj/kg l/h l/min lpm m3/h kpas hz rpm k w/m m2 n/a"),
     ];
