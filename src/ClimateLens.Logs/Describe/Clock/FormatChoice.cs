@@ -93,7 +93,7 @@ internal static class FormatChoice
     private static TimeGuess Mixed(MixedTally pair, StampTally best)
     {
         string evidence = string.Create(CultureInfo.InvariantCulture, $"the file mixes both: alone {best.Format.Text} reads {best.Read} of {best.Rows} rows with {best.Order.Oddities()} steps back or leaps, together there are {pair.Order.Oddities()}");
-        return new TimeGuess(best.Source, [.. pair.Formats], Sureness.Likely, evidence, best) { Share = pair.Order.Count / (double)best.Rows };
+        return new TimeGuess(best.Source, [.. pair.Formats], Sureness.Likely, evidence, best) { Share = pair.Order.Count / (double)best.Rows, Order = pair.Order };
     }
 
     /// <summary>A file whose format changes: formats that read different rows.</summary>

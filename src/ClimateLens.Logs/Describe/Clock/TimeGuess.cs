@@ -22,6 +22,9 @@ internal sealed record TimeGuess(TimeSource Source, ImmutableArray<StampFormat> 
     /// <summary>Whether every stamp names its offset from UTC, or counts from an instant.</summary>
     public bool NamesOffset => Tally.Read > 0 && Tally.WithOffset >= Tally.Read;
 
+    /// <summary>How the times follow each other as read.</summary>
+    public OrderTally Order { get; init; } = Tally.Order;
+
     /// <summary>Share of the rows that the formats read.</summary>
     public double Share { get; init; }
 }

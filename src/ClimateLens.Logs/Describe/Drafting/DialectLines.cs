@@ -90,8 +90,8 @@ internal static class DialectLines
     /// <summary>The step between readings, where the file keeps to one.</summary>
     public static DraftKey? Step(TimeGuess time)
     {
-        (long micros, double share) = time.Tally.Order.UsualStep();
-        bool regular = share >= MostlyRegular && micros % 1_000_000 == 0 && micros is > 0 and <= 86_400_000_000 && time.Tally.Read > 3 && time.Formats.Length == 1;
+        (long micros, double share) = time.Order.UsualStep();
+        bool regular = share >= MostlyRegular && micros % 1_000_000 == 0 && micros is > 0 and <= 86_400_000_000 && time.Order.Count > 3;
         return regular ? DraftKey.Of("stepMinutes", TomlText.Number(micros / 60e6), share > 0.98 ? Sureness.Sure : Sureness.Likely, Invariant($"{share * 100:0.#} % of the steps")) : null;
     }
 

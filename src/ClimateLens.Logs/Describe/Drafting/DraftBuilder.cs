@@ -68,7 +68,7 @@ internal sealed class DraftBuilder
     private DraftExport Readings(ImmutableArray<ColumnFinding> findings, LongKeys? keys, string? tag, bool isWeather)
     {
         var lines = new ColumnLines(_study, _numbers, _names);
-        ColumnFinding[] used = [.. findings.Where(f => !f.Channel.IsUnused)];
+        ImmutableArray<ColumnFinding> used = SensorNames.Give([.. findings.Where(f => !f.Channel.IsUnused)]);
         string name = _options.Name ?? (isWeather ? "weather" : IsOneVariable(used) ? SensorNames.Id(used[0].Channel.Channels[0]) : "climate");
         DraftKey? house = HouseChoice.Of(tag, isWeather, _options);
         DraftKey?[] stamps = [DialectLines.Step(_time), Side()];
@@ -129,7 +129,7 @@ internal sealed class DraftBuilder
         return new DraftColumn(field.Column + 1, _study.Headers[field.Column].Raw, [.. keys], keys.Max(k => k.Sureness ?? Sureness.Sure));
     }
 
-    private bool IsOneVariable(ColumnFinding[] used) => used.Length == 1 && _study.Layout.Fields <= 3;
+    private bool IsOneVariable(ImmutableArray<ColumnFinding> used) => used.Length == 1 && _study.Layout.Fields <= 3;
 
     /// <summary>Only the header can tell whether a time names the start or the end of what it stands for.</summary>
     private DraftKey? Side()
@@ -143,7 +143,7 @@ internal sealed class DraftBuilder
 
     private string Summary()
     {
-        OrderTally order = _time.Tally.Order;
+        OrderTally order = _time.Order;
         string files = _study.Files.Length == 1 ? _study.File.ShortName : string.Create(CultureInfo.InvariantCulture, $"{_study.Files.Length} files, {_study.Files[0].ShortName} to {_study.Files[^1].ShortName}");
         string span = order.Count == 0 || _time.IsYearless ? "" : string.Create(CultureInfo.InvariantCulture, $", {Day(order.Earliest)} to {Day(order.Latest)}");
         return string.Create(CultureInfo.InvariantCulture, $"{files}: {_study.Rows} rows{(_time.Sureness == Sureness.Unsure ? "" : span)}.");

@@ -26,7 +26,7 @@ internal static class FileNotes
             notes.Add(string.Create(CultureInfo.InvariantCulture, $"{study.OddCount} lines below the header are no rows of data, and the import sets them aside: {lines}"));
         }
 
-        if (time.Tally.Order.NewestFirst)
+        if (time.Order.NewestFirst)
         {
             notes.Add("the newest row stands first");
         }

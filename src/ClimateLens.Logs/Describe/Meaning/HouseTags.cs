@@ -24,7 +24,7 @@ internal static class HouseTags
                 return next.TrimStart('0') is { Length: > 0 } number ? number : "0";
             }
 
-            if (next.Length == 1 && char.IsAsciiLetter(next[0]))
+            if (next.Length == 1 && char.IsAsciiLetter(next[0]) && word.Idea == Idea.House)
             {
                 return next.ToUpperInvariant();
             }

@@ -9,11 +9,11 @@ internal static class SensorNames
 {
     private const int LongestName = 40;
 
-    /// <summary>The findings with names where a channel of a house has several.</summary>
+    /// <summary>The findings of one export with names where a channel has several.</summary>
     public static ImmutableArray<ColumnFinding> Give(IReadOnlyList<ColumnFinding> findings)
     {
         ColumnFinding[] named = [.. findings];
-        foreach (var group in named.Index().Where(f => !f.Item.Channel.IsUnused).GroupBy(f => (f.Item.House, f.Item.Channel.Channels[0])).Where(g => g.Count() > 1))
+        foreach (var group in named.Index().Where(f => !f.Item.Channel.IsUnused).GroupBy(f => f.Item.Channel.Channels[0]).Where(g => g.Count() > 1))
         {
             int[] members = [.. group.Select(f => f.Index)];
             string[] names = Distinct([.. members.Select(i => named[i])]);
