@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Logs.Import;
+using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
@@ -21,11 +22,13 @@ public static class ExportChecker
         string[] houses = [.. nursery.Houses.Select(h => h.Id)];
         var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
         int known = 0;
+        using var spill = new SpillFolder(StoreDisk.Real, Path.Combine(Path.GetTempPath(), "climatelens-" + Path.GetRandomFileName()));
         foreach (ExportSettings export in nursery.Exports)
         {
-            SourceContent content = SourceUpdate.ContentOf(export, houses, [], null);
+            var workshop = new Workshop(null, spill, MemoryLimits.Usual, "");
+            SourceContent content = SourceUpdate.ContentOf(export, houses, [], null, workshop, storeStands: false);
             var import = new SourceImport(export, [], content, null, problems, null);
-            import.Run(finder.Hashed(export, nursery.FileName, problems));
+            import.Run(Candidates.Of(finder.Of(export, nursery.FileName, problems), [], export.Dialect, problems));
             sheets.AddRange(import.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
             known += import.Known;
         }

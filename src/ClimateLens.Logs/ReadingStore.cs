@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using ClimateLens.Logs.Import;
+using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
@@ -21,20 +22,23 @@ public sealed class ReadingStore : IDisposable
     private readonly string _nurseryFolder;
     private readonly string _folder;
     private readonly StoreLock _lock;
+    private readonly StoreDisk _disk;
+    private readonly MemoryLimits _limits;
     private readonly PartReader _reader;
     private readonly PartCache _cache;
     private bool _ledgerLost;
     private Ledger _ledger;
 
-    private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held)
+    private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held, StoreDisk disk, MemoryLimits limits)
     {
+        (_disk, _limits) = (disk, limits);
         _nursery = nursery;
         _nurseryFolder = nurseryFolder;
         _folder = folder;
         _lock = held;
         _reader = new PartReader(folder);
         _cache = new PartCache(_reader);
-        _ledger = LedgerKeeper.Read(folder, nursery, out _ledgerLost);
+        _ledger = LedgerKeeper.Read(folder, nursery, disk, out _ledgerLost);
     }
 
     /// <summary>Sheets of all files ever imported, in the order of their sources and of their import.</summary>
@@ -54,14 +58,17 @@ public sealed class ReadingStore : IDisposable
     /// <param name="nurseryFolder">Folder of the nursery file.</param>
     /// <exception cref="StoreLockedException">Another run holds it.</exception>
     /// <exception cref="StoreUnavailableException">Its folder cannot be written or read.</exception>
-    public static ReadingStore Open(NurserySettings nursery, string nurseryFolder)
+    public static ReadingStore Open(NurserySettings nursery, string nurseryFolder) => Open(nursery, nurseryFolder, StoreDisk.Real, MemoryLimits.Usual);
+
+    /// <summary>Opens the store on a disk that may fail, or with little memory: for tests.</summary>
+    internal static ReadingStore Open(NurserySettings nursery, string nurseryFolder, StoreDisk disk, MemoryLimits limits)
     {
         ArgumentNullException.ThrowIfNull(nursery);
         string folder = Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
         StoreLock held = StoreLock.Take(folder);
         try
         {
-            return new ReadingStore(nursery, nurseryFolder, folder, held);
+            return new ReadingStore(nursery, nurseryFolder, folder, held, disk, limits);
         }
         catch (Exception e)
         {
@@ -87,7 +94,7 @@ public sealed class ReadingStore : IDisposable
 
         foreach (ExportSettings export in _nursery.Exports)
         {
-            List<(ExportFile File, string Sha256)> files = finder.Hashed(export, _nursery.FileName, problems);
+            List<ExportFile> files = finder.Of(export, _nursery.FileName, problems);
             SourceUpdate update = Update(export, problems, progress, (u, held) => u.Run(held, files));
             sheets.AddRange(update.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
             known += update.Known;
@@ -140,7 +147,7 @@ public sealed class ReadingStore : IDisposable
     {
         ExportSettings export = _nursery.Exports.First(e => SourceOf(e)?.Parts.Exists(p => p.Stored.Path == damage.Path) == true);
         var problems = new ProblemList();
-        List<(ExportFile File, string Sha256)> files = new ExportFiles(_nurseryFolder, _nursery).Hashed(export, _nursery.FileName, problems);
+        List<ExportFile> files = new ExportFiles(_nurseryFolder, _nursery).Of(export, _nursery.FileName, problems);
         _ = Update(export, problems, null, (u, held) => u.Rebuild(held!, files, damage.Path));
     }
 
@@ -148,8 +155,8 @@ public sealed class ReadingStore : IDisposable
     {
         try
         {
-            using var transaction = new StoreTransaction(_folder);
-            var update = new SourceUpdate(_nursery, export, _reader, transaction, problems, progress);
+            using var transaction = new StoreTransaction(_folder, _disk);
+            var update = new SourceUpdate(_nursery, export, _reader, transaction, _limits, problems, progress);
             LedgerSource? held = SourceOf(export);
             if (run(update, held) is LedgerSource changed)
             {

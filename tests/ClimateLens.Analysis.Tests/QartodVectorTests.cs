@@ -26,7 +26,7 @@ public sealed class QartodVectorTests
     [Fact]
     public void Vectors_File_HoldsEveryKindOfTest()
         => Assert.Equal(
-            ["aggregate:1", "flat_line:11", "gross_range:2", "spike:8"],
+            ["aggregate:1", "attenuated_signal_whole_series:6", "flat_line:11", "gross_range:2", "rate_of_change:4", "spike:10"],
             Rows.GroupBy(r => r.GetProperty("test").GetString()!).Select(g => $"{g.Key}:{g.Count()}").Order(StringComparer.Ordinal));
 
     [Theory]
@@ -48,7 +48,40 @@ public sealed class QartodVectorTests
         JsonElement inputs = Rows[row].GetProperty("inputs");
         double[] values = Values(inputs.GetProperty("values"));
         QualityFlag[] flags = new QualityFlag[values.Length];
-        Spike.Test(values, Limit(inputs.GetProperty("suspect")), Limit(inputs.GetProperty("fail")), flags);
+        double suspect = Limit(inputs.GetProperty("suspect")), fail = Limit(inputs.GetProperty("fail"));
+        if (inputs.GetProperty("method").GetString() == "differential")
+        {
+            Spike.TestDifferential(values, suspect, fail, flags);
+        }
+        else
+        {
+            Spike.Test(values, suspect, fail, flags);
+        }
+
+        AssertFlags(row, flags);
+    }
+
+    [Theory]
+    [MemberData(nameof(RowsOf), "rate_of_change")]
+    public void RateOfChange_Vector_GivesItsFlags(int row)
+    {
+        JsonElement inputs = Rows[row].GetProperty("inputs");
+        double[] values = Values(inputs.GetProperty("values"));
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        double fail = inputs.TryGetProperty("fail_threshold_per_s", out JsonElement limit) ? limit.GetDouble() : double.PositiveInfinity;
+        RateOfChange.Test(values, inputs.GetProperty("step_s").GetDouble(), inputs.GetProperty("threshold_per_s").GetDouble(), fail, flags);
+        AssertFlags(row, flags);
+    }
+
+    [Theory]
+    [MemberData(nameof(RowsOf), "attenuated_signal_whole_series")]
+    public void AttenuatedSignal_Vector_GivesItsFlags(int row)
+    {
+        JsonElement inputs = Rows[row].GetProperty("inputs");
+        double[] values = Values(inputs.GetProperty("values"));
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        SignalSpread spread = inputs.GetProperty("check").GetString() == "std" ? SignalSpread.Deviation : SignalSpread.Range;
+        AttenuatedSignal.Whole(values, spread, inputs.GetProperty("suspect").GetDouble(), inputs.GetProperty("fail").GetDouble(), flags);
         AssertFlags(row, flags);
     }
 

@@ -16,9 +16,12 @@ public sealed class RiskHoursTests
     /// <summary>Moves just enough not to count as stuck.</summary>
     private static double Jitter(Instant at) => 0.02 * Math.Sin(at.ToUnixTimeSeconds() / 4000.0);
 
+    /// <summary>A little movement in the afternoon, as even the steadiest house has; 0 in other hours.</summary>
+    private static double Afternoon(Instant at) => Math.Max(0, Math.Cos((at.ToUnixTimeSeconds() - 54000) * Math.PI / 43200) - 0.97) / 0.03;
+
     private static SyntheticHouse Steady(double temperatureC, double humidityPct, RiskRules? rules = null)
         => SyntheticHouse.Week("2025-W42")
-            .WithAir(t => new Air(temperatureC + Jitter(t), humidityPct + (5 * Jitter(t))))
+            .WithAir(t => new Air(temperatureC + Jitter(t) + (0.4 * Afternoon(t)), humidityPct + (5 * Jitter(t)) + (1.5 * Afternoon(t))))
             .WithRules(rules ?? new RiskRules())
             .WithAccuracy("airTemperature", 0.001)
             .WithAccuracy("relativeHumidity", 0.001);
@@ -61,7 +64,7 @@ public sealed class RiskHoursTests
     [Fact]
     public void Find_MeasuredLeaf_TakesItAndNotTheAssumption()
     {
-        SyntheticHouse house = Steady(18, 90).WithColumn("leaf", "leafTemperature", t => 19 + Jitter(t)).WithAccuracy("leafTemperature", 0.001);
+        SyntheticHouse house = Steady(18, 90).WithColumn("leaf", "leafTemperature", t => 19 + Jitter(t) + (0.4 * Afternoon(t))).WithAccuracy("leafTemperature", 0.001);
         Review review = ReviewPipeline.Run(house.Input);
         Assert.Equal(19, review.Hours[2].LeafTemperatureC!.Value, 0.03);
         Assert.Equal(0, review.RiskHours!.Value);
@@ -194,7 +197,7 @@ public sealed class RiskHoursTests
         {
             HouseInput bare = SyntheticHouse.Week(week).Input;
             Interval runIn = new(bare.Period.Start - ReviewPipeline.RunIn, bare.Period.Start);
-            return ReviewPipeline.Run(new SyntheticHouse(bare with { RunIn = runIn }, 5).WithAir(at => new Air(18 + (0.1 * Math.Sin(at.ToUnixTimeSeconds())), 97 + Math.Sin(at.ToUnixTimeSeconds()))).Input);
+            return ReviewPipeline.Run(new SyntheticHouse(bare with { RunIn = runIn }, 5).WithAir(at => new Air(18 + (0.2 * Math.Sin(at.ToUnixTimeSeconds())), 97 + Math.Sin(at.ToUnixTimeSeconds()))).Input);
         }
 
         Assert.Equal(hours, ReviewOf(week).RiskHours!.Value);

@@ -1,7 +1,15 @@
 using BenchmarkDotNet.Running;
 using ClimateLens.Benchmarks;
 
-return args is ["whole-process", ..] ? WholeProcess.Run(args[1..]) : RunBenchmarks(args);
+return args switch
+{
+    ["whole-process", .. var rest] => WholeProcess.Run(rest),
+    ["import-vs-duckdb", .. var rest] => ImportVsDuckDb.Run(rest),
+    ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
+    ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
+    ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
+    _ => RunBenchmarks(args),
+};
 
 static int RunBenchmarks(string[] args)
 {

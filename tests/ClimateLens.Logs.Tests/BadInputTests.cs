@@ -27,11 +27,26 @@ public sealed class BadInputTests
     }
 
     [Fact]
-    public void Import_EmptyFileAgain_IsKnown()
+    public void Import_FaultyFileAgain_IsToldOfAsLongAsItStays()
     {
         using var nursery = new TestNursery(TestNursery.Climate);
         nursery.Write("bad.csv", "");
+        nursery.Write("header.csv", "time,temp,rh\n");
+        nursery.Write("rows.csv", "time,temp,rh\nnever,1,2\n");
+        nursery.Write("zip.csv", "PK\u0003\u0004");
         nursery.Import();
+        string[] codes = ["import.empty", "import.headerOnly", "import.nothingTaken", "import.binary"];
+
+        for (int run = 0; run < 2; run++)
+        {
+            Assert.Equal(codes.Order(StringComparer.Ordinal), nursery.Import().Problems.Select(p => p.Code).Order(StringComparer.Ordinal));
+        }
+
+        File.Delete(Path.Combine(nursery.Folder, "zip.csv"));
+        nursery.Write("bad.csv", "time,temp,rh\n2025-07-01T10:00,20,80\n");
+        nursery.Write("header.csv", "time,temp,rh\n2025-07-01T10:05,20,80\n");
+        nursery.Write("rows.csv", "time,temp,rh\n2025-07-01T10:10,20,80\n");
+        Assert.Empty(nursery.Import().Problems);
         Assert.Empty(nursery.Import().Problems);
     }
 
@@ -68,14 +83,14 @@ public sealed class BadInputTests
 
         ImportReport report = nursery.Import();
 
-        Assert.Equal(["import.noFiles", "import.folder", "import.notFound"], report.Problems.Select(p => p.Code));
-        Assert.Equal([Severity.Warning, Severity.Error, Severity.Error], report.Problems.Select(p => p.Severity));
+        Assert.Equal(["import.noFiles", "import.noFiles", "import.notFound"], report.Problems.Select(p => p.Code));
+        Assert.Equal([Severity.Warning, Severity.Warning, Severity.Error], report.Problems.Select(p => p.Severity));
     }
 
     [Theory]
-    [InlineData(new byte[] { (byte)'P', (byte)'K', 3, 4, 0, 0 }, "CSV")]
-    [InlineData(new byte[] { 0x1F, 0x8B, 8, 0 }, "Unpack")]
-    [InlineData(new byte[] { 0x7F, (byte)'E', (byte)'L', (byte)'F', 2, 1, 1, 0, 0, 0 }, "text")]
+    [InlineData(new byte[] { (byte)'P', (byte)'K', 3, 4, 0, 0 }, "ends in .zip")]
+    [InlineData(new byte[] { (byte)'R', (byte)'a', (byte)'r', (byte)'!', 8, 0 }, "Unpack")]
+    [InlineData(new byte[] { 0x7F, (byte)'E', (byte)'L', (byte)'F', 2, 1, 1, 0, 0, 0, 2 }, "text")]
     [InlineData(new byte[] { (byte)'t', 0, (byte)'i', 0, (byte)'m', 0 }, "utf-16")]
     public void Import_BinaryFile_IsRefusedWithWhatToDo(byte[] bytes, string mend)
     {

@@ -51,7 +51,7 @@ internal static class SensorNotTrusted
             facts.Add($"{comparison.Logged.Label}: {comparison.Sentence()}");
         }
 
-        foreach (SensorPair pair in SensorPair.All(evidence.Period).Where(p => p.Disagrees))
+        foreach (SensorPair pair in SensorPair.All(evidence.Period).Where(p => p.Disagrees || p.Parts))
         {
             names.Add(Say.InSentence(pair.Main.Label));
             kinds.Add(pair.Sentence());

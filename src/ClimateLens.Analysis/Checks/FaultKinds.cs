@@ -2,45 +2,34 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels;
-using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Checks;
 
-/// <summary>What the checks found in a series during the period, in a few words each: the same tests as its flags, told apart.</summary>
+/// <summary>
+/// What the checks found in a series during the period, in a few words each. Another sensor that says otherwise is told by
+/// <see cref="SensorPair"/>.
+/// </summary>
 internal static class FaultKinds
 {
     public static IEnumerable<string> Of(HousePeriod period, Series series)
     {
+        SeriesFlags flags = period.Checks[series.Key];
         ImmutableArray<double> values = period.Frame.Values(series.Key);
-        bool[] zeros = BothZero.Steps(period, series);
-        SeriesFlags flags = SeriesChecks.Flags(BothZero.Without(zeros, values.AsSpan()), series.Channel, period.Frame.Axis.Step);
-        int first = period.FirstStep;
-        if (zeros.Skip(first).Contains(true))
-        {
-            yield return "values are 0 as from an instrument without power";
-        }
-
-        if (values.Where((v, i) => i >= first && !zeros[i] && (v < series.Channel.SuspectLow || v > series.Channel.SuspectHigh)).Any())
-        {
-            yield return "values lie outside the usual or possible range";
-        }
-
+        int[] steps = [.. Enumerable.Range(period.FirstStep, values.Length - period.FirstStep)];
         bool IsFull(int i) => series.Channel.Quantity == Quantity.RelativeHumidity && values[i] >= SeriesChecks.SaturatedPct;
-        if (flags.Flat.Where((f, i) => i >= first && IsFound(f) && !IsFull(i)).Any())
-        {
-            yield return "values stood still";
-        }
-
-        if (flags.Flat.Where((f, i) => i >= first && IsFound(f) && IsFull(i)).Any())
-        {
-            yield return $"values stayed at or above {Say.Number(SeriesChecks.SaturatedPct)} % (condensing air or a saturated sensor)";
-        }
-
-        if (flags.Spike.Skip(first).Any(IsFound))
-        {
-            yield return "values jumped";
-        }
+        bool Stood(int i) => flags.Found(QualityCheck.FlatLine, i);
+        bool Hardly(int i) => flags.Found(QualityCheck.AttenuatedSignal, i);
+        (Func<int, bool> Is, string Words)[] kinds =
+        [
+            (i => flags.Found(QualityCheck.Zero, i), "values are 0 as from an instrument without power"),
+            (i => flags.Found(QualityCheck.GrossRange, i), "values lie outside the usual or possible range"),
+            (i => flags.Found(QualityCheck.UnitChange, i), "their unit seems to change"),
+            (i => Stood(i) && !IsFull(i), "values stood still"),
+            (i => (Stood(i) || Hardly(i)) && IsFull(i), $"values stayed at or above {Say.Number(SeriesChecks.SaturatedPct)} % (condensing air or a saturated sensor)"),
+            (i => Hardly(i) && !Stood(i) && !IsFull(i), "values hardly moved for a day"),
+            (i => flags.Found(QualityCheck.Spike, i) || flags.Found(QualityCheck.RateOfChange, i), "values jumped"),
+            (i => flags.Found(QualityCheck.WetOverDry, i), "values lie above the air temperature"),
+        ];
+        return kinds.Where(kind => steps.Any(kind.Is)).Select(kind => kind.Words);
     }
-
-    private static bool IsFound(QualityFlag flag) => flag is QualityFlag.Suspect or QualityFlag.Fail;
 }

@@ -3,78 +3,90 @@ using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Time;
-using NodaTime;
 
 namespace ClimateLens.Analysis.Checks;
 
 /// <summary>Says in plain sentences what the tests found in a series during the period (not its run-in).</summary>
 internal static class QualityNotes
 {
-    public static IEnumerable<string> On(HousePeriod period, Series series, SeriesFlags flags, bool[] zeros)
-        => Range(period, series, flags.RolledUp, BothZero.Concerns(period, series) ? zeros : [])
-            .Concat(Spikes(period, series, flags.Spike))
-            .Concat(Flat(period, series, flags.Flat));
+    public static IEnumerable<string> On(HousePeriod period, Series series, SeriesFlags flags)
+        => Range(period, series, flags)
+            .Concat(ZeroNotes(period, series, flags))
+            .Concat(Jumps(period, series, flags))
+            .Concat(StillNotes.On(period, series, flags))
+            .Concat(OverGaps(period, series, flags));
 
-    private static IEnumerable<string> Range(HousePeriod period, Series series, QualityFlag[] rolledUp, bool[] zeros)
+    private static IEnumerable<string> Range(HousePeriod period, Series series, SeriesFlags flags)
     {
         Channel channel = series.Channel;
         string unit = Units.Symbol(channel.Quantity);
-        double[] values = period.Frame.Values(series.Key).AsSpan()[period.FirstStep..].ToArray();
-        int impossible = values.Count(v => v < channel.FailLow || v > channel.FailHigh);
-        if (impossible > 0)
+        ImmutableArray<double> values = period.Frame.Values(series.Key);
+        int[] outside = [.. Steps(period).Where(i => flags.Found(QualityCheck.GrossRange, i))];
+        double[] impossible = [.. outside.Select(i => values[i]).Where(v => v < channel.FailLow || v > channel.FailHigh)];
+        if (impossible.Length > 0)
         {
-            yield return $"{Say.Count(impossible, "step")} outside the possible range of {Say.Number(channel.FailLow)} to {Say.Number(channel.FailHigh)}{unit}: not used.";
+            yield return $"{Say.Count(impossible.Length, "step")} outside the possible range of {Say.Number(channel.FailLow)} to {Say.Number(channel.FailHigh)}{unit}{Codes(impossible)}: not used.";
         }
 
-        int unusual = values.Where((v, i) => (v < channel.SuspectLow || v > channel.SuspectHigh) && rolledUp[period.FirstStep + i] == QualityFlag.Suspect).Count();
-        if (unusual > 0)
+        double[] unusual = [.. outside.Where(i => flags.RolledUp[i] == QualityFlag.Suspect).Select(i => values[i])];
+        if (unusual.Length > 0)
         {
-            yield return $"{Say.Count(unusual, "step")} outside the usual range of {Say.Number(channel.SuspectLow)} to {Say.Number(channel.SuspectHigh)}{unit}: used, and counted as doubtful.";
-        }
-
-        int zero = zeros.Skip(period.FirstStep).Count(z => z);
-        if (zero > 0)
-        {
-            yield return $"{Say.Count(zero, "step")} with temperature and humidity both exactly 0, as from an instrument without power: not used.";
+            yield return $"{Say.Count(unusual.Length, "step")} outside the usual range of {Say.Number(channel.SuspectLow)} to {Say.Number(channel.SuspectHigh)}{unit} ({Span(unusual)}{unit}): used, and counted as doubtful.";
         }
     }
 
-    private static IEnumerable<string> Spikes(HousePeriod period, Series series, QualityFlag[] flags)
+    /// <summary>One number again and again is more likely a code for a missing value than a reading.</summary>
+    private static string Codes(double[] impossible)
     {
-        int failed = flags.Skip(period.FirstStep).Count(f => f == QualityFlag.Fail);
-        int all = failed + flags.Skip(period.FirstStep).Count(f => f == QualityFlag.Suspect);
-        if (all > 0)
+        var most = impossible.GroupBy(v => v).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).First();
+        return most.Count() >= 3 ? $" ({Say.Number(most.Key)} in {most.Count()} of them; if that is a code for a missing value, add it to missingValues)" : $" ({Span(impossible)})";
+    }
+
+    private static string Span(double[] values)
+        => values.Min() == values.Max() ? Say.Number(Math.Round(values[0], 2)) : $"{Say.Number(Math.Round(values.Min(), 2))} to {Say.Number(Math.Round(values.Max(), 2))}";
+
+    private static IEnumerable<string> ZeroNotes(HousePeriod period, Series series, SeriesFlags flags)
+    {
+        int all = Steps(period).Count(i => flags.Found(QualityCheck.Zero, i));
+        int both = all == 0 ? 0 : Zeros.WithoutPower(period, series).Skip(period.FirstStep).Count(zero => zero);
+        if (both > 0)
+        {
+            yield return $"{Say.Count(both, "step")} with temperature and humidity both exactly 0, as from an instrument without power: not used.";
+        }
+
+        if (all > both)
+        {
+            yield return $"{Say.Count(all - both, "step")} of exactly 0 that no neighbouring value leads to, as from an instrument without power: not used.";
+        }
+    }
+
+    private static IEnumerable<string> Jumps(HousePeriod period, Series series, SeriesFlags flags)
+    {
+        string unit = Units.Difference(series.Channel.Quantity);
+        int[] spikes = [.. Steps(period).Where(i => flags.Found(QualityCheck.Spike, i))];
+        if (spikes.Length > 0)
         {
             double limit = SeriesChecks.SpikeLimit(series.Channel, period.Frame.Axis.Step);
-            yield return $"{Say.Count(all, "step")} jumped more than {Say.Number(Math.Round(limit, 1))}{Units.Difference(series.Channel.Quantity)} away from both neighbours; {failed} not used.";
+            int failed = spikes.Count(i => flags.Of(QualityCheck.Spike)[i] == QualityFlag.Fail);
+            yield return $"{Say.Count(spikes.Length, "step")} jumped more than {Say.Number(Math.Round(limit, 1))}{unit} away from both neighbours; {failed} not used.";
+        }
+
+        int steps = Steps(period).Count(i => flags.Found(QualityCheck.RateOfChange, i) && !flags.Found(QualityCheck.Spike, i));
+        if (steps > 0)
+        {
+            double limit = SeriesChecks.StepLimit(series.Channel, period.Frame.Axis.Step);
+            yield return $"{Say.Count(steps, "step")} more than {Say.Number(Math.Round(limit, 1))}{unit} away from the one before: used, and counted as doubtful.";
         }
     }
 
-    /// <summary>Names the longest stretch without movement, and the time at saturation apart from it.</summary>
-    private static IEnumerable<string> Flat(HousePeriod period, Series series, QualityFlag[] flags)
+    private static IEnumerable<string> OverGaps(HousePeriod period, Series series, SeriesFlags flags)
     {
-        ImmutableArray<double> values = period.Frame.Values(series.Key);
-        (int First, int Last) longest = (0, -1);
-        int saturated = 0;
-        for (int first = period.FirstStep, i = first; i < flags.Length; i++)
+        int count = Steps(period).Count(i => flags.Found(QualityCheck.OverGap, i));
+        if (count > 0)
         {
-            bool still = flags[i] is QualityFlag.Suspect or QualityFlag.Fail;
-            bool full = series.Channel.Quantity == Quantity.RelativeHumidity && values[i] >= SeriesChecks.SaturatedPct;
-            saturated += still && full ? 1 : 0;
-            first = still && !full ? first : i + 1;
-            longest = i - first > longest.Last - longest.First ? (first, i) : longest;
-        }
-
-        TimeAxis axis = period.Frame.Axis;
-        if (saturated > 0)
-        {
-            yield return $"{Say.Hours(axis.Step * saturated)} at or above {Say.Number(SeriesChecks.SaturatedPct)} % without moving: condensing air or a saturated sensor, the data cannot tell; used, and counted as doubtful.";
-        }
-
-        if (longest.Last >= longest.First)
-        {
-            Duration length = axis.Step * (longest.Last - longest.First + 1);
-            yield return $"Did not move for {Say.Hours(length)} from {Say.Time(axis.StartOf(longest.First), axis.Zone)}: it may be stuck.";
+            yield return $"{Say.Count(count, "amount")} came at an unknown time in a gap and {(count == 1 ? "stands" : "stand")} at its end: counted as doubtful.";
         }
     }
+
+    private static IEnumerable<int> Steps(HousePeriod period) => Enumerable.Range(period.FirstStep, period.Frame.Axis.Count - period.FirstStep);
 }

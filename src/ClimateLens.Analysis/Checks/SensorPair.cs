@@ -22,14 +22,22 @@ namespace ClimateLens.Analysis.Checks;
 /// <param name="Stated">Whether both accuracies are stated in the nursery file.</param>
 internal sealed record SensorPair(Series Main, Series Other, int Steps, double Mean, double Allowed, bool Stated)
 {
-    /// <summary>Whether they differ by more than their accuracies allow.</summary>
+    /// <summary>The days of run-in and period (24 h each, counted from the start of the period) on which they differ by more.</summary>
+    public ImmutableArray<PartedDay> Days { get; init; } = [];
+
+    /// <summary>Whether they differ by more than their accuracies allow, over the period as a whole.</summary>
     public bool Disagrees => Math.Abs(Mean) > Allowed;
+
+    /// <summary>Whether they do on some day of the period.</summary>
+    public bool Parts => Days.Any(d => d.InPeriod);
 
     /// <summary>"two humidity sensors differ by 7.0 % on average, ...".</summary>
     public string Sentence()
     {
         string kind = Main.Channel.Quantity == Quantity.RelativeHumidity ? "humidity" : "temperature";
-        return $"two {kind} sensors differ by {Amount(Math.Abs(Mean))} on average, more than their {Accuracy} allows; the review uses {Named(Main)}";
+        return Disagrees
+            ? $"two {kind} sensors differ by {Amount(Math.Abs(Mean))} on average, more than their {Accuracy} allows; the review uses {Named(Main)}"
+            : $"two {kind} sensors part by more than their {Accuracy} allows on {Say.Count(Days.Count(d => d.InPeriod), "day")}; the review uses {Named(Main)}";
     }
 
     /// <summary>All pairs of main air temperature and humidity that have an hour of steps in common.</summary>
@@ -50,22 +58,57 @@ internal sealed record SensorPair(Series Main, Series Other, int Steps, double M
         }
     }
 
-    /// <summary>Says at both sensors of every pair that disagrees by how much.</summary>
-    public static HousePeriod AddNotes(HousePeriod period)
+    /// <summary>Says at both sensors of every pair that parts by how much, and puts the days on which it does in doubt at both.</summary>
+    public static HousePeriod Add(HousePeriod period)
     {
         SensorNotes notes = period.Notes;
-        foreach (SensorPair pair in All(period).Where(p => p.Disagrees))
+        Dictionary<ColumnKey, QualityFlag[]> flags = [];
+        foreach (SensorPair pair in All(period).Where(p => p.Days.Length > 0 || p.Disagrees))
         {
-            notes = notes.With(pair.Main.Key, pair.Note(pair.Mean, pair.Other)).With(pair.Other.Key, pair.Note(-pair.Mean, pair.Main));
+            if (pair.Disagrees || pair.Parts)
+            {
+                notes = notes.With(pair.Main.Key, pair.Note(1, pair.Other)).With(pair.Other.Key, pair.Note(-1, pair.Main));
+            }
+
+            foreach (PartedDay day in pair.Days)
+            {
+                Doubt(period, flags, pair.Main.Key, day);
+                Doubt(period, flags, pair.Other.Key, day);
+            }
         }
 
-        return period with { Notes = notes };
+        return flags.OrderBy(f => f.Key.ToString(), StringComparer.Ordinal)
+            .Aggregate(period with { Notes = notes }, (sofar, f) => sofar.With(f.Key, QualityCheck.SensorPair, f.Value));
     }
 
     private string Accuracy => Stated ? "stated accuracy" : "accuracy (in part assumed)";
 
-    private string Note(double mean, Series than)
-        => $"Reads {Amount(Math.Abs(mean))} {(mean > 0 ? "more" : "less")} than {Named(than)} on average, over {Say.Count(Steps, "step")}: more than the {Accuracy} of the two allows ({Amount(Allowed)}).";
+    private static void Doubt(HousePeriod period, Dictionary<ColumnKey, QualityFlag[]> flags, ColumnKey key, PartedDay day)
+    {
+        if (!flags.TryGetValue(key, out QualityFlag[]? doubts))
+        {
+            flags[key] = doubts = new QualityFlag[period.Frame.Axis.Count];
+            Array.Fill(doubts, QualityFlag.Missing);
+        }
+
+        ImmutableArray<double> values = period.Frame.Values(key);
+        for (int i = day.First; i < day.End; i++)
+        {
+            doubts[i] = double.IsNaN(values[i]) ? QualityFlag.Missing : QualityFlag.Suspect;
+        }
+    }
+
+    private string Note(int sign, Series than)
+    {
+        string allowed = $"more than the {Accuracy} of the two allows ({Amount(Allowed)})";
+        if (Disagrees)
+        {
+            return $"Reads {Amount(Math.Abs(Mean))} {(sign * Mean > 0 ? "more" : "less")} than {Named(than)} on average, over {Say.Count(Steps, "step")}: {allowed}.";
+        }
+
+        PartedDay most = Days.Where(d => d.InPeriod).MaxBy(d => Math.Abs(d.Mean));
+        return $"Reads otherwise than {Named(than)} on {Say.Count(Days.Count(d => d.InPeriod), "day")} of the period, by up to {Amount(Math.Abs(most.Mean))} {(sign * most.Mean > 0 ? "more" : "less")} over a day: {allowed}.";
+    }
 
     private string Amount(double value) => Say.Number(value, 1) + (Main.Channel.Quantity == Quantity.RelativeHumidity ? " %" : " K");
 
@@ -75,12 +118,13 @@ internal sealed record SensorPair(Series Main, Series Other, int Steps, double M
     private static SensorPair? Compare(HousePeriod period, Series ruling, ColumnKey mainKey, Series other)
     {
         double[] ours = Quality.Used(period.Frame, mainKey), theirs = Quality.Used(period.Frame, other.Key);
-        ImmutableArray<double> differences = [.. ours.Zip(theirs, (a, b) => a - b).Skip(period.FirstStep).Where(double.IsFinite)];
+        double[] all = [.. ours.Zip(theirs, (a, b) => a - b)];
+        double[] differences = [.. all.Skip(period.FirstStep).Where(double.IsFinite)];
         SensorAccuracy first = SensorAccuracy.Of(period.Input.House, ruling.Channel.Name, ruling.Sensor);
         SensorAccuracy second = SensorAccuracy.Of(period.Input.House, other.Channel.Name, other.Sensor);
         double allowed = Math.Sqrt((first.HalfWidth * first.HalfWidth) + (second.HalfWidth * second.HalfWidth));
         return differences.Length < period.StepsPerHour
             ? null
-            : new SensorPair(ruling, other, differences.Length, differences.Average(), allowed, first.Stated && second.Stated);
+            : new SensorPair(ruling, other, differences.Length, differences.Average(), allowed, first.Stated && second.Stated) { Days = PartedDay.Of(period, all, allowed) };
     }
 }

@@ -4,12 +4,6 @@ using NodaTime;
 
 namespace ClimateLens.Analysis.Checks;
 
-/// <summary>Flags of one series: rolled up, and of the tests of movement apart, so that notes can name what was found.</summary>
-/// <param name="RolledUp">One flag a value.</param>
-/// <param name="Spike">Flags of the spike test; empty when the channel has none.</param>
-/// <param name="Flat">Flags of the flat-line test; empty when the channel has none.</param>
-public sealed record SeriesFlags(QualityFlag[] RolledUp, QualityFlag[] Spike, QualityFlag[] Flat);
-
 /// <summary>All tests of one series. Limits come from the channel (<see cref="ChannelCatalogue"/>).</summary>
 public static class SeriesChecks
 {
@@ -19,20 +13,35 @@ public static class SeriesChecks
     /// </summary>
     public const double SaturatedPct = 99.5;
 
-    /// <summary>Flags a series.</summary>
+    /// <summary>A day: the window of the attenuated-signal test. [h]</summary>
+    public const int AttenuatedHours = 24;
+
+    /// <summary>Flags a series by the tests that need nothing but itself.</summary>
     /// <param name="values">Values on the grid. [SI unit of the channel]</param>
     /// <param name="channel">Channel.</param>
     /// <param name="step">Grid step.</param>
     public static SeriesFlags Flags(ReadOnlySpan<double> values, Channel channel, Duration step)
     {
-        QualityFlag[] rolled = new QualityFlag[values.Length];
-        GrossRange.Test(values, channel.FailLow, channel.FailHigh, channel.SuspectLow, channel.SuspectHigh, rolled);
-        double[] believable = WithoutFailed(values, rolled);
-        QualityFlag[] spike = double.IsFinite(channel.SpikeLimit) ? Spikes(believable, SpikeLimit(channel, step)) : [];
-        QualityFlag[] flat = double.IsFinite(channel.FlatHours) ? Flats(believable, channel, step) : [];
-        FlagRollUp.Into(rolled, spike);
-        FlagRollUp.Into(rolled, flat);
-        return new SeriesFlags(rolled, spike, flat);
+        QualityFlag[] range = new QualityFlag[values.Length];
+        GrossRange.Test(values, channel.FailLow, channel.FailHigh, channel.SuspectLow, channel.SuspectHigh, range);
+        SeriesFlags flags = new SeriesFlags(values).With(QualityCheck.GrossRange, range);
+        double[] believable = WithoutFailed(values, range);
+        if (double.IsFinite(channel.SpikeLimit))
+        {
+            flags = flags.With(QualityCheck.Spike, Spikes(believable, SpikeLimit(channel, step)));
+        }
+
+        if (double.IsFinite(channel.StepLimit))
+        {
+            flags = flags.With(QualityCheck.RateOfChange, Rates(WithoutLoneSpikes(believable, flags), StepLimit(channel, step), step));
+        }
+
+        if (double.IsFinite(channel.FlatHours))
+        {
+            flags = flags.With(QualityCheck.FlatLine, Flats(believable, channel, step));
+        }
+
+        return double.IsFinite(channel.LeastDailyRange) ? flags.With(QualityCheck.AttenuatedSignal, Attenuated(believable, channel, step)) : flags;
     }
 
     /// <summary>
@@ -40,8 +49,39 @@ public static class SeriesChecks
     /// as the square root of time (a random walk); over shorter ones the limit stays, since a fast sensor near a vent or
     /// a boom jumps as far in one minute as in five. Common practice, no source. [SI unit of the channel]
     /// </summary>
-    public static double SpikeLimit(Channel channel, Duration step)
-        => channel.SpikeLimit * Math.Sqrt(Math.Max(1, step.TotalMinutes / 5));
+    public static double SpikeLimit(Channel channel, Duration step) => channel.SpikeLimit * Longer(step);
+
+    /// <summary>Limit of the rate-of-change test at a grid step, as a change from one step to the next; it grows as the spike limit does. [SI unit of the channel]</summary>
+    public static double StepLimit(Channel channel, Duration step) => channel.StepLimit * Longer(step);
+
+    private static double Longer(Duration step) => Math.Sqrt(Math.Max(1, step.TotalMinutes / 5));
+
+    private static QualityFlag[] Rates(double[] values, double limit, Duration step)
+    {
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        RateOfChange.Test(values, step.TotalSeconds, limit / step.TotalSeconds, double.PositiveInfinity, flags);
+        return flags;
+    }
+
+    private static QualityFlag[] Attenuated(double[] values, Channel channel, Duration step)
+    {
+        QualityFlag[] flags = new QualityFlag[values.Length];
+        AttenuatedSignal.Trailing(values, Math.Max(1, (int)(Duration.FromHours(AttenuatedHours) / step)), channel.LeastDailyRange, flags);
+        return flags;
+    }
+
+    /// <summary>A lone spike is named as such; the step back from it is no step of its own.</summary>
+    private static double[] WithoutLoneSpikes(double[] values, SeriesFlags flags)
+    {
+        double[] others = [.. values];
+        bool Spiky(int i) => i >= 0 && i < others.Length && flags.Found(QualityCheck.Spike, i);
+        for (int i = 0; i < others.Length; i++)
+        {
+            others[i] = Spiky(i) && !Spiky(i - 1) && !Spiky(i + 1) ? double.NaN : others[i];
+        }
+
+        return others;
+    }
 
     private static QualityFlag[] Spikes(double[] values, double limit)
     {

@@ -7,8 +7,7 @@ namespace ClimateLens.Analysis.Checks;
 /// </summary>
 /// <remarks>
 /// <para><b>Formula:</b> <c>|xᵢ - (xᵢ₋₁ + xᵢ₊₁)/2| &gt; limit</c>.</para>
-/// <para><b>Source:</b> [QARTODTS] test 6; from memory. The differential form of the
-/// manuals is not used: it misses a spike on a slope.</para>
+/// <para><b>Source:</b> [QARTODTS] test 6; from memory.</para>
 /// </remarks>
 public static class Spike
 {
@@ -27,12 +26,25 @@ public static class Spike
     {
         for (int i = 0; i < values.Length; i++)
         {
-            double deviation = DeviationAt(values, i);
-            flags[i] = double.IsNaN(values[i]) ? QualityFlag.Missing
-                : double.IsNaN(deviation) ? QualityFlag.NotEvaluated
-                : deviation > fail ? QualityFlag.Fail
-                : deviation > suspect ? QualityFlag.Suspect
-                : QualityFlag.Pass;
+            flags[i] = FlagOf(values[i], DeviationAt(values, i), suspect, fail);
+        }
+    }
+
+    /// <summary>
+    /// The differential form: a value is as far out as the smaller of the steps to its two neighbours, where these go in opposite
+    /// directions; else not at all. Not used in reviews, since it misses a spike on a slope.
+    /// </summary>
+    /// <param name="values">Values on a regular grid. [any unit]</param>
+    /// <param name="suspect">Limit above which a value is suspect; infinite: none. [unit of values]</param>
+    /// <param name="fail">Limit above which a value fails; infinite: none. [unit of values]</param>
+    /// <param name="flags">Receives one flag a value.</param>
+    public static void TestDifferential(ReadOnlySpan<double> values, double suspect, double fail, Span<QualityFlag> flags)
+    {
+        for (int i = 0; i < values.Length; i++)
+        {
+            double before = i == 0 ? double.NaN : values[i] - values[i - 1], after = i == values.Length - 1 ? double.NaN : values[i + 1] - values[i];
+            double deviation = double.IsNaN(before + after) ? double.NaN : before * after < 0 ? Math.Min(Math.Abs(before), Math.Abs(after)) : 0;
+            flags[i] = FlagOf(values[i], deviation, suspect, fail);
         }
     }
 
@@ -53,6 +65,13 @@ public static class Spike
             }
         }
     }
+
+    private static QualityFlag FlagOf(double value, double deviation, double suspect, double fail)
+        => double.IsNaN(value) ? QualityFlag.Missing
+            : double.IsNaN(deviation) ? QualityFlag.NotEvaluated
+            : deviation > fail ? QualityFlag.Fail
+            : deviation > suspect ? QualityFlag.Suspect
+            : QualityFlag.Pass;
 
     private static double DeviationAt(ReadOnlySpan<double> values, int i)
         => i <= 0 || i >= values.Length - 1 ? double.NaN : Math.Abs(values[i] - ((values[i - 1] + values[i + 1]) / 2));

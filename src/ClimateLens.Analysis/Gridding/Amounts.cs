@@ -24,12 +24,50 @@ internal static class Amounts
             }
 
             long begin = source.IsInterval ? source.Begin(row) : source.Begin(row) - source.StepMicros;
-            long steps = Math.Max(1, source.StepMicros / source.AxisStepMicros);
-            long first = source.StepOf(begin);
-            for (long step = first; step < first + steps; step++)
+            Spread(source, begin, values[row], grid);
+        }
+    }
+
+    /// <summary>
+    /// The differences of a counter: each lies before the moment of its reading, and falls into the step that ends there. One over a gap
+    /// stands whole at its end, in a step that is marked, since nobody knows when in the gap it came.
+    /// </summary>
+    public static bool[] LayCounter(GridSource source, CounterAmounts amounts, double[] grid)
+    {
+        Array.Fill(grid, double.NaN);
+        bool[] overGap = new bool[grid.Length];
+        for (int row = 0; row < amounts.Values.Length; row++)
+        {
+            if (!double.IsFinite(amounts.Values[row]))
             {
-                Add(grid, step, values[row] / steps);
+                continue;
             }
+
+            long read = source.Begin(row) + (source.IsInterval ? source.StepMicros : 0);
+            if (source.IsSlower && !amounts.OverGap[row])
+            {
+                Spread(source, read - source.StepMicros, amounts.Values[row], grid);
+                continue;
+            }
+
+            long step = source.StepOf(read - 1);
+            Add(grid, step, amounts.Values[row]);
+            if (amounts.OverGap[row] && step >= 0 && step < overGap.Length)
+            {
+                overGap[step] = true;
+            }
+        }
+
+        return overGap;
+    }
+
+    private static void Spread(GridSource source, long begin, double amount, double[] grid)
+    {
+        long steps = Math.Max(1, source.StepMicros / source.AxisStepMicros);
+        long first = source.StepOf(begin);
+        for (long step = first; step < first + steps; step++)
+        {
+            Add(grid, step, amount / steps);
         }
     }
 

@@ -9,7 +9,12 @@ namespace ClimateLens.Analysis.Gridding;
 /// </summary>
 internal static class Gridder
 {
-    public static double[] Lay(GridSource source, double[] values, Channel channel)
+    /// <summary>Lays a column. Where there are only readings that cannot be, one of them stands in the step, so that it is seen and flagged.</summary>
+    /// <param name="source">Where it comes from.</param>
+    /// <param name="values">Its values. [SI unit of the channel]</param>
+    /// <param name="channel">What they are.</param>
+    /// <param name="deadRows">Rows whose zeros mean nothing (<see cref="Believable.DeadRows"/>).</param>
+    public static double[] Lay(GridSource source, double[] values, Channel channel, bool[] deadRows)
     {
         double[] grid = new double[source.Count];
         if (channel.Gridding == GriddingKind.Amount)
@@ -18,6 +23,23 @@ internal static class Gridder
             return grid;
         }
 
+        (double[] possible, double[]? impossible) = Believable.Split(values, channel, channel.Gridding == GriddingKind.Smooth ? deadRows : new bool[values.Length]);
+        LayState(source, possible, channel, grid);
+        if (impossible is not null)
+        {
+            double[] others = new double[source.Count];
+            LayState(source, impossible, channel, others);
+            for (int step = 0; step < grid.Length; step++)
+            {
+                grid[step] = double.IsNaN(grid[step]) ? others[step] : grid[step];
+            }
+        }
+
+        return grid;
+    }
+
+    private static void LayState(GridSource source, double[] values, Channel channel, double[] grid)
+    {
         Means(source, values, grid);
         if (source.IsSlower && (source.IsInterval || channel.Gridding == GriddingKind.Hold))
         {
@@ -27,8 +49,6 @@ internal static class Gridder
         {
             Bridge(source, values, grid, channel.Gridding == GriddingKind.Smooth);
         }
-
-        return grid;
     }
 
     /// <summary>Mean of the readings that begin in a step; NaN where there is none.</summary>

@@ -2,13 +2,18 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Gridding;
 
 /// <summary>A series and the batch that holds its values.</summary>
-internal sealed record ListedSeries(Series Series, ReadingBatch Batch, double[] Values);
+internal sealed record ListedSeries(Series Series, ReadingBatch Batch, double[] Values)
+{
+    /// <summary>Its amounts where it is a counter, else null.</summary>
+    public CounterAmounts? Counter { get; init; }
+}
 
 /// <summary>
 /// The series of a house in the order that decides which of several sensors is the main one: the house's own before the
@@ -41,11 +46,17 @@ internal static class SeriesList
                 .ThenBy(s => s.Sensor, StringComparer.Ordinal)
                 .ThenByDescending(s => UsableSeconds(input, s.Channel, s.Batch, s.Values))
                 .ThenBy(s => s.Batch.Source, StringComparer.Ordinal)
-                .Select(s => new ListedSeries(
-                    new Series(Distinct(taken, s.Channel, s.Sensor, s.Batch), s.Batch.House, s.Batch.Source, s.Sensor, s.Channel, s.Batch.StepSeconds),
-                    s.Batch,
-                    s.Values)),
+                .Select(s => Listed(input, new Series(Distinct(taken, s.Channel, s.Sensor, s.Batch), s.Batch.House, s.Batch.Source, s.Sensor, s.Channel, s.Batch.StepSeconds), s.Batch, s.Values)),
         ];
+    }
+
+    private static ListedSeries Listed(HouseInput input, Series series, ReadingBatch batch, double[] values)
+    {
+        ColumnSettings? column = ColumnOf.Find(input, series.House, series.Source, series.Channel.Name, series.Sensor);
+        CounterAmounts? counter = column is { Counter: true }
+            ? CounterAmounts.Of(batch.UtcMicros, values, Math.Max(1, batch.StepSeconds) * 1_000_000L, ColumnOf.UnitOf(column, series.Channel))
+            : null;
+        return new ListedSeries(series, batch, values) { Counter = counter };
     }
 
     private static int RankOf(Channel channel)
@@ -69,7 +80,8 @@ internal static class SeriesList
         for (int row = 0; row < values.Length; row++)
         {
             bool loaded = batch.UtcMicros[row] >= from && batch.UtcMicros[row] < to;
-            usable += loaded && values[row] >= channel.FailLow && values[row] <= channel.FailHigh ? 1 : 0;
+            bool possible = channel.Gridding == Nursery.Channels.Gridding.Amount ? double.IsFinite(values[row]) : values[row] >= channel.FailLow && values[row] <= channel.FailHigh;
+            usable += loaded && possible ? 1 : 0;
         }
 
         return usable * Math.Max(1, batch.StepSeconds);

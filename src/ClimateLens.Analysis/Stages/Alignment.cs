@@ -22,24 +22,38 @@ public static class Alignment
         ListedSeries? main = First(listed, "relativeHumidity") ?? First(listed, "airTemperature") ?? listed.FirstOrDefault();
         TimeAxis axis = AxisOf(input, GridStep.For(main?.Batch.StepSeconds ?? 3600));
         Dictionary<ReadingBatch, GridSource> sources = new(ReferenceEqualityComparer.Instance);
+        Dictionary<ReadingBatch, bool[]> dead = new(ReferenceEqualityComparer.Instance);
+        Dictionary<ColumnKey, bool[]> overGaps = [];
         Frame frame = new(axis);
         foreach (ListedSeries item in listed)
         {
             if (!sources.TryGetValue(item.Batch, out GridSource? source))
             {
                 sources[item.Batch] = source = new GridSource(item.Batch, axis);
+                dead[item.Batch] = Believable.DeadRows(item.Batch);
             }
 
-            double[] values = Gridder.Lay(source, item.Values, item.Series.Channel);
+            double[] values;
+            if (item.Counter is CounterAmounts counter)
+            {
+                values = new double[axis.Count];
+                overGaps[item.Series.Key] = Amounts.LayCounter(source, counter, values);
+            }
+            else
+            {
+                values = Gridder.Lay(source, item.Values, item.Series.Channel, dead[item.Batch]);
+            }
+
             frame = frame.With(item.Series.Key, ImmutableCollectionsMarshal.AsImmutableArray(values), FlagsOf(values));
         }
 
         SunCalendar sun = new(axis.Start, axis.End, axis.Zone, input.Nursery.LatitudeDeg, input.Nursery.LongitudeDeg);
-        return new HousePeriod(input, frame, axis.IndexOf(input.Period.Start), [.. listed.Select(s => s.Series)], sun, StrayNotes.AddTo(NotesOn(listed), listed, sources))
+        return new HousePeriod(input, frame, axis.IndexOf(input.Period.Start), [.. listed.Select(s => s.Series)], sun, CounterNotes.Add(StrayNotes.AddTo(NotesOn(listed), listed, sources), listed, input))
         {
             Temperature = First(listed, "airTemperature")?.Series,
             Humidity = First(listed, "relativeHumidity")?.Series,
             Leaf = First(listed, "leafTemperature")?.Series,
+            OverGap = overGaps.ToImmutableDictionary(),
             RowSeen = RowsSeen([.. listed.Where(s => JoinedSources.IsBehind(s.Series, main?.Series)).Select(s => sources[s.Batch])], axis.Count),
         };
     }

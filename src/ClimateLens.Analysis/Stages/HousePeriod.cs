@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Time;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Channels;
@@ -40,8 +41,21 @@ public sealed record HousePeriod(
     /// <summary>For each step, whether the main source has a row in it, whatever its values.</summary>
     public ImmutableArray<bool> RowSeen { get; init; } = [];
 
+    /// <summary>For each series of a counter, the steps whose amount came in a gap before them.</summary>
+    public ImmutableDictionary<ColumnKey, bool[]> OverGap { get; init; } = ImmutableDictionary<ColumnKey, bool[]>.Empty;
+
+    /// <summary>What each check says of each series; empty before the quality stage.</summary>
+    public ImmutableDictionary<ColumnKey, SeriesFlags> Checks { get; init; } = ImmutableDictionary<ColumnKey, SeriesFlags>.Empty;
+
     /// <summary>Grid steps in an hour.</summary>
     public int StepsPerHour => (int)(Duration.FromHours(1).BclCompatibleTicks / Frame.Axis.Step.BclCompatibleTicks);
+
+    /// <summary>The period with one more check of a series, rolled into its flags.</summary>
+    public HousePeriod With(ColumnKey key, QualityCheck check, QualityFlag[] flags)
+    {
+        SeriesFlags more = Checks[key].With(check, flags);
+        return this with { Checks = Checks.SetItem(key, more), Frame = Frame.WithFlags(key, [.. more.RolledUp]) };
+    }
 
     /// <summary>Whether air temperature and humidity are both there, at least as series.</summary>
     public bool HasAir => Temperature is not null && (Humidity is not null || HumidityFrom is not null);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Nursery.Time;
@@ -15,24 +14,32 @@ public static class Quality
     /// <summary>Flags every series of a house period.</summary>
     public static HousePeriod Check(HousePeriod period)
     {
-        Frame frame = period.Frame;
-        SensorNotes notes = period.Notes;
+        HousePeriod flagged = period;
         foreach (Series series in period.Series)
         {
-            ReadOnlySpan<double> values = frame.Values(series.Key).AsSpan();
-            bool[] zeros = BothZero.Steps(period, series);
-            bool concerned = BothZero.Concerns(period, series);
-            SeriesFlags flags = SeriesChecks.Flags(concerned ? BothZero.Without(zeros, values) : values, series.Channel, frame.Axis.Step);
-            if (concerned)
+            SeriesFlags flags = OfSeries(period, series);
+            flagged = flagged with
             {
-                BothZero.Fail(zeros, flags.RolledUp);
-            }
-
-            frame = frame.WithFlags(series.Key, ImmutableCollectionsMarshal.AsImmutableArray(flags.RolledUp));
-            notes = QualityNotes.On(period, series, flags, zeros).Aggregate(notes, (sofar, note) => sofar.With(series.Key, note));
+                Checks = flagged.Checks.SetItem(series.Key, flags),
+                Frame = flagged.Frame.WithFlags(series.Key, [.. flags.RolledUp]),
+                Notes = QualityNotes.On(period, series, flags).Aggregate(flagged.Notes, (sofar, note) => sofar.With(series.Key, note)),
+            };
         }
 
-        return UnitHints.AddNotes(SensorPair.AddNotes(JoinedSources.Add(period with { Frame = frame, Notes = notes })));
+        flagged = WetOverDry.Add(UnitShift.Add(flagged));
+        return UnitHints.AddNotes(SensorPair.Add(JoinedSources.Add(flagged)));
+    }
+
+    /// <summary>The checks that look at one series, its export and nothing else.</summary>
+    private static SeriesFlags OfSeries(HousePeriod period, Series series)
+    {
+        bool[] zeros = Zeros.Steps(period, series);
+        double[] values = Zeros.Without(zeros, period.Frame.Values(series.Key).AsSpan());
+        SeriesFlags flags = SeriesChecks.Flags(values, series.Channel, period.Frame.Axis.Step);
+        flags = zeros.Contains(true) ? flags.With(QualityCheck.Zero, Zeros.Flags(zeros)) : flags;
+        return period.OverGap.TryGetValue(series.Key, out bool[]? overGap)
+            ? flags.With(QualityCheck.OverGap, [.. overGap.Select(over => over ? QualityFlag.Suspect : QualityFlag.Missing)])
+            : flags;
     }
 
     /// <summary>Whether a flagged value takes part in the science.</summary>

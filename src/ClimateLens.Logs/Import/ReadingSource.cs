@@ -1,7 +1,5 @@
 using ClimateLens.Logs.Readings;
-using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
-using ClimateLens.Logs.Text;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Logs.Import;
@@ -9,54 +7,34 @@ namespace ClimateLens.Logs.Import;
 /// <summary>A source of readings: a part for each UTC year, read from the store only where a file reaches into it.</summary>
 /// <param name="export">Its settings.</param>
 /// <param name="parts">What the store holds.</param>
-/// <param name="reader">Reads it.</param>
-internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerPart> parts, PartReader? reader) : SourceContent
+/// <param name="reader">Reads it; null where nothing is held.</param>
+/// <param name="workshop">Where it is made.</param>
+internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerPart> parts, PartReader? reader, Workshop workshop) : SourceContent
 {
-    private readonly Dictionary<int, YearRows> _years = [];
-    private readonly SortedSet<int> _changed = [];
+    private readonly string[] _names = ReadingColumns.NamesOf(export);
+    private readonly YearContents _years = new(workshop.Limits, workshop.Spill);
+    private readonly ReadingParts _writer = new(export, workshop);
 
     /// <inheritdoc/>
-    public override bool IsChanged => _changed.Count > 0;
-
-    /// <inheritdoc/>
-    public override bool Take(OpenedExport opened, SourceFile file, SetAsideLog aside, RowCounts counts)
+    public override List<string> StartFrom(IReadOnlyList<LedgerPart> old, Func<SourceFile, bool> from)
     {
-        SortedDictionary<int, YearRows>? years = new ReadingFile(export, IndexOf(file), aside, counts).Read(opened);
-        if (years is null)
-        {
-            return false;
-        }
-
-        foreach ((int year, YearRows rows) in years)
-        {
-            YearRows? held = Held(year);
-            YearRows merged = YearMerge.Merge(held, rows, counts, aside);
-            if (!ReferenceEquals(merged, held) && merged.Count > 0)
-            {
-                _years[year] = merged;
-                _changed.Add(year);
-            }
-        }
-
-        return true;
-    }
-
-    /// <inheritdoc/>
-    public override int KeepOld(IReadOnlyList<LedgerPart> oldParts, IReadOnlySet<string> goneHashes, PartReader reader, ICollection<string> damaged)
-    {
-        int kept = 0;
-        foreach (LedgerPart part in oldParts)
+        var damaged = new List<string>();
+        foreach (LedgerPart part in old)
         {
             try
             {
-                YearRows? old = Gone(part, goneHashes, reader);
-                YearRows rows = _years.GetValueOrDefault(part.Year) ?? new YearRows(ReadingColumns.NamesOf(export));
-                YearRows filled = old is null ? rows : YearMerge.Fill(rows, old);
-                if (filled.Count > rows.Count)
+                SortedRows rows = reader!.Rows(part, Files, workshop.Limits.SourceBytes);
+                bool[] wanted = [.. Files.Select(from)];
+                if (Array.TrueForAll(wanted, w => !w))
                 {
-                    kept += filled.Count - rows.Count;
-                    _years[part.Year] = filled;
-                    _changed.Add(part.Year);
+                    continue;
+                }
+
+                SortedRows kept = RowsOf(rows, wanted);
+                if (kept.Count > 0)
+                {
+                    _years.Put(part.Year, kept, isChanged: true);
+                    _years.Trim();
                 }
             }
             catch (DamagedPartException e)
@@ -65,58 +43,170 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
             }
         }
 
-        return kept;
+        return damaged;
     }
 
     /// <inheritdoc/>
-    public override List<LedgerPart> Save(StoreTransaction transaction)
+    public override Taken Take(FileBeingRead file)
     {
-        var saved = parts.Where(p => !_changed.Contains(p.Year)).ToList();
-        foreach (int year in _changed)
+        int index = PlaceOf(file);
+        Func<int, ReadingPartWriter?>? open = workshop.Transaction is null || !file.ExpectOrder ? null : year => IsHeld(year) ? null : _writer.Open(year, _names);
+        var rows = new FileRows(_names, workshop.Limits, workshop.Spill, open);
+        bool isTaken = false;
+        try
         {
-            YearRows rows = _years[year];
-            string path = StorePaths.Readings(export.House, export.Name, year);
-            PartInfo info = PartInfo.OfReadings(export, rows.Names);
-            StoredFile stored = PartWriter.Write(transaction, path, rows.Count, stream => ReadingPart.Write(stream, rows, info, Files));
-            saved.Add(new LedgerPart(stored, export.House, year, rows.Count, rows.Utc[0], rows.Utc[rows.Count - 1]));
-        }
-
-        _changed.Clear();
-        return [.. saved.OrderBy(p => p.Year)];
-    }
-
-    private YearRows? Held(int year)
-    {
-        if (_years.TryGetValue(year, out YearRows? rows) || reader is null)
-        {
-            return rows;
-        }
-
-        LedgerPart? part = parts.FirstOrDefault(p => p.Year == year);
-        return part is null ? null : _years[year] = Load(part, reader);
-    }
-
-    private YearRows Load(LedgerPart part, PartReader from)
-    {
-        (YearRows rows, List<SourceFile> files) = from.Readings(part);
-        FileIndex.Expand(rows.File.AsSpan(0, rows.Count), files, Files);
-        return rows;
-    }
-
-    /// <summary>The rows of a part that came from files which are gone.</summary>
-    private YearRows? Gone(LedgerPart part, IReadOnlySet<string> goneHashes, PartReader from)
-    {
-        YearRows rows = Load(part, from);
-        int kept = 0;
-        for (int i = 0; i < rows.Count; i++)
-        {
-            if (goneHashes.Contains(Files[rows.File[i]].Sha256))
+            if (!new ReadingFile(export, index, file.Aside, file.Counts).Read(file.Opened, rows, workshop.Limits.BlockRows))
             {
-                rows.Move(i, kept++);
+                return Taken.Nothing;
+            }
+
+            if (rows.MustSort)
+            {
+                return Taken.Again;
+            }
+
+            Files[index] = file.Source;
+            Take(rows, file, index);
+            isTaken = true;
+            return Taken.Whole;
+        }
+        finally
+        {
+            if (!isTaken)
+            {
+                _writer.Abandon();
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public override int CountRows(Func<SourceFile, bool> from)
+    {
+        bool[] wanted = [.. Files.Select(from)];
+        return _years.Changed.SelectMany(y => y.Content.Rows.Blocks()).Sum(block => block.File.AsSpan(0, block.Count).ToArray().Count(file => wanted[file]));
+    }
+
+    /// <inheritdoc/>
+    public override List<LedgerPart> Save()
+    {
+        Dictionary<int, LedgerPart> saved = parts.ToDictionary(p => p.Year);
+        foreach ((int year, YearContent content) in _years.Changed)
+        {
+            if (content.Rows.Count == 0)
+            {
+                saved.Remove(year);
+                continue;
+            }
+
+            saved[year] = _writer.Save(year, content, Files);
+        }
+
+        _years.Clear();
+        return [.. saved.Values.OrderBy(p => p.Year)];
+    }
+
+    private void Take(FileRows rows, FileBeingRead file, int index)
+    {
+        foreach (FileYear year in rows.Years.Values)
+        {
+            file.Counts.Cover(year.First, year.Last);
+        }
+
+        var judge = new YearJudge(file.Counts, file.Aside)
+        {
+            EarlierVersions = StoreStands ? [] : EarlierVersions(file, index),
+            IsElsewhere = file.IsElsewhere,
+            StoreStandsOver = StoreStands ? index : null,
+        };
+        SortedSet<int> years = [.. rows.Years.Keys, .. judge.EarlierVersions.Count > 0 ? HeldYears(file.Counts) : []];
+        foreach (int year in years)
+        {
+            if (rows.Years.GetValueOrDefault(year) is { Flow: ReadingPartWriter flow })
+            {
+                file.Counts.Accept(flow.Rows, flow.First, flow.Last);
+                _years.Put(year, _writer.Close(year, flow, Files[index], index), isChanged: true, isWritten: true);
+            }
+            else
+            {
+                Take(year, rows.Years.GetValueOrDefault(year), file, judge);
+            }
+
+            _years.Trim();
+        }
+    }
+
+    private void Take(int year, FileYear? inFile, FileBeingRead file, YearJudge judge)
+    {
+        SortedRows fresh = inFile?.Tidy(workshop.Limits, workshop.Spill, file.Counts, file.Aside) ?? new MemoryRows(_names);
+        SortedRows? held = Held(year);
+        YearNews news = judge.Judge(held, fresh);
+        if (!news.Any)
+        {
+            return;
+        }
+
+        if (held is null || held.Count == 0)
+        {
+            _years.Put(year, fresh, isChanged: true);
+        }
+        else if (held is MemoryRows memory && fresh is MemoryRows more && news.Replaced.Count == 0 && more.First > memory.Last && memory.Names.AsSpan().SequenceEqual(more.Names))
+        {
+            more.Blocks().ToList().ForEach(memory.Add);
+            _years.Put(year, memory, isChanged: true);
+        }
+        else
+        {
+            var into = new RowCollector(YearMerge.Union(held.Names, fresh.Names), workshop.Limits, workshop.Limits.SourceBytes, workshop.Spill);
+            _years.Put(year, YearMerge.Lay(held, fresh, news, into), isChanged: true);
+        }
+    }
+
+    private HashSet<int> EarlierVersions(FileBeingRead file, int index)
+    {
+        if (!file.HasEarlierVersion)
+        {
+            return [];
+        }
+
+        foreach (int year in HeldYears(file.Counts))
+        {
+            _ = Held(year); // so that its files are listed
+            _years.Trim();
+        }
+
+        return OtherVersions(file, index);
+    }
+
+    /// <summary>Years of the store within the span of a file.</summary>
+    private IEnumerable<int> HeldYears(RowCounts counts)
+        => parts.Where(p => p.First <= counts.To && p.Last >= counts.From).Select(p => p.Year);
+
+    private bool IsHeld(int year) => _years.Find(year) is not null || parts.Any(p => p.Year == year);
+
+    private SortedRows? Held(int year)
+    {
+        if (_years.Find(year) is YearContent content)
+        {
+            return content.Rows;
+        }
+
+        LedgerPart? part = reader is null ? null : parts.FirstOrDefault(p => p.Year == year);
+        return part is null ? null : _years.Put(year, reader!.Rows(part, Files, workshop.Limits.SourceBytes / 2), isChanged: false).Rows;
+    }
+
+    private SortedRows RowsOf(SortedRows rows, bool[] wanted)
+    {
+        var kept = new RowCollector(rows.Names, workshop.Limits, workshop.Limits.SourceBytes, workshop.Spill);
+        int[] places = [.. Enumerable.Range(0, rows.Names.Length)];
+        using var cursor = new RowCursor(rows);
+        while (cursor.MoveNext())
+        {
+            if (wanted[cursor.Block.File[cursor.Row]])
+            {
+                kept.Append(cursor.Block, cursor.Row, places);
             }
         }
 
-        rows.Count = kept;
-        return kept == 0 ? null : rows;
+        return kept.Finish();
     }
 }

@@ -1,6 +1,4 @@
-using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.Records;
-using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
 using ClimateLens.Nursery.Channels;
@@ -14,48 +12,23 @@ namespace ClimateLens.Logs.Import;
 /// <param name="kind">What it records.</param>
 /// <param name="houses">Ids of the nursery's houses.</param>
 /// <param name="parts">What the store holds.</param>
-/// <param name="reader">Reads it.</param>
-internal sealed class RecordSource(ExportSettings export, RecordKind kind, IReadOnlyCollection<string> houses, IReadOnlyList<LedgerPart> parts, PartReader? reader) : SourceContent
+/// <param name="reader">Reads it; null where nothing is held.</param>
+/// <param name="workshop">Where it is made.</param>
+internal sealed class RecordSource(ExportSettings export, RecordKind kind, IReadOnlyCollection<string> houses, IReadOnlyList<LedgerPart> parts, PartReader? reader, Workshop workshop) : SourceContent
 {
-    private readonly Dictionary<string, (long First, long Last)> _spans = [];
     private List<StoredRecord>? _records;
     private bool _changed;
 
     /// <inheritdoc/>
-    public override bool IsChanged => _changed;
-
-    /// <inheritdoc/>
-    public override bool Take(OpenedExport opened, SourceFile file, SetAsideLog aside, RowCounts counts)
+    public override List<string> StartFrom(IReadOnlyList<LedgerPart> old, Func<SourceFile, bool> from)
     {
-        int index = IndexOf(file);
-        List<StoredRecord>? read = new RecordFile(export, kind, houses, index, aside, counts).Read(opened, linesInQuotes: !HasOpenQuote(opened));
-        if (read is null)
-        {
-            return false;
-        }
-
-        _records ??= Held();
-        HashSet<int> earlier = [.. Enumerable.Range(0, Files.Count).Where(i => i != index && Files[i].File == file.File)];
-        _changed |= RecordMerge.Merge(_records, read, earlier, counts, aside);
-        if (read.Count > 0)
-        {
-            _spans[file.File] = (read.Min(r => r.Utc), read.Max(r => r.Utc));
-        }
-
-        return true;
-    }
-
-    /// <inheritdoc/>
-    public override int KeepOld(IReadOnlyList<LedgerPart> oldParts, IReadOnlySet<string> goneHashes, PartReader reader, ICollection<string> damaged)
-    {
+        var damaged = new List<string>();
         _records ??= [];
-        int before = _records.Count;
-        foreach (LedgerPart part in oldParts)
+        foreach (LedgerPart part in old)
         {
             try
             {
-                List<StoredRecord> gone = [.. Load(part, reader).Where(r => goneHashes.Contains(Files[r.File].Sha256))];
-                RecordMerge.Fill(_records, gone, _spans, r => Files[r.File].File);
+                _records.AddRange(Load(part, reader!).Where(r => from(Files[r.File])));
             }
             catch (DamagedPartException e)
             {
@@ -63,12 +36,41 @@ internal sealed class RecordSource(ExportSettings export, RecordKind kind, IRead
             }
         }
 
-        _changed |= _records.Count > before;
-        return _records.Count - before;
+        _changed = _records.Count > 0;
+        return damaged;
     }
 
     /// <inheritdoc/>
-    public override List<LedgerPart> Save(StoreTransaction transaction)
+    public override Taken Take(FileBeingRead file)
+    {
+        _records ??= Held();
+        int index = PlaceOf(file);
+        List<StoredRecord>? read = new RecordFile(export, kind, houses, index, file.Aside, file.Counts).Read(file.Opened, linesInQuotes: !HasOpenQuote(file.Opened));
+        if (read is null)
+        {
+            return Taken.Nothing;
+        }
+
+        Files[index] = file.Source;
+        if (read.Count > 0)
+        {
+            file.Counts.Cover(read.Min(r => r.Utc), read.Max(r => r.Utc));
+        }
+
+        var merge = new RecordMerge(file.Counts, file.Aside)
+        {
+            EarlierVersions = StoreStands ? [] : OtherVersions(file, index),
+            Own = StoreStands ? index : null,
+        };
+        _changed |= merge.Merge(_records, read);
+        return Taken.Whole;
+    }
+
+    /// <inheritdoc/>
+    public override int CountRows(Func<SourceFile, bool> from) => _records?.Count(r => from(Files[r.File])) ?? 0;
+
+    /// <inheritdoc/>
+    public override List<LedgerPart> Save()
     {
         if (!_changed)
         {
@@ -79,9 +81,13 @@ internal sealed class RecordSource(ExportSettings export, RecordKind kind, IRead
         foreach (IGrouping<string, StoredRecord> house in _records!.GroupBy(r => r.House).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             List<StoredRecord> rows = RecordMerge.Sorted(house);
-            var info = new PartInfo(export.House, export.Name, export.Time.Zone.Id, export.StampSide, Units());
-            StoredFile stored = PartWriter.Write(transaction, StorePaths.Records(house.Key, kind, export.Name), rows.Count, stream => RecordPart.Write(stream, rows, kind, info, Files));
-            saved.Add(new LedgerPart(stored, house.Key, 0, rows.Count, rows[0].Utc, rows[^1].Utc));
+            string path = StorePaths.Records(house.Key, kind, export.Name);
+            using (Stream stream = workshop.Transaction!.Create(path))
+            {
+                RecordPart.Write(stream, rows, kind, new PartInfo(export.House, export.Name, export.Time.Zone.Id, export.StampSide, workshop.Settings, Units()), Files);
+            }
+
+            saved.Add(new LedgerPart(workshop.Transaction.SealPart(path, rows.Count), house.Key, 0, rows.Count, rows[0].Utc, rows[^1].Utc));
         }
 
         _changed = false;
@@ -112,8 +118,7 @@ internal sealed class RecordSource(ExportSettings export, RecordKind kind, IRead
     private IEnumerable<StoredRecord> Load(LedgerPart part, PartReader from)
     {
         (List<StoredRecord> records, List<SourceFile> files) = from.Records(part, kind);
-        int[] place = [.. Enumerable.Range(0, files.Count)];
-        FileIndex.Expand(place, files, Files);
+        int[] place = FileIndex.PlacesOf(files, Files);
         return records.Select(r => r with { File = place[r.File] });
     }
 

@@ -20,7 +20,10 @@ internal static class SettingsHash
         var text = new StringBuilder();
         Add(text, ReaderVersion, export.Kind, export.StepSeconds, export.StampSide);
         DialectSettings d = export.Dialect;
-        Add(text, d.Encoding, d.Delimiter, d.QuoteChar, d.Marks, d.CommentChar, d.HeaderRow, d.DataRow);
+        Add(text, d.Encoding, d.Delimiter, d.QuoteChar, d.Marks, d.CommentChar, d.HeaderRow, d.DataRow, d.Sheet);
+        Add(text, [.. d.HeaderRows]);
+        Add(text, [.. d.Widths]);
+        Add(text, [.. d.Entries]);
         Add(text, [.. d.MissingValues]);
         TimeSettings t = export.Time;
         Add(text, t.Field, t.TimeOfDayField, t.Format, t.Zone.Id, t.Year);
@@ -31,6 +34,7 @@ internal static class SettingsHash
         {
             Add(text, c.Field, c.Channel, c.Sensor, c.Unit);
             Add(text, [.. c.MissingValues]);
+            Add(text, [.. c.Where]);
             Add(text, c.Marks, c.Counter);
             Add(text, [.. c.UnitChanges.Select(u => FormattableString.Invariant($"{u.From:uuuu-MM-dd'T'HH:mm:ss.fffffff} {u.Unit}"))]);
         }

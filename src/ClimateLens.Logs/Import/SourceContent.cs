@@ -1,7 +1,4 @@
-using ClimateLens.Logs.Readings;
-using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
-using ClimateLens.Logs.Text;
 
 namespace ClimateLens.Logs.Import;
 
@@ -11,28 +8,35 @@ internal abstract class SourceContent
     /// <summary>Files that rows point to, by their place.</summary>
     public List<SourceFile> Files { get; } = [];
 
-    /// <summary>Whether anything changed since the last save.</summary>
-    public abstract bool IsChanged { get; }
+    /// <summary>Set after the ledger was lost: nobody knows which file was the later one, so what the store holds stands.</summary>
+    public bool StoreStands { get; init; }
 
-    /// <summary>The place of a file in <see cref="Files"/>; added when it is new.</summary>
-    public int IndexOf(SourceFile file)
+    /// <summary>Before any file is read: takes over rows of the store that came from some of its files. Returns the parts that cannot be read.</summary>
+    public abstract List<string> StartFrom(IReadOnlyList<LedgerPart> old, Func<SourceFile, bool> from);
+
+    /// <summary>Reads a file and lays it over what is there.</summary>
+    public abstract Taken Take(FileBeingRead file);
+
+    /// <summary>Number of rows that came from some files.</summary>
+    public abstract int CountRows(Func<SourceFile, bool> from);
+
+    /// <summary>Writes what changed; returns all parts of the source.</summary>
+    public abstract List<LedgerPart> Save();
+
+    /// <summary>The place of a file in <see cref="Files"/>, where its name stands alone as long as its hash is not known.</summary>
+    protected int PlaceOf(FileBeingRead file)
     {
-        int index = Files.FindIndex(f => f.Sha256 == file.Sha256);
+        int index = file.KnownHash is string hash ? Files.FindIndex(f => f.Sha256 == hash) : -1;
         if (index < 0)
         {
             index = Files.Count;
-            Files.Add(file);
+            Files.Add(new SourceFile(file.KnownHash ?? "", file.Name));
         }
 
         return index;
     }
 
-    /// <summary>Reads a file and lays it over what is there; false when nothing of it can be taken, which is reported.</summary>
-    public abstract bool Take(OpenedExport opened, SourceFile file, SetAsideLog aside, RowCounts counts);
-
-    /// <summary>After all files were read again: keeps the rows of files that are gone, where nothing newer speaks. Returns how many.</summary>
-    public abstract int KeepOld(IReadOnlyList<LedgerPart> oldParts, IReadOnlySet<string> goneHashes, PartReader reader, ICollection<string> damaged);
-
-    /// <summary>Writes what changed; returns all parts of the source.</summary>
-    public abstract List<LedgerPart> Save(StoreTransaction transaction);
+    /// <summary>Places in <see cref="Files"/> of the versions of a file that it has taken the place of.</summary>
+    protected HashSet<int> OtherVersions(FileBeingRead file, int index)
+        => [.. Enumerable.Range(0, Files.Count).Where(i => i != index && Files[i].File == file.Name && !file.IsPresent(Files[i].Sha256))];
 }

@@ -23,7 +23,11 @@ internal sealed class SourceImport(
     ProblemList problems,
     Action<string>? progress)
 {
-    private readonly Dictionary<string, string> _nameByHash = known.DistinctBy(f => f.Sha256).ToDictionary(f => f.Sha256, f => f.File);
+    private readonly Dictionary<string, LedgerFile> _byHash = known.DistinctBy(f => f.Sha256).ToDictionary(f => f.Sha256);
+    private readonly HashSet<string> _present = [];
+
+    /// <summary>Files of this source that were imported before, read again or not: what they say of times and names counts.</summary>
+    public IReadOnlyList<LedgerFile> Before { get; init; } = known;
 
     /// <summary>Files read in this run, in order.</summary>
     public List<LedgerFile> Read { get; } = [];
@@ -32,96 +36,99 @@ internal sealed class SourceImport(
     public int Known { get; private set; }
 
     /// <summary>Imports the files that are not known.</summary>
-    public void Run(IEnumerable<(ExportFile File, string Sha256)> files)
+    public void Run(IReadOnlyList<Candidate> files)
     {
-        foreach ((ExportFile file, string hash) in files)
+        _present.UnionWith(files.Select(f => f.Sha256).OfType<string>());
+        foreach (Candidate file in files)
         {
-            if (_nameByHash.TryGetValue(hash, out string? name))
+            if (file.Sha256 is string hash && _byHash.TryGetValue(hash, out LedgerFile? entry))
             {
                 Known++;
-                if (name != file.Name)
-                {
-                    problems.Add(ProblemCodes.SameFile.In(file.Name, null, null, $"the same bytes as {SafeText.Quote(name)}", ""));
-                }
-
+                KnownFiles.Report(file.File, entry, problems);
                 continue;
             }
 
-            progress?.Invoke(file.Name);
-            if (Import(file, hash) is LedgerFile entry)
+            progress?.Invoke(file.File.Name);
+            if (Import(file) is LedgerFile read)
             {
-                Read.Add(entry);
-                _nameByHash.Add(hash, file.Name);
+                Read.Add(read);
+                _byHash.TryAdd(read.Sha256, read);
             }
         }
     }
 
-    /// <summary>The hash of a file; null when it can't be read, which <see cref="OpenedExport"/> reports.</summary>
-    public static string? HashOf(ExportFile file, DialectSettings dialect, ProblemList problems)
+    private LedgerFile? Import(Candidate file)
     {
-        using OpenedExport? opened = OpenedExport.TryOpen(file, dialect, out Problem? problem);
-        if (opened is null)
+        var found = new ProblemList();
+        LedgerFile? entry = Import(file, expectOrder: true, found, out bool again);
+        if (again)
         {
-            problems.Add(problem!);
-            return null;
+            found = new ProblemList();
+            entry = Import(file, expectOrder: false, found, out _);
         }
 
-        try
-        {
-            return ContentHash.Of(opened.Stream);
-        }
-        catch (IOException)
-        {
-            problems.Add(ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be read to its end", "a file that can be read"));
-            return null;
-        }
+        problems.Add(found);
+        return entry;
     }
 
-    private LedgerFile? Import(ExportFile file, string hash)
+    private LedgerFile? Import(Candidate candidate, bool expectOrder, ProblemList found, out bool again)
     {
+        again = false;
+        ExportFile file = candidate.File;
         using OpenedExport? opened = OpenedExport.TryOpen(file, export.Dialect, out Problem? problem);
         if (opened is null)
         {
-            problems.Add(problem!);
+            found.Add(problem!);
             return null;
         }
 
-        string asidePath = StorePaths.SetAside(SourceKey.Of(export), file.Name, hash);
         var counts = new RowCounts();
-        bool hasAside;
-        bool taken;
-        using (var aside = new SetAsideLog(file.Name, problems, transaction is null ? null : () => transaction.Create(asidePath)))
+        using var kept = new SetAsideFile(SourceKey.Of(export), file.Name, candidate.Sha256, transaction, found);
+        var being = new FileBeingRead(file.Name, opened, candidate.Sha256, kept.Log, counts)
         {
-            taken = opened.IsEmpty || Take(opened, new SourceFile(hash, file.Name), aside, counts);
-            hasAside = aside.HasFile;
-        }
-
-        if (!taken)
+            ExpectOrder = expectOrder,
+            HasEarlierVersion = Before.Concat(Read).Any(f => f.File == file.Name && f.Sha256 != candidate.Sha256),
+            IsPresent = _present.Contains,
+            IsElsewhere = utc => Before.Concat(Read).Any(f => f.File != file.Name && f.Covers(utc)),
+        };
+        Taken taken = opened.IsEmpty ? Taken.Whole : Take(being, found);
+        again = taken == Taken.Again;
+        if (taken != Taken.Whole)
         {
-            transaction?.Discard(asidePath);
             return null;
         }
 
-        if (counts.Read == 0)
+        if (opened.NulTailBytes > 0)
         {
-            problems.Add((opened.IsEmpty ? ProblemCodes.Empty : ProblemCodes.HeaderOnly).In(file.Name, null, null, opened.IsEmpty ? "an empty file" : "no data rows", "data"));
+            found.Add(ProblemCodes.NulTail.In(file.Name, null, null, $"{opened.NulTailBytes} NUL bytes at the end", ""));
         }
 
-        return Entry(file, hash, opened.Stream.Length, counts, hasAside ? transaction!.Seal(asidePath) : null);
+        if (counts.Read == 0 && counts.OfOthers == 0)
+        {
+            found.Add(KnownFiles.WithoutRows(file, opened.IsEmpty));
+        }
+
+        string hash = being.Source.Sha256;
+        return Entry(file, hash, opened.Stream.Length, counts, kept.Keep(hash));
     }
 
-    private bool Take(OpenedExport opened, SourceFile file, SetAsideLog aside, RowCounts counts)
+    private Taken Take(FileBeingRead file, ProblemList found)
     {
         try
         {
-            return content.Take(opened, file, aside, counts);
+            return content.Take(file);
         }
         catch (CsvFormatException e)
         {
             int? line = e.LineNumber > 0 ? (int)Math.Min(e.LineNumber, int.MaxValue) : null;
-            problems.Add(ProblemCodes.RowTooLong.In(file.File, line, null, $"a row longer than {TextLimits.RowBytes >> 20} MiB", "rows that end"));
-            return false;
+            found.Add(ProblemCodes.RowTooLong.In(file.Name, line, null, $"a row longer than {TextLimits.RowBytes >> 20} MiB", "rows that end"));
         }
+        catch (ExportReadException)
+        {
+            found.Add(ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be read to its end", "a file that can be read"));
+        }
+
+        return Taken.Nothing;
     }
 
     private static LedgerFile Entry(ExportFile file, string hash, long size, RowCounts counts, StoredFile? aside) => new()
@@ -136,6 +143,8 @@ internal sealed class SourceImport(
         Blank = counts.Blank,
         First = counts.Accepted > 0 ? counts.First : null,
         Last = counts.Accepted > 0 ? counts.Last : null,
+        From = counts.From <= counts.To ? counts.From : null,
+        To = counts.From <= counts.To ? counts.To : null,
         CellsNotRead = counts.CellsNotRead,
         Conflicts = counts.Conflicts,
         SetAsideFile = aside,

@@ -14,7 +14,8 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="Name">Name in the store.</param>
 /// <param name="Field">0-based field, or -1 when the file lacks it.</param>
 /// <param name="Reader">How its cells read.</param>
-internal readonly record struct ReadingColumn(string Name, int Field, ValueReader Reader)
+/// <param name="Where">Conditions on the rows that feed it.</param>
+internal readonly record struct ReadingColumn(string Name, int Field, ValueReader Reader, ImmutableArray<FieldCondition> Where)
 {
     /// <summary>How its cells read from later times on, the latest first; empty for nearly every column. [µs since 1970-01-01T00:00Z]</summary>
     public ImmutableArray<(long FromUtc, ValueReader Reader)> Later { get; init; } = [];
@@ -54,7 +55,7 @@ internal static class ReadingColumns
             }
 
             ValueReader ReaderOf(string unit) => ReaderIn(channel, unit, settings.Counter, format, missing);
-            columns.Add(new ReadingColumn(name, field, ReaderOf(settings.Unit)) { Later = Later(export, settings, ReaderOf) });
+            columns.Add(new ReadingColumn(name, field, ReaderOf(settings.Unit), settings.Where) { Later = Later(export, settings, ReaderOf) });
         }
 
         return [.. columns.DistinctBy(column => column.Name).OrderBy(column => column.Name, StringComparer.Ordinal)];

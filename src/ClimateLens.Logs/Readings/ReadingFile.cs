@@ -13,51 +13,73 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="counts">What became of its rows.</param>
 internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAsideLog aside, RowCounts counts)
 {
-    private readonly string[] _names = ReadingColumns.NamesOf(export);
-    private readonly SortedDictionary<int, YearRows> _years = [];
-    private readonly List<(YearRows Rows, int Row, int Line, byte[] Raw)> _waiting = [];
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
     private readonly OddCells _odd = new(aside);
-    private YearRows? _year;
-    private long _yearFrom = 1;
-    private long _yearTo;
 
-    /// <summary>The rows by UTC year, tidied; null when nothing of the file can be taken, which is reported.</summary>
-    public SortedDictionary<int, YearRows>? Read(OpenedExport opened)
+    private readonly StepSample _stamps = new();
+
+    /// <summary>Reads the rows; false when nothing of the file can be taken, which is reported.</summary>
+    /// <param name="opened">The file.</param>
+    /// <param name="rows">Takes the rows.</param>
+    /// <param name="blockRows">Rows of a block.</param>
+    public bool Read(OpenedExport opened, FileRows rows, int blockRows)
     {
         StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes: false, aside, counts);
-        using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes: false, aside, counts);
+        using ExportTable? table = ExportTable.Open(opened, linesInQuotes: false, aside, counts);
         if (table is null)
         {
-            return null;
+            return false;
         }
 
         if (TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
-            return null;
+            return false;
+        }
+
+        if (!RowChoice.Check(export, table.Columns, aside))
+        {
+            return false;
         }
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
-        ReadRows(table, time, columns);
+        table.Wanted = WantedFields.Of(export);
+        using var pump = new BlockPump(rows.Take);
+        var blocks = new RowBlocks(rows, pump, blockRows);
+        var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
+        ReadRows(table, time, plan, columns, blocks, hours, () => rows.MustSort);
+        RowChoice.Report(counts, aside);
         _odd.Report();
-        ResolveWaiting();
-        foreach (YearRows rows in _years.Values)
-        {
-            YearTidy.Tidy(rows, counts, aside);
-        }
-
+        hours.SettleAll(blocks.Waiting);
+        blocks.Flush();
+        hours.PassOn();
         NoteStep();
-        return _years;
+        return true;
     }
 
-    private void ReadRows(ExportTable table, TimeColumns time, ReadingColumn[] columns)
+    private void ReadRows(ExportTable table, TimeColumns time, StampPlan? plan, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
     {
         double[] values = new double[columns.Length];
-        while (table.Next())
+        RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
+        int headers = 0;
+        while (table.Next() && !stop())
         {
+            if (headers != table.HeadersTaken)
+            {
+                headers = table.HeadersTaken;
+                time = TimeColumns.Bind(export.Time, table.Columns, aside, plan)!; // a new header is taken only where the time is in it
+                columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
+                choice = RowChoice.Of(export, table.Columns, columns);
+            }
+
+            if (choice is not null && !choice.Fits(table))
+            {
+                counts.LeaveToOthers();
+                continue;
+            }
+
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetAside(time.Fault, time.Column, time.Found(table), time.Expected);
+                table.SetTimeAside(time.Fault, time.Column, time.Found(table), time.Expected);
                 continue;
             }
 
@@ -68,22 +90,26 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 continue;
             }
 
-            ReadCells(table, columns, utc, values);
-            YearRows rows = YearOf(utc);
-            rows.Append(utc, fileIndex, table.Line, values);
+            _stamps.Add(utc);
+            ReadCells(table, columns, utc, values, choice);
+            YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
             {
-                _waiting.Add((rows, rows.Count - 1, table.Line, table.Raw.ToArray()));
+                blocks.Waiting.Add(block, table.Raw);
+            }
+            else if (blocks.Waiting.IsDue())
+            {
+                hours.Settle(blocks.Waiting);
             }
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values)
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values, RowChoice? choice)
     {
         for (int c = 0; c < columns.Length; c++)
         {
             ref readonly ReadingColumn column = ref columns[c];
-            if (column.Field < 0)
+            if (column.Field < 0 || choice?.Takes(c) == false)
             {
                 values[c] = double.NaN;
                 continue;
@@ -98,54 +124,13 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
     }
 
-    private YearRows YearOf(long utc)
-    {
-        if (utc >= _yearFrom && utc < _yearTo)
-        {
-            return _year!;
-        }
-
-        int year = CivilDate.YearOf(utc);
-        (_yearFrom, _yearTo) = (CivilDate.YearStart(year), CivilDate.YearStart(year + 1));
-        if (!_years.TryGetValue(year, out _year))
-        {
-            _years.Add(year, _year = new YearRows(_names));
-        }
-
-        return _year;
-    }
-
     /// <summary>Finds the file's step and says so where the stamps stray around it.</summary>
     private void NoteStep()
     {
-        var finder = new StepFinder();
-        foreach (YearRows rows in _years.Values)
-        {
-            finder.Add(rows.Utc.AsMemory(0, rows.Count));
-        }
-
-        counts.Step = finder.Find();
+        counts.Step = _stamps.Find();
         if (counts.Step is { Strays: true } step && export.StepSeconds is null)
         {
             aside.Problems.Add(ProblemCodes.TimeStep.In(aside.File, null, null, step.ToString(), ""));
-        }
-    }
-
-    private void ResolveWaiting()
-    {
-        long?[] resolved = _sequence.Resolve();
-        for (int i = 0; i < resolved.Length; i++)
-        {
-            (YearRows rows, int row, int line, byte[] raw) = _waiting[i];
-            if (resolved[i] is long utc && CivilDate.YearOf(utc) == CivilDate.YearOf(rows.Utc[row]))
-            {
-                rows.Utc[row] = utc;
-                continue;
-            }
-
-            rows.Utc[row] = YearTidy.Dropped;
-            counts.SetAside++;
-            aside.Add(ProblemCodes.TimeTwice, line, null, raw, "rows whose order shows the clock put back once");
         }
     }
 }

@@ -26,14 +26,14 @@ internal static class RowComparison
     /// <param name="i">The newer row.</param>
     /// <param name="older">Rows with the older row.</param>
     /// <param name="j">The older row.</param>
-    /// <param name="places">For each column of <paramref name="newer"/> its place in <paramref name="older"/>.</param>
+    /// <param name="places">For each column of <paramref name="newer"/> its place in <paramref name="older"/>, or -1 where that lacks it.</param>
     public static RowNews Compare(YearRows newer, int i, YearRows older, int j, ReadOnlySpan<int> places)
     {
         RowNews news = RowNews.None;
         for (int c = 0; c < places.Length; c++)
         {
             double value = newer.Columns[c][i];
-            double held = older.Columns[places[c]][j];
+            double held = places[c] < 0 ? double.NaN : older.Columns[places[c]][j];
             if (!double.IsNaN(value) && value != held)
             {
                 news |= double.IsNaN(held) ? RowNews.Adds : RowNews.Contradicts;

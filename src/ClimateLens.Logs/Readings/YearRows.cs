@@ -1,13 +1,13 @@
 namespace ClimateLens.Logs.Readings;
 
 /// <summary>
-/// The readings of one source in one UTC year, columnar. While a file is read it grows in file order; once tidied it
-/// is in ascending time without repeats. Arrays may be longer than <see cref="Count"/>.
+/// Readings of one source within one UTC year, columnar: a block of a file in the order of its rows, or rows in ascending
+/// time. Arrays may be longer than <see cref="Count"/>.
 /// </summary>
 /// <param name="names">Column names in ordinal order.</param>
 internal sealed class YearRows(string[] names)
 {
-    private const int FirstCapacity = 1024;
+    private const int FirstCapacity = 256;
 
     /// <summary>Column names in ordinal order.</summary>
     public string[] Names { get; } = names;
@@ -27,23 +27,70 @@ internal sealed class YearRows(string[] names)
     /// <summary>Values by column, NaN for missing.</summary>
     public double[][] Columns { get; set; } = [.. names.Select(_ => Array.Empty<double>())];
 
+    /// <summary>Memory that the arrays take. [bytes]</summary>
+    public long Bytes => (long)Utc.Length * BytesOfRow(Columns.Length);
+
+    /// <summary>Memory of one row. [bytes]</summary>
+    public static int BytesOfRow(int columns) => sizeof(long) + (2 * sizeof(int)) + (columns * sizeof(double));
+
     /// <summary>Adds a row.</summary>
     public void Append(long utc, int file, int line, ReadOnlySpan<double> values)
     {
-        if (Count == Utc.Length)
-        {
-            Grow(Math.Max(FirstCapacity, Count + (Count / 2)));
-        }
-
-        Utc[Count] = utc;
-        File[Count] = file;
-        Line[Count] = line;
+        int at = Next();
+        Utc[at] = utc;
+        File[at] = file;
+        Line[at] = line;
         for (int c = 0; c < values.Length; c++)
         {
-            Columns[c][Count] = values[c];
+            Columns[c][at] = values[c];
+        }
+    }
+
+    /// <summary>Adds a row of another block; columns that it lacks are missing.</summary>
+    /// <param name="from">The block.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="places">For each column of <paramref name="from"/> its place here.</param>
+    public void Append(YearRows from, int row, ReadOnlySpan<int> places)
+    {
+        int at = Next();
+        Utc[at] = from.Utc[row];
+        File[at] = from.File[row];
+        Line[at] = from.Line[row];
+        if (places.Length < Columns.Length)
+        {
+            foreach (double[] column in Columns)
+            {
+                column[at] = double.NaN;
+            }
         }
 
-        Count++;
+        for (int c = 0; c < places.Length; c++)
+        {
+            Columns[places[c]][at] = from.Columns[c][row];
+        }
+    }
+
+    /// <summary>Adds a stretch of rows of another block of the same columns.</summary>
+    /// <param name="from">The block.</param>
+    /// <param name="start">First row.</param>
+    /// <param name="count">Number of rows.</param>
+    /// <param name="capacity">Rows that there will be in the end.</param>
+    public void Append(YearRows from, int start, int count, int capacity)
+    {
+        if (Count + count > Utc.Length)
+        {
+            Grow(Math.Min(capacity, Math.Max(Count + count, Count * 4)));
+        }
+
+        Array.Copy(from.Utc, start, Utc, Count, count);
+        Array.Copy(from.File, start, File, Count, count);
+        Array.Copy(from.Line, start, Line, Count, count);
+        for (int c = 0; c < Columns.Length; c++)
+        {
+            Array.Copy(from.Columns[c], start, Columns[c], Count, count);
+        }
+
+        Count += count;
     }
 
     /// <summary>Makes room for so many rows.</summary>
@@ -58,7 +105,7 @@ internal sealed class YearRows(string[] names)
         }
     }
 
-    /// <summary>Copies a row of these columns onto another place; the other columns of that place stay.</summary>
+    /// <summary>Copies a row of these columns onto another place.</summary>
     public void Move(int from, int to)
     {
         Utc[to] = Utc[from];
@@ -68,6 +115,16 @@ internal sealed class YearRows(string[] names)
         {
             column[to] = column[from];
         }
+    }
+
+    private int Next()
+    {
+        if (Count == Utc.Length)
+        {
+            Grow(Math.Max(FirstCapacity, Count * 2));
+        }
+
+        return Count++;
     }
 
     private static T[] Grown<T>(T[] old, int capacity)

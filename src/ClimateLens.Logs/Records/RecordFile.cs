@@ -33,13 +33,14 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     public List<StoredRecord>? Read(OpenedExport opened, bool linesInQuotes)
     {
         StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes, aside, counts);
-        using ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes, aside, counts);
+        using ExportTable? table = ExportTable.Open(opened, linesInQuotes, aside, counts);
         if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
             return null;
         }
 
-        ReadRows(table, time, Bind(table.Columns), new RecordTimes(export.Time, time));
+        table.Wanted = WantedFields.Of(export);
+        ReadRows(table, time, plan, Bind(table.Columns));
         _odd.Report();
         ResolveWaiting();
         return [.. _records.OfType<StoredRecord>()];
@@ -70,13 +71,23 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
         return [.. columns];
     }
 
-    private void ReadRows(ExportTable table, TimeColumns time, RecordColumn[] columns, RecordTimes times)
+    private void ReadRows(ExportTable table, TimeColumns time, StampPlan? plan, RecordColumn[] columns)
     {
+        var times = new RecordTimes(export.Time, time);
+        int headers = 0;
         while (table.Next())
         {
+            if (headers != table.HeadersTaken)
+            {
+                headers = table.HeadersTaken;
+                time = TimeColumns.Bind(export.Time, table.Columns, aside, plan)!; // a new header is taken only where the time is in it
+                times = new RecordTimes(export.Time, time);
+                columns = Bind(table.Columns);
+            }
+
             if (!time.TryRead(table, out LocalStamp stamp))
             {
-                table.SetAside(time.Fault, time.Column, time.Found(table), time.Expected);
+                table.SetTimeAside(time.Fault, time.Column, time.Found(table), time.Expected);
                 continue;
             }
 

@@ -10,6 +10,10 @@ public static class ProblemCodes
     internal static readonly ProblemCode NoFiles = new("import.noFiles", Severity.Warning, "A pattern of an export matches no file.", "Correct the pattern under files, or put the export there.");
     internal static readonly ProblemCode NotFound = new("import.notFound", Severity.Error, "A file that an export names does not exist.", "Correct the path under files, or put the file there.");
     internal static readonly ProblemCode Folder = new("import.folder", Severity.Error, "A path of an export is a folder.", "Name a file, or a pattern such as folder/*.csv.");
+    internal static readonly ProblemCode Packed = new("import.packed", Severity.Error, "A packed file or a workbook cannot be read.", "Unpack it, or save the sheet as CSV.");
+    internal static readonly ProblemCode Entry = new("import.entry", Severity.Warning, "An entry of a zip archive is not taken.", "Pack the files again under plain names.");
+    internal static readonly ProblemCode NoEntries = new("import.noEntries", Severity.Warning, "A zip archive holds no entry that is taken.", "Give the patterns of the entries: entries = [\"*.csv\"].");
+    internal static readonly ProblemCode EntriesLeft = new("import.entriesLeft", Severity.Note, "Some entries of a zip archive are not taken.", "Name them under entries, if they are wanted.");
     internal static readonly ProblemCode Unreadable = new("import.unreadable", Severity.Error, "The system does not let the file be read.", "Close the program that holds it, or change its permissions.");
     internal static readonly ProblemCode Empty = new("import.empty", Severity.Warning, "The file holds nothing.", "Export it again.");
     internal static readonly ProblemCode HeaderOnly = new("import.headerOnly", Severity.Warning, "The file holds no data row.", "Export it again, or correct headerRow and dataRow.");
@@ -26,6 +30,12 @@ public static class ProblemCodes
     internal static readonly ProblemCode Column = new("import.column", Severity.Warning, "The file has no such column; it counts as missing.", "Correct field or position of the column.");
     internal static readonly ProblemCode HeaderTwice = new("import.headerTwice", Severity.Warning, "Several columns of the file bear the name; none is taken.", "Give the column by position.");
 
+    internal static readonly ProblemCode OtherRows = new("import.otherRows", Severity.Note, "Rows of a long table belong to none of the columns of the export; they are passed over, as columns are that nobody takes.", "Add an [[export.column]] with a where that fits them, if they are wanted.");
+    internal static readonly ProblemCode WhereNothing = new("import.whereNothing", Severity.Warning, "No row of a long table belongs to any of the columns of the export.", "Correct the texts under where; they must stand in the file just so.");
+    internal static readonly ProblemCode WhereField = new("import.whereField", Severity.Error, "The file has no such column for a condition under where; no row fits it.", "Correct the header text under where.");
+
+    internal static readonly ProblemCode NulTail = new("import.nulTail", Severity.Note, "The file ends in NUL bytes, as when a logger sets room aside beforehand or lost its power while writing; they are passed over.", "Nothing needs to be done.");
+
     // Rows set aside.
     internal static readonly ProblemCode Time = new("import.time", Severity.Warning, "The time of the row cannot be read; the row is set aside.", "Correct format under time, or the row.");
     internal static readonly ProblemCode TimeSkipped = new("import.timeSkipped", Severity.Warning, "The clock never showed this time: it was put forward in spring; the row is set aside.", "If the logger's clock is never changed, give its fixed offset as timeZone under time, for example +01:00.");
@@ -37,6 +47,9 @@ public static class ProblemCodes
     internal static readonly ProblemCode Bytes = new("import.bytes", Severity.Warning, "The row holds bytes that are no text in the encoding of the export; it is set aside.", "Correct encoding (windows-1252 is usual for older programs), or the row.");
     internal static readonly ProblemCode FieldTooLong = new("import.fieldTooLong", Severity.Warning, "A field is longer than 64 KiB; the row is set aside.", "Correct the row.");
     internal static readonly ProblemCode HeaderAgain = new("import.headerAgain", Severity.Note, "The row repeats the header; it is set aside.", "Nothing needs to be done.");
+    internal static readonly ProblemCode HeaderChanged = new("import.headerChanged", Severity.Note, "The row names the columns anew, in another order or number; it is set aside, and the rows below it are read by the new names.", "Nothing needs to be done, if the names still mean the same.");
+    internal static readonly ProblemCode HeaderStrange = new("import.headerStrange", Severity.Warning, "In the middle of the file the columns are named anew, and what is read cannot be found by the new names; that row and those below it are set aside.", "Put the rows from there on into a file of their own, with an [[export]] that fits it.");
+    internal static readonly ProblemCode SummaryRow = new("import.summaryRow", Severity.Note, "The row holds totals or averages and no reading; it is set aside.", "Nothing needs to be done.");
     internal static readonly ProblemCode House = new("import.house", Severity.Warning, "The row names a house that the nursery file does not have; it is set aside.", "Correct the row, or add the house to the nursery file.");
 
     // What was taken for granted about the times of a file.
@@ -56,14 +69,19 @@ public static class ProblemCodes
     internal static readonly ProblemCode TimeCell = new("import.timeCell", Severity.Warning, "The cell is no time in the format of the export; it counts as missing and the rest of the row stands.", "Write it like the time of the row.");
 
     internal static readonly ProblemCode UnitChange = new("import.unitChange", Severity.Warning, "From one reading to the next the values of a column change as if its unit did, and stay so; nothing is converted.", "If the unit did change, add unitChanges to the column and import again.");
+    // Whole files, told again in every run while they stay as they are.
+    internal static readonly ProblemCode NothingTaken = new("import.nothingTaken", Severity.Warning, "Every row of the file was set aside when it was read, so it adds nothing.", "Look into its set-aside file, and correct the export or its settings.");
 
     // Rows that contradict each other.
     internal static readonly ProblemCode Conflict = new("import.conflict", Severity.Warning, "The store held other values for this time, from an older file; the newer file wins and the older values are set aside.", "Look which file is right; remove the other one.");
     internal static readonly ProblemCode Repeated = new("import.repeated", Severity.Warning, "A later row of the same file has the same time and other values; the later row stands and this one is set aside.", "Look which row is right. If the file holds several sensors below each other, give each its own export.");
-    internal static readonly ProblemCode Replaced = new("import.replaced", Severity.Warning, "An earlier version of the file held this record and the newer one does not; the record is set aside.", "Nothing needs to be done if it was corrected on purpose.");
+    internal static readonly ProblemCode Replaced = new("import.replaced", Severity.Warning, "An earlier version of the file held this row and the newer one, which covers its time, does not; the row is set aside.", "Nothing needs to be done if it was taken out on purpose; else give the newer export another name.");
+    internal static readonly ProblemCode Overruled = new("import.overruled", Severity.Warning, "The store holds other values for this time, and since its ledger was lost nobody knows which file is the newer one; the values in the store stand and these are set aside.", "Look which file is right. If it is this one, change it a little (a line end is enough) and import again: it then counts as newer.");
 
     // The store itself.
-    internal static readonly ProblemCode Damaged = new("store.damaged", Severity.Warning, "A file of the store is missing or damaged; its source was built again from the exports.", "Nothing needs to be done. Rows of exports that are gone are lost: put them back and import again.");
+    internal static readonly ProblemCode Damaged = new("store.damaged", Severity.Warning, "A file of the store was missing or damaged; its source was built again from the exports, which are all there.", "Nothing needs to be done.");
+    internal static readonly ProblemCode DamagedLost = new("store.lost", Severity.Warning, "A file of the store was missing or damaged, and not all exports behind it are there any more: the rows that only they held are gone from the store. What is left of the damaged file is kept under store/damaged.", "Put the exports back and import again, or put back a copy of the store.");
+    internal static readonly ProblemCode StrayTimes = new("store.strayTimes", Severity.Warning, "Some rows lie years away from all others of their export, as when a logger's clock is reset; they are kept, but do not count when the weeks of a house are looked for.", "Look at the logger's clock and its battery; correct the times in the export, if the rows matter.");
     internal static readonly ProblemCode LedgerLost = new("store.ledgerLost", Severity.Warning, "The store's ledger is missing or damaged; it was built again from the readings and the exports.", "Nothing needs to be done.");
 
     // Files that were to be described.

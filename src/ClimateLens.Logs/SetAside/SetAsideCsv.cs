@@ -43,7 +43,7 @@ internal sealed class SetAsideCsv(Stream stream, string file) : IDisposable
         return [.. bytes];
     }
 
-    /// <summary>Writes one row.</summary>
+    /// <summary>Writes one row; line 0 stays empty.</summary>
     public void Write(int line, int? column, string code, ReadOnlySpan<byte> text)
     {
         if (!_started)
@@ -53,7 +53,7 @@ internal sealed class SetAsideCsv(Stream stream, string file) : IDisposable
         }
 
         _out.Write(_file);
-        WriteNumber(line);
+        WriteNumber(line > 0 ? line : null);
         WriteNumber(column);
         _out.WriteByte((byte)',');
         _out.Write(Encoding.ASCII.GetBytes(code));

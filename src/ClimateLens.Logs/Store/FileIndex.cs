@@ -8,37 +8,35 @@ namespace ClimateLens.Logs.Store;
 /// </summary>
 internal static class FileIndex
 {
-    /// <summary>The files in use and, for each row, its place among them.</summary>
-    public static (List<SourceFile> Files, int[] Index) Compact(YearRows rows, IReadOnlyList<SourceFile> files)
-        => Compact(rows.File.AsSpan(0, rows.Count), files);
+    /// <summary>The files in use and, for each file of the source, its place among them, or -1.</summary>
+    public static (List<SourceFile> Files, int[] Map) MapOf(SortedRows rows, IReadOnlyList<SourceFile> files)
+    {
+        bool[] used = new bool[files.Count];
+        foreach (YearRows block in rows.Blocks())
+        {
+            Mark(block.File.AsSpan(0, block.Count), used);
+        }
+
+        return MapOf(used, files);
+    }
 
     /// <summary>The files in use and, for each row, its place among them.</summary>
     public static (List<SourceFile> Files, int[] Index) Compact(ReadOnlySpan<int> rowFiles, IReadOnlyList<SourceFile> files)
     {
         bool[] used = new bool[files.Count];
-        foreach (int file in rowFiles)
-        {
-            used[file] = true;
-        }
-
-        int[] order = [.. Enumerable.Range(0, files.Count).Where(i => used[i]).OrderBy(i => files[i].Sha256, StringComparer.Ordinal)];
-        int[] place = new int[files.Count];
-        for (int i = 0; i < order.Length; i++)
-        {
-            place[order[i]] = i;
-        }
-
+        Mark(rowFiles, used);
+        (List<SourceFile> named, int[] map) = MapOf(used, files);
         int[] index = new int[rowFiles.Length];
         for (int i = 0; i < index.Length; i++)
         {
-            index[i] = place[rowFiles[i]];
+            index[i] = map[rowFiles[i]];
         }
 
-        return ([.. order.Select(i => files[i])], index);
+        return (named, index);
     }
 
-    /// <summary>Points the rows of a part into the source's list; files that the list lacks are added.</summary>
-    public static void Expand(Span<int> rowFiles, List<SourceFile> partFiles, List<SourceFile> sourceFiles)
+    /// <summary>For each file of a part its place in the source's list; files that the list lacks are added.</summary>
+    public static int[] PlacesOf(List<SourceFile> partFiles, List<SourceFile> sourceFiles)
     {
         int[] place = new int[partFiles.Count];
         for (int i = 0; i < place.Length; i++)
@@ -51,9 +49,27 @@ internal static class FileIndex
             }
         }
 
-        foreach (ref int file in rowFiles)
+        return place;
+    }
+
+    private static void Mark(ReadOnlySpan<int> rowFiles, bool[] used)
+    {
+        foreach (int file in rowFiles)
         {
-            file = place[file];
+            used[file] = true;
         }
+    }
+
+    private static (List<SourceFile> Files, int[] Map) MapOf(bool[] used, IReadOnlyList<SourceFile> files)
+    {
+        int[] order = [.. Enumerable.Range(0, files.Count).Where(i => used[i]).OrderBy(i => files[i].Sha256, StringComparer.Ordinal)];
+        int[] map = new int[files.Count];
+        Array.Fill(map, -1);
+        for (int i = 0; i < order.Length; i++)
+        {
+            map[order[i]] = i;
+        }
+
+        return ([.. order.Select(i => files[i])], map);
     }
 }

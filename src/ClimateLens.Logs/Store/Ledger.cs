@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Logs.Store;
@@ -39,6 +40,10 @@ internal sealed record LedgerSource
     /// <summary>Store files.</summary>
     public List<LedgerPart> Parts { get; init; } = [];
 
+    /// <summary>Whether only the parts tell of the source, since the ledger was lost: the order of its files is not known.</summary>
+    [JsonIgnore]
+    public bool IsAdopted { get; init; }
+
     /// <summary>The key.</summary>
     public SourceKey Key => new(House, Kind is not null && RecordKinds.TryParse(Kind, out RecordKind kind) ? kind : null, Source);
 }
@@ -46,6 +51,9 @@ internal sealed record LedgerSource
 /// <summary>One imported file. Its row counts are those of <see cref="ClimateLens.Nursery.ImportSheet"/>.</summary>
 internal sealed record LedgerFile
 {
+    /// <summary>Size of a file that only the store's parts tell of.</summary>
+    public const long UnknownSize = -1;
+
     public required string File { get; init; }
 
     public required string Sha256 { get; init; }
@@ -68,12 +76,21 @@ internal sealed record LedgerFile
     /// <summary>Last accepted stamp. [µs since 1970-01-01T00:00Z]</summary>
     public long? Last { get; init; }
 
+    /// <summary>First stamp of all rows that have one, accepted or not. [µs since 1970-01-01T00:00Z]</summary>
+    public long? From { get; init; }
+
+    /// <summary>Last stamp of all rows that have one, accepted or not. [µs since 1970-01-01T00:00Z]</summary>
+    public long? To { get; init; }
+
     public int CellsNotRead { get; init; }
 
     public int Conflicts { get; init; }
 
     /// <summary>The file that keeps what was set aside, or null.</summary>
     public StoredFile? SetAsideFile { get; init; }
+
+    /// <summary>Whether a time lies within the span of the file's rows.</summary>
+    public bool Covers(long utc) => (From ?? First) <= utc && utc <= (To ?? Last);
 }
 
 /// <summary>A file of the store.</summary>

@@ -12,12 +12,13 @@ internal static class LedgerKeeper
     /// <summary>Reads the ledger.</summary>
     /// <param name="folder">The store.</param>
     /// <param name="nursery">The nursery.</param>
+    /// <param name="disk">The disk.</param>
     /// <param name="lost">Whether parts were found without a ledger that could be read.</param>
-    public static Ledger Read(string folder, NurserySettings nursery, out bool lost)
+    public static Ledger Read(string folder, NurserySettings nursery, StoreDisk disk, out bool lost)
     {
         string path = Path.Combine(folder, StorePaths.Ledger);
         Ledger? ledger = File.Exists(path) ? LedgerFormat.Read(File.ReadAllBytes(path)) : null;
-        StoreTransaction.Recover(folder, ledger);
+        StoreTransaction.Recover(folder, ledger, disk);
         lost = false;
         if (ledger is not null)
         {
@@ -29,14 +30,15 @@ internal static class LedgerKeeper
         return new Ledger { Sources = sources };
     }
 
-    /// <summary>A source from its parts. Its settings are unknown, so that the next import reads its files again.</summary>
+    /// <summary>A source from its parts. The next import reads its files again, since only they tell what became of their rows.</summary>
     private static LedgerSource? Adopt(string folder, ExportSettings export, IEnumerable<string> houses)
     {
         var parts = new List<LedgerPart>();
         var files = new List<SourceFile>();
+        var settings = new HashSet<string>(StringComparer.Ordinal);
         foreach ((string relative, string house, int year) in Candidates(folder, export, houses))
         {
-            if (AdoptPart(folder, relative, house, year, export.Kind, files) is LedgerPart part)
+            if (AdoptPart(folder, relative, house, year, export.Kind, files, settings) is LedgerPart part)
             {
                 parts.Add(part);
             }
@@ -47,10 +49,18 @@ internal static class LedgerKeeper
             House = export.House,
             Kind = export.Kind is RecordKind kind ? RecordKinds.WordOf(kind) : null,
             Source = export.Name,
-            Settings = "",
-            Files = [.. files.DistinctBy(f => f.Sha256).Select(f => new LedgerFile { File = f.File, Sha256 = f.Sha256 })],
+            Settings = settings.Count == 1 ? settings.Single() : "",
+            IsAdopted = true,
+            Files = [.. files.DistinctBy(f => f.Sha256).OrderBy(f => f.File, StringComparer.Ordinal).Select(f => new LedgerFile { File = f.File, Sha256 = f.Sha256, Size = LedgerFile.UnknownSize })],
             Parts = parts,
         };
+    }
+
+    private static string SettingsIn(MemoryStream stream)
+    {
+        using var footer = PartFooter.Open(stream);
+        stream.Position = 0;
+        return footer.Settings;
     }
 
     private static IEnumerable<(string Relative, string House, int Year)> Candidates(string folder, ExportSettings export, IEnumerable<string> houses)
@@ -67,13 +77,14 @@ internal static class LedgerKeeper
             .Where(c => c.year >= 0 && File.Exists(Path.Combine(folder, c.Item1)));
     }
 
-    private static LedgerPart? AdoptPart(string folder, string relative, string house, int year, RecordKind? kind, List<SourceFile> files)
+    private static LedgerPart? AdoptPart(string folder, string relative, string house, int year, RecordKind? kind, List<SourceFile> files, HashSet<string> settings)
     {
         byte[] bytes = File.ReadAllBytes(Path.Combine(folder, relative));
         var stored = new StoredFile(relative, bytes.Length, ContentHash.Of(bytes));
         try
         {
             using var stream = new MemoryStream(bytes, writable: false);
+            settings.Add(SettingsIn(stream));
             if (kind is RecordKind known)
             {
                 (List<StoredRecord> records, List<SourceFile> named) = RecordPart.Read(stream, house, known);

@@ -18,6 +18,9 @@ internal static class ParquetColumns
     /// <summary>Metadata key of the list of files.</summary>
     public const string FilesKey = "climatelens.files";
 
+    /// <summary>Metadata key of the hash of the settings that the files were read with.</summary>
+    public const string SettingsKey = "climatelens.settings";
+
     /// <summary>How parts are written: zstd, times and indexes as deltas.</summary>
     public static ParquetOptions Options()
     {
@@ -44,6 +47,7 @@ internal static class ParquetColumns
         ["climatelens.source"] = info.Source,
         ["climatelens.timeZone"] = info.TimeZone,
         ["climatelens.stamps"] = info.Stamps.ToString(),
+        [SettingsKey] = info.Settings,
         ["climatelens.units"] = JsonSerializer.Serialize(info.Units, LedgerFormat.Default.SortedDictionaryStringString),
         [FilesKey] = JsonSerializer.Serialize(files, LedgerFormat.Default.ListSourceFile),
     };
@@ -80,13 +84,19 @@ internal static class ParquetColumns
     /// <summary>Writes stamps.</summary>
     public static Task WriteStamps(ParquetRowGroupWriter group, DataField field, ReadOnlySpan<long> utc)
     {
-        var stamps = new DateTime[utc.Length];
+        DateTime[] stamps = ArrayPool<DateTime>.Shared.Rent(utc.Length);
         for (int i = 0; i < utc.Length; i++)
         {
             stamps[i] = Micros.ToDateTime(utc[i]);
         }
 
-        return group.WriteAsync<DateTime>(field, stamps.AsMemory(), null, null, CancellationToken.None);
+        return Write(utc.Length);
+
+        async Task Write(int count)
+        {
+            await group.WriteAsync<DateTime>(field, stamps.AsMemory(0, count), null, null, CancellationToken.None).ConfigureAwait(false);
+            ArrayPool<DateTime>.Shared.Return(stamps);
+        }
     }
 
     /// <summary>Reads a column of numbers into a place of an array; null becomes NaN.</summary>

@@ -9,11 +9,12 @@ namespace ClimateLens.Logs.Store;
 /// <param name="Source">Export name.</param>
 /// <param name="TimeZone">Zone that the export's stamps were in.</param>
 /// <param name="Stamps">What a stamp labels.</param>
+/// <param name="Settings">Hash of the settings that the files were read with.</param>
 /// <param name="Units">Unit by column.</param>
-internal sealed record PartInfo(string House, string Source, string TimeZone, StampSide Stamps, SortedDictionary<string, string> Units)
+internal sealed record PartInfo(string House, string Source, string TimeZone, StampSide Stamps, string Settings, SortedDictionary<string, string> Units)
 {
     /// <summary>For the readings of an export.</summary>
-    public static PartInfo OfReadings(ExportSettings export, IEnumerable<string> columns)
+    public static PartInfo OfReadings(ExportSettings export, string settings, IEnumerable<string> columns)
     {
         var units = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach (string name in columns)
@@ -21,6 +22,6 @@ internal sealed record PartInfo(string House, string Source, string TimeZone, St
             units[name] = UnitCatalogue.SiOf(ChannelCatalogue.Get(ColumnKey.Parse(name).Channel).Quantity).Code;
         }
 
-        return new PartInfo(export.House, export.Name, export.Time.Zone.Id, export.StampSide, units);
+        return new PartInfo(export.House, export.Name, export.Time.Zone.Id, export.StampSide, settings, units);
     }
 }

@@ -20,6 +20,48 @@ internal sealed class PartReader(string folder)
     /// <exception cref="DamagedPartException">It is not what the ledger says.</exception>
     public (YearRows Rows, List<SourceFile> Files) Readings(LedgerPart part) => Read(part, ReadingPart.Read);
 
+    /// <summary>The rows of a year of readings, which point into the source's list of files: in memory where they fit, else from the file as they are walked over.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="files">The source's files; those that it lacks are added.</param>
+    /// <param name="memory">Most memory. [bytes]</param>
+    /// <exception cref="DamagedPartException">It is not what the ledger says.</exception>
+    public SortedRows Rows(LedgerPart part, List<SourceFile> files, long memory)
+    {
+        string path = Path.Combine(folder, part.Stored.Path);
+        try
+        {
+            if (ContentHash.OfFile(path) != part.Stored.Sha256)
+            {
+                throw new DamagedPartException(part.Stored.Path);
+            }
+
+            PartRows rows = Look(part, path, files);
+            return YearRows.BytesOfRow(rows.Names.Length) * (long)part.Rows > memory ? rows : InMemory(rows);
+        }
+        catch (Exception e) when (e is IOException or InvalidDataException or ParquetException)
+        {
+            throw new DamagedPartException(part.Stored.Path, e);
+        }
+    }
+
+    private static PartRows Look(LedgerPart part, string path, List<SourceFile> files)
+    {
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+        using var footer = PartFooter.Open(stream);
+        return new PartRows(path, ReadingPart.NamesIn(footer), part.Rows, part.First, part.Last, FileIndex.PlacesOf(footer.Files, files));
+    }
+
+    private static MemoryRows InMemory(PartRows rows)
+    {
+        var memory = new MemoryRows(rows.Names);
+        foreach (YearRows block in rows.Blocks(isKept: true))
+        {
+            memory.Add(block);
+        }
+
+        return memory;
+    }
+
     /// <summary>Reads the records of a house.</summary>
     /// <exception cref="DamagedPartException">It is not what the ledger says.</exception>
     public (List<StoredRecord> Records, List<SourceFile> Files) Records(LedgerPart part, RecordKind kind)

@@ -16,6 +16,18 @@ internal static class StorePaths
     /// <summary>Ending of a file that is written and not yet in force.</summary>
     public const string Staged = ".new";
 
+    /// <summary>Folder for rows that do not fit into memory while an import runs.</summary>
+    public const string SpillFolder = "spill";
+
+    /// <summary>Ending of a file of such rows.</summary>
+    public const string Spilled = ".rows" + Staged;
+
+    /// <summary>Folder for damaged parts whose exports are gone.</summary>
+    public const string DamagedFolder = "damaged";
+
+    /// <summary>Stands for a hash that is not known yet.</summary>
+    public const string HashToCome = "unhashed";
+
     private const int LongestFileName = 80;
 
     // The store may be given a folder that holds other things: only what has the shape of our own names is ours to touch.
@@ -30,7 +42,10 @@ internal static class StorePaths
             .Where(own => Directory.Exists(own.Folder))
             .SelectMany(own => Directory.GetFiles(own.Folder, own.Pattern, SearchOption.AllDirectories))
             .Where(path => Path.GetRelativePath(store, path).Contains("source=", StringComparison.Ordinal))
+            .Concat(SpilledFiles(Path.Combine(store, SpillFolder)))
             .Concat(new[] { Path.Combine(store, Ledger + Staged) }.Where(File.Exists));
+
+    private static string[] SpilledFiles(string folder) => Directory.Exists(folder) ? Directory.GetFiles(folder, "*" + Spilled) : [];
 
     /// <summary>A year of readings.</summary>
     public static string Readings(string house, string source, int year)

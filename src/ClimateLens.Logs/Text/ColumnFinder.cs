@@ -40,6 +40,12 @@ internal sealed class ColumnFinder(string file, IReadOnlyList<string> names, int
             found = [.. Enumerable.Range(0, names.Count).Where(i => string.Equals(names[i], name, StringComparison.OrdinalIgnoreCase))];
         }
 
+        if (found.Length == 0)
+        {
+            string tidy = Tidy(name);
+            found = [.. Enumerable.Range(0, names.Count).Where(i => string.Equals(Tidy(names[i]), tidy, StringComparison.OrdinalIgnoreCase))];
+        }
+
         if (found.Length == 1)
         {
             return found[0];
@@ -48,6 +54,9 @@ internal sealed class ColumnFinder(string file, IReadOnlyList<string> names, int
         problem = found.Length == 0 ? Missing(name, missing, purpose) : Ambiguous(name, found, missing, purpose);
         return -1;
     }
+
+    /// <summary>The words of a name with one blank between them, whatever kind of blank the file has there.</summary>
+    private static string Tidy(string name) => string.Join(' ', name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private Problem Missing(string name, ProblemCode missing, string purpose)
     {

@@ -1,5 +1,5 @@
 using System.IO.Enumeration;
-using ClimateLens.Logs.Import;
+using ClimateLens.Logs.Packed;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Nursery.Settings;
 
@@ -23,34 +23,30 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
     {
         var files = new List<ExportFile>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
+        var zip = new ZipEntries(export.Dialect, problems);
         foreach (string entry in export.Files)
         {
-            List<string> found = IsPattern(entry) ? Matching(entry) : [Path.GetFullPath(Path.Combine(_root, entry))];
+            List<string> found = IsPattern(entry) ? Matching(entry) : Named(entry);
             if (found.Count == 0)
             {
                 problems.Add(ProblemCodes.NoFiles.In(nurseryFile, export.Line, null, $"no file for {SafeText.Quote(entry)} of export {SafeText.Quote(export.Name)}", "at least one file"));
             }
 
-            files.AddRange(found.Where(seen.Add).Select(path => new ExportFile(path, NameOf(path))));
+            files.AddRange(found.Where(seen.Add).Select(path => new ExportFile(path, NameOf(path))).SelectMany(file => ZipEntries.IsArchive(file.Path) ? zip.Of(file) : [file]));
         }
 
         return files;
     }
 
-    /// <summary>The files of an export that can be read, with their hashes.</summary>
-    public List<(ExportFile File, string Sha256)> Hashed(ExportSettings export, string nurseryFile, ProblemList problems)
+    /// <summary>A file, or what a folder holds of files that may be exports.</summary>
+    private List<string> Named(string entry)
     {
-        var hashed = new List<(ExportFile, string)>();
-        foreach (ExportFile file in Of(export, nurseryFile, problems))
-        {
-            if (SourceImport.HashOf(file, export.Dialect, problems) is string hash)
-            {
-                hashed.Add((file, hash));
-            }
-        }
-
-        return hashed;
+        string path = Path.GetFullPath(Path.Combine(_root, entry));
+        return Directory.Exists(path) ? [.. Matching($"{entry}/*").Where(IsExport)] : [path];
     }
+
+    private static bool IsExport(string path)
+        => ZipEntries.TextEndings.Concat([".zip", ".gz", ".xlsx", ".xlsm", ".xls"]).Any(ending => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase));
 
     private List<string> Matching(string pattern)
     {
@@ -73,9 +69,9 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
         if (segments[0] == "**")
         {
             Walk(folder, segments[1..], found);
-            foreach (string inner in Directory.GetDirectories(folder, "*", Options))
+            foreach (string inner in Directory.GetDirectories(folder, "*", Options).Where(inner => new DirectoryInfo(inner).LinkTarget is null))
             {
-                Walk(inner, segments, found);
+                Walk(inner, segments, found); // links are not followed here: they may lead in a circle
             }
         }
         else if (segments.Length > 1)
@@ -92,7 +88,10 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
     }
 
     private static IEnumerable<string> Named(string[] paths, string pattern)
-        => paths.Where(path => FileSystemName.MatchesSimpleExpression(pattern, Path.GetFileName(path.AsSpan()), ignoreCase: false));
+        => paths.Where(path => FileSystemName.MatchesSimpleExpression(pattern, Path.GetFileName(path.AsSpan()), ignoreCase: true) && !IsPassedOver(path));
+
+    /// <summary>What programs put beside a file for themselves: locks of workbooks, and what macOS keeps of a file's colour.</summary>
+    private static bool IsPassedOver(string path) => Path.GetFileName(path.AsSpan()) is ['~', '$', ..] or ['.', '_', ..];
 
     private string NameOf(string path)
     {

@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Unicode;
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Nursery.Settings;
@@ -17,8 +16,10 @@ internal sealed class ExportTable : IDisposable
     private readonly DialectSettings _dialect;
     private readonly SetAsideLog _aside;
     private readonly RowCounts _counts;
-    private byte[] _header = [];
+    private readonly TableHeader _header = new();
     private bool _onFirst;
+    private bool _isStrange;
+    private int _headerRowsSeen;
 
     private ExportTable(RowReader rows, DialectSettings dialect, SetAsideLog aside, RowCounts counts)
     {
@@ -31,19 +32,31 @@ internal sealed class ExportTable : IDisposable
     /// <summary>Finds columns by name or position.</summary>
     public ColumnFinder Columns { get; private set; } = new("", [], 0, null);
 
+    /// <summary>Whether its times may be ISO 8601 whatever the format of the export.</summary>
+    public bool HasIsoTimes { get; private init; }
+
     /// <summary>Number of fields that a row must have.</summary>
     public int FieldCount { get; private set; }
 
+    /// <summary>Columns without which no row can be read: a header in the middle of the file is judged by them.</summary>
+    public IReadOnlyList<FieldRef> Wanted { get; set; } = [];
+
+    /// <summary>How often the columns were named anew in the middle of the file; where it changes they are to be bound again.</summary>
+    public int HeadersTaken { get; private set; }
+
     /// <summary>1-based line of the row.</summary>
     public int Line => _rows.Line;
+
+    /// <summary>Number of fields of the row.</summary>
+    public int Fields => _rows.FieldCount;
 
     /// <summary>The row as it stands in the file.</summary>
     public ReadOnlySpan<byte> Raw => _rows.Raw;
 
     /// <summary>Reads up to the first data row; null when there is no header where there should be one.</summary>
-    public static ExportTable? Open(OpenedExport export, DialectSettings dialect, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
+    public static ExportTable? Open(OpenedExport export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
-        var table = new ExportTable(new RowReader(export.Stream, dialect, export.Encoding, linesInQuotes), dialect, aside, counts);
+        var table = new ExportTable(new RowReader(export.Stream, export.Dialect, export.Encoding, linesInQuotes), export.Dialect, aside, counts) { HasIsoTimes = export.IsWorkbook };
         if (table.ReadHeader())
         {
             return table;
@@ -92,6 +105,23 @@ internal sealed class ExportTable : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _rows.Dispose();
 
+    /// <summary>Sets aside the current row, whose time cannot be read: as a header, as a row of totals, or for its time.</summary>
+    public void SetTimeAside(ProblemCode code, int column, ReadOnlySpan<byte> found, string expected)
+    {
+        if (TakeNewHeader())
+        {
+            return;
+        }
+
+        if (SummaryRows.IsOne(this))
+        {
+            SetAside(ProblemCodes.SummaryRow, null, Raw, "readings");
+            return;
+        }
+
+        SetAside(code, column, found, expected);
+    }
+
     private bool ReadHeader()
     {
         while (_rows.Next())
@@ -104,10 +134,15 @@ internal sealed class ExportTable : IDisposable
                 return true;
             }
 
-            if (_rows.Line == _dialect.HeaderRow && !_rows.IsBlank)
+            bool isLast = _rows.Line == _dialect.HeaderRow;
+            if (_dialect.HeaderRows.Contains(_rows.Line) || (isLast && !_rows.IsBlank))
             {
-                TakeHeader();
-                return true;
+                _header.Add(_rows);
+                if (isLast)
+                {
+                    TakeHeader();
+                    return true;
+                }
             }
         }
 
@@ -121,19 +156,37 @@ internal sealed class ExportTable : IDisposable
 
     private void TakeHeader()
     {
-        var names = new string[_rows.FieldCount];
-        for (int i = 0; i < names.Length; i++)
-        {
-            names[i] = Encoding.UTF8.GetString(Cells.CellText.Trim(_rows.Field(i)));
-        }
-
-        _header = _rows.Raw.ToArray();
-        FieldCount = names.Length;
-        Columns = new ColumnFinder(_aside.File, names, names.Length, _rows.Line);
-        if (!Utf8.IsValid(_header))
+        FieldCount = _header.Names.Length;
+        Columns = new ColumnFinder(_aside.File, _header.Names, FieldCount, _rows.Line);
+        if (!_header.IsText)
         {
             _aside.Problems.Add(ProblemCodes.Bytes.In(_aside.File, _rows.Line, null, "column names with bytes that are no UTF-8", _dialect.Encoding));
         }
+    }
+
+    /// <summary>
+    /// Takes the current row for the names of the columns, where it is that: a logger whose set-up was changed writes a new header
+    /// into the same file. Where what is wanted cannot be found in it, the rows below are set aside.
+    /// </summary>
+    private bool TakeNewHeader()
+    {
+        if (!_header.LooksLike(_rows))
+        {
+            return false;
+        }
+
+        var fresh = new TableHeader();
+        fresh.Add(_rows);
+        _isStrange = _header.HasSeveralRows || !fresh.Serves(Wanted, _header);
+        SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.HeaderChanged, null, Raw, _isStrange ? "the columns that are read, or the same header as above" : "the same header as above");
+        if (!_isStrange)
+        {
+            _header.Become(fresh);
+            TakeHeader();
+            HeadersTaken++;
+        }
+
+        return true;
     }
 
     private bool IsSound()
@@ -156,7 +209,41 @@ internal sealed class ExportTable : IDisposable
             return false;
         }
 
-        return HasAllFields() && !IsHeaderAgain();
+        return !IsHeaderAgain() && HasAllFields() && !IsBelowStrangeHeader();
+    }
+
+    /// <summary>Whether the row repeats the header, or a row of it. Where one that stands in several rows begins again, all of them must follow.</summary>
+    private bool IsHeaderAgain()
+    {
+        int place = _header.PlaceOf(Raw);
+        int expected = _headerRowsSeen;
+        _headerRowsSeen = place >= 0 && _header.HasSeveralRows ? place + 1 : 0;
+        if (place >= 0)
+        {
+            _isStrange = place > 0 && _isStrange;
+            SetAside(ProblemCodes.HeaderAgain, null, Raw, "data");
+            return true;
+        }
+
+        if (expected > 0 && expected < _header.RowCount)
+        {
+            _isStrange = true;
+            SetAside(ProblemCodes.HeaderStrange, null, Raw, "the same header as above");
+            return true;
+        }
+
+        return false;
+    }
+
+    private bool IsBelowStrangeHeader()
+    {
+        if (!_isStrange || TakeNewHeader())
+        {
+            return _isStrange;
+        }
+
+        SetAside(ProblemCodes.HeaderStrange, null, Raw, "the columns of the header at the top");
+        return true;
     }
 
     private bool HasAllFields()
@@ -172,18 +259,18 @@ internal sealed class ExportTable : IDisposable
             return true;
         }
 
-        SetAside(ProblemCodes.Fields, null, Encoding.UTF8.GetBytes($"{_rows.FieldCount} fields"), $"{FieldCount} fields");
-        return false;
-    }
-
-    private bool IsHeaderAgain()
-    {
-        if (_header.Length == 0 || !Raw.SequenceEqual(_header))
+        if (TakeNewHeader())
         {
             return false;
         }
 
-        SetAside(ProblemCodes.HeaderAgain, null, Raw, "data");
-        return true;
+        if (SummaryRows.IsOne(this))
+        {
+            SetAside(ProblemCodes.SummaryRow, null, Raw, "readings");
+            return false;
+        }
+
+        SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.Fields, null, Encoding.UTF8.GetBytes($"{_rows.FieldCount} fields"), $"{FieldCount} fields");
+        return false;
     }
 }

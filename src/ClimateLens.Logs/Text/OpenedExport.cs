@@ -1,66 +1,113 @@
 using System.Text;
+using ClimateLens.Logs.Packed;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Logs.Text;
 
-/// <summary>An export opened and looked at: text in a known encoding, or a problem.</summary>
-/// <param name="stream">The file, at its start.</param>
+/// <summary>An export opened, unpacked and looked at: text in a known encoding, or a problem.</summary>
+/// <param name="stream">Its text, at its start.</param>
 /// <param name="encoding">Its encoding.</param>
-internal sealed class OpenedExport(FileStream stream, Encoding encoding) : IDisposable
+/// <param name="dialect">How it is cut into fields.</param>
+internal sealed class OpenedExport(ExportStream stream, Encoding encoding, DialectSettings dialect) : IDisposable
 {
     private const int Probe = 64 << 10;
+    private string? _sha256;
 
-    /// <summary>The file.</summary>
-    public FileStream Stream => stream;
+    /// <summary>Its text.</summary>
+    public Stream Stream => stream;
 
     /// <summary>Its encoding.</summary>
     public Encoding Encoding => encoding;
 
-    /// <summary>Whether the file holds nothing.</summary>
-    public bool IsEmpty => stream.Length == 0;
+    /// <summary>How it is cut: as the export says, but for workbooks.</summary>
+    public DialectSettings Dialect => dialect;
+
+    /// <summary>NUL bytes at its end, which are no text. [bytes]</summary>
+    public long NulTailBytes { get; private init; }
+
+    /// <summary>Whether it is the text of a workbook's sheet, whose dates are ISO 8601 whatever the format of the export.</summary>
+    public bool IsWorkbook { get; private init; }
+
+    /// <summary>
+    /// SHA-256, lower-case hex: of the text as it was before it was packed, so that a log that is packed later is known again; of a
+    /// workbook as it lies. What was not read yet is read now.
+    /// </summary>
+    /// <exception cref="ExportReadException">It cannot be read to its end.</exception>
+    public string Sha256() => _sha256 ?? stream.Sha256();
+
+    private bool Reads(Stream disk) => stream.IsOver(disk);
+
+    /// <summary>Whether it holds nothing.</summary>
+    public bool IsEmpty => stream.Length == NulTailBytes;
 
     /// <summary>Opens a file; null and what is wrong when it can't be read at all.</summary>
     public static OpenedExport? TryOpen(ExportFile file, DialectSettings dialect, out Problem? problem)
     {
-        problem = null;
-        if (Directory.Exists(file.Path))
+        FileStream? disk = DiskFile.TryOpen(file, out problem);
+        if (disk is null)
         {
-            problem = ProblemCodes.Folder.In(file.Name, null, null, "a folder", "a file");
             return null;
         }
 
-        FileStream stream;
         try
         {
-            stream = new FileStream(file.Path, new FileStreamOptions { Options = FileOptions.SequentialScan, BufferSize = 0, Share = FileShare.ReadWrite | FileShare.Delete });
+            OpenedExport? opened = TryUnpack(disk, file, dialect, out problem);
+            if (opened?.Reads(disk) != true)
+            {
+                disk.Dispose();
+            }
+
+            return opened;
         }
-        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        catch (UnpackException e)
         {
-            problem = ProblemCodes.NotFound.In(file.Name, null, null, "no such file", "a file");
-            return null;
+            problem = ProblemCodes.Packed.In(file.Name, null, null, e.Found, e.Expected, e.Mend);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (IOException)
         {
-            problem = ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be opened", "a file that can be read");
-            return null;
+            problem = ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be read to its end", "a file that can be read, and room on the disk to unpack it");
         }
 
-        problem = Examine(stream, file.Name, dialect, out Encoding? encoding);
-        if (problem is not null || encoding is null)
-        {
-            stream.Dispose();
-            return null;
-        }
-
-        return new OpenedExport(stream, encoding);
+        disk.Dispose();
+        return null;
     }
 
     /// <inheritdoc/>
     public void Dispose() => stream.Dispose();
 
-    private static Problem? Examine(FileStream stream, string name, DialectSettings dialect, out Encoding? encoding)
+    private static OpenedExport? TryUnpack(FileStream disk, ExportFile file, DialectSettings dialect, out Problem? problem)
+    {
+        PackedKind kind = PackedKinds.Of(disk);
+        if (kind == PackedKind.Unknown || (kind == PackedKind.Zip && file.Entry is null))
+        {
+            problem = ProblemCodes.Binary.In(file.Name, 1, null, kind == PackedKind.Zip ? "a zip archive" : "an archive or document of a kind that is not read", "text, .gz, .zip, .xlsx or .xls", kind == PackedKind.Zip ? "Give it a name that ends in .zip." : "Unpack it, or save the sheet as .xlsx or CSV.");
+            return null;
+        }
+
+        string? sha256 = kind == PackedKind.Workbook ? Store.ContentHash.Of(disk) : null;
+        disk.Position = 0;
+        Stream text = kind switch
+        {
+            PackedKind.Gzip => Unpacking.Gzip(disk),
+            PackedKind.Zip => Unpacking.Entry(disk, file.Entry!),
+            PackedKind.Workbook => WorkbookText.Of(disk, dialect),
+            _ => disk,
+        };
+        DialectSettings cut = kind == PackedKind.Workbook ? WorkbookText.Dialect(dialect) : dialect;
+        problem = Examine(text, file.Name, cut, out Encoding? encoding);
+        if (problem is null && encoding is not null)
+        {
+            long tail = encoding is UnicodeEncoding ? 0 : NulTail.LengthOf(text);
+            return new OpenedExport(new ExportStream(text) { TextBytes = tail > 0 ? text.Length - tail : long.MaxValue }, encoding, cut) { NulTailBytes = tail, IsWorkbook = kind == PackedKind.Workbook, _sha256 = sha256 };
+        }
+
+        text.Dispose();
+        return null;
+    }
+
+    private static Problem? Examine(Stream stream, string name, DialectSettings dialect, out Encoding? encoding)
     {
         encoding = null;
         if (stream.Length > TextLimits.FileBytes)
@@ -77,31 +124,6 @@ internal sealed class OpenedExport(FileStream stream, Encoding encoding) : IDisp
             return ProblemCodes.Binary.In(name, null, null, $"encoding {SafeText.Quote(dialect.Encoding)}", "utf-8, utf-16le, utf-16be, windows-1252 or iso-8859-1");
         }
 
-        return encoding is UnicodeEncoding ? null : Binary(start, name);
-    }
-
-    private static Problem? Binary(ReadOnlySpan<byte> start, string name)
-    {
-        if (start is [(byte)'P', (byte)'K', 3, 4, ..] or [0xD0, 0xCF, 0x11, 0xE0, ..])
-        {
-            return ProblemCodes.Binary.In(name, 1, null, "a workbook or archive", "text", "Open it and save the sheet as CSV.");
-        }
-
-        if (start is [0x1F, 0x8B, ..])
-        {
-            return ProblemCodes.Binary.In(name, 1, null, "a compressed file", "text", "Unpack it first.");
-        }
-
-        // Lone NUL bytes may come from a torn row or an unwritten tail; a file that starts with them is no text.
-        int nuls = start[..Math.Min(start.Length, 4096)].Count((byte)0);
-        if (nuls == 0)
-        {
-            return null;
-        }
-
-        int line = start[..start.IndexOf((byte)0)].Count((byte)'\n') + 1;
-        bool wide = nuls * 3 > Math.Min(start.Length, 4096);
-        string mend = wide ? "If it is text, set encoding to utf-16le or utf-16be." : ProblemCodes.Binary.Mend;
-        return nuls * 20 > Math.Min(start.Length, 4096) || line == 1 ? ProblemCodes.Binary.In(name, line, null, "NUL bytes", "text", mend) : null;
+        return encoding is UnicodeEncoding ? null : NoText.FaultOf(start, name);
     }
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Unicode;
+using ClimateLens.Logs.Cells;
 using ClimateLens.Nursery.Settings;
 using CsvHelper;
 
@@ -10,7 +11,13 @@ internal sealed class RowReader : IDisposable
 {
     private static readonly byte[] Replacement = [0xEF, 0xBF, 0xBD];
 
+    // A file without a mark between its fields is read line by line: neither of these stands in a text.
+    private const char NoSeparator = '\u001F';
+    private const char NoQuote = '\u001E';
+
     private readonly CsvReader _csv;
+    private readonly FieldCutter? _cutter;
+    private bool _isCut;
     private readonly bool _transcoded;
     private readonly byte[] _blanks;
     private readonly byte _comment;
@@ -26,6 +33,7 @@ internal sealed class RowReader : IDisposable
         _transcoded = encoding is not UTF8Encoding;
         _comment = dialect.CommentChar is char comment && comment < 128 ? (byte)comment : (byte)0;
         _blanks = [(byte)dialect.Delimiter, (byte)dialect.QuoteChar, (byte)' ', (byte)'\t'];
+        _cutter = dialect.Widths.Length > 0 ? new WidthsCutter(dialect.Widths) : dialect.Delimiter == ' ' ? new BlanksCutter((byte)dialect.QuoteChar) : null;
         _csv = CsvReader.Create(stream, Options(dialect, encoding, linesInQuotes), leaveOpen: true);
     }
 
@@ -36,7 +44,7 @@ internal sealed class RowReader : IDisposable
     public ReadOnlySpan<byte> Raw => _csv.RawRecord;
 
     /// <summary>Number of fields.</summary>
-    public int FieldCount => _csv.FieldCount;
+    public int FieldCount => _cutter?.Count ?? _csv.FieldCount;
 
     /// <summary>Whether the row holds nothing.</summary>
     public bool IsBlank => Raw.IndexOfAnyExcept(_blanks) < 0;
@@ -52,11 +60,13 @@ internal sealed class RowReader : IDisposable
     public bool Next()
     {
         _malformed = null;
-        return _csv.Read();
+        bool read = _csv.Read();
+        _isCut = !read || _cutter is null || _cutter.Cut(_csv.RawRecord);
+        return read;
     }
 
     /// <summary>The value of a field, 0-based, without quotes and blanks around them.</summary>
-    public ReadOnlySpan<byte> Field(int index) => _csv.GetSpan(index);
+    public ReadOnlySpan<byte> Field(int index) => _cutter is null ? _csv.GetSpan(index) : CellText.Trim(_cutter.Field(_csv.RawRecord, index));
 
     /// <summary>What is wrong with the row as text.</summary>
     public RowFault Fault()
@@ -67,7 +77,7 @@ internal sealed class RowReader : IDisposable
             return RowFault.Bytes;
         }
 
-        if (_malformed is not null)
+        if (_malformed is not null || !_isCut)
         {
             return RowFault.Quotes;
         }
@@ -93,12 +103,12 @@ internal sealed class RowReader : IDisposable
 
     private CsvReaderOptions Options(DialectSettings dialect, Encoding encoding, bool linesInQuotes) => new()
     {
-        Separator = dialect.Delimiter,
-        Quote = dialect.QuoteChar,
+        Separator = _cutter is null ? dialect.Delimiter : NoSeparator,
+        Quote = _cutter is null ? dialect.QuoteChar : NoQuote,
         HasHeader = false,
         SkipEmptyLines = false,
         TrackLineNumbers = true,
-        TrimWhitespace = true,
+        TrimWhitespace = _cutter is null,
         AllowLineBreaksInQuotes = linesInQuotes,
         MaxRecordSize = TextLimits.RowBytes,
         Encoding = _transcoded ? encoding : null,

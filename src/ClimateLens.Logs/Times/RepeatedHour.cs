@@ -43,6 +43,11 @@ internal sealed class RepeatedHour
         {
             resolved[_rows[i].Ticket] = i < split ? _rows[i].Early : _rows[i].Late;
         }
+
+        if (newestFirst)
+        {
+            _rows.Reverse(); // back into the order of the file: it may be asked again
+        }
     }
 
     /// <summary>How many rows run up against the running of the clock less how many run down; tells the file's direction when nothing else does.</summary>

@@ -19,7 +19,10 @@ internal sealed class StampOrder(IReadOnlyList<StampParser> formats)
 
     private const long Unread = long.MinValue;
 
-    private readonly int _width = formats.Count;
+    // Beyond this the file's other direction is out of the question: one row read otherwise changes two steps, of some 70 at most.
+    private const double OneWay = 1_000;
+
+    private readonly int _width = formats.Count is >= 1 and <= MostFormats ? formats.Count : throw new ArgumentOutOfRangeException(nameof(formats));
     private readonly List<long> _meanings = [];
 
     /// <summary>Rows so far.</summary>
@@ -44,17 +47,20 @@ internal sealed class StampOrder(IReadOnlyList<StampParser> formats)
         var backward = new StampPaths(this, rows, new StampSteps(step, newestFirst: true));
         byte[] choices = new byte[Count];
         Array.Fill(choices, StampVerdict.Unreadable);
-        Span<float> worse = stackalloc float[MostFormats];
-        Span<float> worseBackward = stackalloc float[MostFormats];
         byte[] decided = new byte[rows.Length];
-        float more = (float)Math.Clamp(backward.Total - forward.Total, -1e9, 1e9);
+        double more = backward.Total - forward.Total;
+        Span<float> worse = stackalloc float[MostFormats];
+        Span<float> other = stackalloc float[MostFormats];
         for (int i = rows.Length - 1; i >= 0; i--)
         {
-            forward.Excess(i, worse);
-            backward.Excess(i, worseBackward);
-            for (int f = 0; f < _width; f++)
+            (more >= 0 ? forward : backward).Excess(i, worse);
+            if (Math.Abs(more) < OneWay)
             {
-                worse[f] = Math.Min(worse[f] + Math.Max(0, -more), worseBackward[f] + Math.Max(0, more));
+                (more >= 0 ? backward : forward).Excess(i, other);
+                for (int f = 0; f < _width; f++)
+                {
+                    worse[f] = Math.Min(worse[f], other[f] + (float)Math.Abs(more));
+                }
             }
 
             decided[i] = Decide(Meanings(rows[i]), worse[.._width]);

@@ -35,7 +35,7 @@ internal sealed class StampPlan
 
         var plan = new StampPlan();
         using var silent = new SetAsideLog(aside.File, new ProblemList(), open: null);
-        using (ExportTable? table = ExportTable.Open(opened, export.Dialect, linesInQuotes, silent, new RowCounts()))
+        using (ExportTable? table = ExportTable.Open(opened, linesInQuotes, silent, new RowCounts()))
         {
             if (table is not null && TimeColumns.Bind(export.Time, table.Columns, silent) is TimeColumns time)
             {
@@ -83,7 +83,7 @@ internal sealed class StampPlan
 
     private void Report(TimeSettings settings, SetAsideLog aside, RowCounts counts)
     {
-        if (settings.MoreFormats.Length > 0)
+        if (settings.MoreFormats.Length > 0 && _lines.Count > 0)
         {
             counts.RowsByFormat = [.. settings.Formats.Select((format, i) => (format, _formats.AsSpan().Count((byte)i)))];
             string found = string.Join("; ", counts.RowsByFormat.Select(f => $"{f.Rows} rows {f.Format}"));

@@ -9,7 +9,6 @@ namespace ClimateLens.Logs.Times;
 /// <param name="newestFirst">Whether the file is taken to run backwards.</param>
 internal readonly struct StampSteps(long usual, bool newestFirst)
 {
-    private const double UsualReach = 1.5;
     private const float Gap = 2;
 
     // A gap of a century of five-minute steps costs 25; rows that a clock change or a slow line puts out of order cost a little less than a long gap.
@@ -17,16 +16,18 @@ internal readonly struct StampSteps(long usual, bool newestFirst)
     private const float SlightlyBack = 12;
     private const long SlightReach = 2 * 3_600 * CivilDate.SecondMicros;
 
+    private readonly long _reach = usual + (usual / 2);
+
     /// <summary>The cost of a step.</summary>
     public float CostOf(long from, long to)
     {
         long step = newestFirst ? from - to : to - from;
-        double length = Math.Abs((double)step / usual);
-        if (step >= 0)
+        if (step >= 0 && step <= _reach)
         {
-            return length <= UsualReach ? 0 : Gap + (float)Math.Log2(length);
+            return 0;
         }
 
-        return step >= -SlightReach ? SlightlyBack : Back + (float)Math.Log2(1 + length);
+        float length = Math.Abs((float)step / usual);
+        return step >= 0 ? Gap + MathF.Log2(length) : step >= -SlightReach ? SlightlyBack : Back + MathF.Log2(1 + length);
     }
 }

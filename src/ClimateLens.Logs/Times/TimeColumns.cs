@@ -2,12 +2,15 @@ using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Text;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Logs.Times;
 
 /// <summary>Reads the time of each row of a table.</summary>
 internal sealed class TimeColumns
 {
+    private static readonly StampParser DateCells = StampParser.TryCompile(StampWords.Iso)!;
+
     private readonly TimeSettings _settings;
     private readonly StampParser[] _formats;
     private readonly JoinedFields _fields;
@@ -76,12 +79,8 @@ internal sealed class TimeColumns
     {
         stamp = default;
         Fault = ProblemCodes.Time;
-        if (_plan is not null && !TryPlan(_plan, table.Line))
-        {
-            return false;
-        }
-
-        if (!_fields.TryText(table, out ReadOnlySpan<byte> text) || !Pattern.TryRead(text, out stamp))
+        bool isDateCell = table.HasIsoTimes && _fields.TryText(table, out ReadOnlySpan<byte> cell) && DateCells.TryRead(cell, out stamp);
+        if (!isDateCell && !TryReadText(table, out stamp))
         {
             return false;
         }
@@ -93,6 +92,12 @@ internal sealed class TimeColumns
         }
 
         return true;
+    }
+
+    private bool TryReadText(ExportTable table, out LocalStamp stamp)
+    {
+        stamp = default;
+        return (_plan is null || TryPlan(_plan, table.Line)) && _fields.TryText(table, out ReadOnlySpan<byte> text) && Pattern.TryRead(text, out stamp);
     }
 
     /// <summary>The text of the current row's time; false when it is too long to be one.</summary>

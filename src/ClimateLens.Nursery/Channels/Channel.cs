@@ -37,6 +37,18 @@ public sealed record Channel(
     /// <summary>Largest believable lone jump against both neighbours, five-minute data; NaN: no spike test. [SI unit]</summary>
     public double SpikeLimit { get; init; } = double.NaN;
 
+    /// <summary>Largest believable change from one reading to the next, five-minute data; NaN: no rate-of-change test. [SI unit]</summary>
+    public double StepLimit { get; init; } = double.NaN;
+
+    /// <summary>A working sensor moves by at least this in any 24 hours; NaN: no attenuated-signal test. [SI unit]</summary>
+    public double LeastDailyRange { get; init; } = double.NaN;
+
+    /// <summary>
+    /// A change to exactly 0 that is larger than this, and back, comes from no sensor; 0: exactly 0 never is a reading; NaN: any 0 may be.
+    /// [SI unit]
+    /// </summary>
+    public double ZeroLimit { get; init; } = double.NaN;
+
     /// <summary>Unchanged for this long is doubtful; NaN: no flat-line test. [h]</summary>
     public double FlatHours { get; init; } = double.NaN;
 

@@ -160,6 +160,18 @@ public sealed record DialectSettings(
     int DataRow,
     ImmutableArray<string> MissingValues)
 {
+    /// <summary>1-based rows of the names where they stand in several rows, in order; the last one is <see cref="HeaderRow"/>. Empty for one row or none.</summary>
+    public ImmutableArray<int> HeaderRows { get; init; } = [];
+
+    /// <summary>Widths of the columns of a fixed-width file; empty when a delimiter stands between fields. [characters]</summary>
+    public ImmutableArray<int> Widths { get; init; } = [];
+
+    /// <summary>Sheet of a workbook by name or by 1-based position, or null: the only one with rows.</summary>
+    public FieldRef? Sheet { get; init; }
+
+    /// <summary>Patterns of the entries of a zip archive to take; empty: all with the ending of a text file.</summary>
+    public ImmutableArray<string> Entries { get; init; } = [];
+
     /// <summary>Whether both '.' and ',' are decimal marks: <c>decimalChar = ".,"</c>.</summary>
     public bool EitherDecimalChar { get; init; }
 
@@ -213,6 +225,11 @@ public sealed record FieldRef(string? Name, int? Position)
     public override string ToString() => Name is null ? $"column {Position}" : $"\"{Name}\"";
 }
 
+/// <summary>A condition on a row: the field of that header holds that text.</summary>
+/// <param name="Field">Header text.</param>
+/// <param name="Text">What it holds, without blanks around it.</param>
+public readonly record struct FieldCondition(string Field, string Text);
+
 /// <summary>One column to take.</summary>
 /// <param name="Field">Where it stands.</param>
 /// <param name="Channel">Channel name (readings) or field name (records).</param>
@@ -229,6 +246,9 @@ public sealed record ColumnSettings(FieldRef Field, string Channel, string Senso
 
     /// <summary>For a valve column: bench or section that it serves; empty for the whole house.</summary>
     public string Bench { get; init; } = "";
+
+    /// <summary>The column is read only from rows whose fields of these names hold these texts; empty: from every row.</summary>
+    public ImmutableArray<FieldCondition> Where { get; init; } = [];
 
     /// <summary>Texts that mean "no value" in this column beside the dialect's.</summary>
     public ImmutableArray<string> MissingValues { get; init; } = [];

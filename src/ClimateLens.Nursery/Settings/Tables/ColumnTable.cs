@@ -11,7 +11,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 internal static class ColumnTable
 {
     public static readonly string[] Keys =
-        ["field", "position", "channel", "unit", "sensor", "missingValues", "decimalChar", "groupChar", "counter", "unitChanges", "method", "litresPerMinute", "bench"];
+        ["field", "position", "channel", "unit", "sensor", "missingValues", "decimalChar", "groupChar", "counter", "unitChanges", "method", "litresPerMinute", "bench", "where"];
 
     public static ImmutableArray<ColumnSettings> ReadAll(TableReader export, DialectSettings dialect, RecordKind? kind, bool kindKnown)
     {
@@ -21,7 +21,7 @@ internal static class ColumnTable
         }
 
         Dictionary<(string, string), int> lines = [];
-        Dictionary<FieldRef, int> fields = [];
+        Dictionary<string, int> fields = [];
         List<ColumnSettings> columns = [];
         foreach (TableReader table in export.Tables("column", "[[export.column]]", Keys))
         {
@@ -32,9 +32,10 @@ internal static class ColumnTable
             }
 
             columns.Add(column);
-            if (!fields.TryAdd(field, table.At.Line))
+            string place = $"{field} {string.Join('\n', column.Where)}";
+            if (!fields.TryAdd(place, table.At.Line))
             {
-                string line = fields[field].ToString(CultureInfo.InvariantCulture);
+                string line = fields[place].ToString(CultureInfo.InvariantCulture);
                 table.Faults.Warning(FaultCodes.Column, table.At, $"{Excerpt.Of(field.ToString())} is read a second time, as {column.Channel}", "", $"line {line} reads it too; look at the field again.");
             }
 
@@ -60,6 +61,11 @@ internal static class ColumnTable
 
         (string Channel, string Unit)? what = kind is null ? OfReading(table) : OfRecord(table, kind.Value);
         string sensor = table.Id("sensor") ?? "";
+        if (kind is not null)
+        {
+            table.NotHere("where", "is for readings only", "take it out.");
+        }
+
         bool valve = what?.Channel == "valve" && kind is null;
         if (what is not null && !valve)
         {
@@ -69,7 +75,7 @@ internal static class ColumnTable
             }
         }
 
-        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Marks = marks };
+        ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Marks = marks, Where = kind is null ? ShapeKeys.Where(table, dialect) : [] };
         column = kind is null ? ValueKeys.Read(table, column) : column;
         return what is null ? null : valve ? ValveKeys.Read(table, column) : column;
     }

@@ -10,7 +10,7 @@ internal static class DialectKeys
     public static readonly string[] Keys =
     [
         "encoding", "delimiter", "quoteChar", "decimalChar", "groupChar", "commentChar",
-        "headerRow", "headerRows", "dataRow", "missingValues",
+        "headerRow", "headerRows", "dataRow", "missingValues", "widths", "sheet", "entries",
     ];
 
     public static readonly string[] Encodings = ["utf-8", "utf-16le", "utf-16be", "windows-1252", "iso-8859-1"];
@@ -19,8 +19,8 @@ internal static class DialectKeys
 
     public static DialectSettings Read(TableReader export)
     {
-        char delimiter = export.Mark("delimiter", "\";\"") ?? ',';
-        char quote = export.Mark("quoteChar", "'\"'") ?? '"';
+        char delimiter = Plain(export, "delimiter", export.Mark("delimiter", "\";\"")) ?? ',';
+        char quote = Plain(export, "quoteChar", export.Mark("quoteChar", "'\"'")) ?? '"';
         (char decimalMark, bool either) = MarkKeys.DecimalChar(export) ?? ('.', false);
         char? group = export.Mark("groupChar", "\".\"");
         char? comment = export.Mark("commentChar", "\"#\"");
@@ -30,9 +30,21 @@ internal static class DialectKeys
         Distinct(export, "commentChar", comment, "delimiter", delimiter);
         Distinct(export, "commentChar", comment, "quoteChar", quote);
         MarkKeys.CheckGroup(export, decimalMark, either, group);
-        MarkKeys.CheckDelimiter(export, decimalMark, either, delimiter);
-        (int header, int data) = Rows(export);
-        return new(Encoding(export), delimiter, quote, decimalMark, group, comment, header, data, MissingValues(export)) { EitherDecimalChar = either };
+        ImmutableArray<int> widths = ShapeKeys.Widths(export);
+        if (widths.IsEmpty)
+        {
+            MarkKeys.CheckDelimiter(export, decimalMark, either, delimiter);
+        }
+
+        (ImmutableArray<int> headers, int data) = Rows(export);
+        return new(Encoding(export), delimiter, quote, decimalMark, group, comment, headers is [.., int last] ? last : 0, data, MissingValues(export))
+        {
+            EitherDecimalChar = either,
+            HeaderRows = headers.Length > 1 ? headers : [],
+            Widths = widths,
+            Sheet = ShapeKeys.Sheet(export),
+            Entries = export.Texts("entries", "[\"*.csv\"]"),
+        };
     }
 
     /// <summary>Texts that mean "no value"; a bare number is refused, since its text is what counts.</summary>
@@ -62,6 +74,18 @@ internal static class DialectKeys
         return Encodings[0];
     }
 
+    /// <summary>Fields are cut byte by byte, so these marks must be of one byte.</summary>
+    private static char? Plain(TableReader export, string key, char? mark)
+    {
+        if (mark is null || char.IsAscii(mark.Value))
+        {
+            return mark;
+        }
+
+        export.Faults.Error(FaultCodes.Dialect, export.PlaceOf(key), $"{key} = {Excerpt.Quoted(mark.Value.ToString())}", "a plain mark such as ; , | or a tab", "look at the export again; curly quotes are no quotes here.");
+        return null;
+    }
+
     /// <summary>Two marks may not be the same; shown at the later one that the file gives.</summary>
     private static void Distinct(TableReader export, string key, char? mark, string otherKey, char other)
     {
@@ -77,36 +101,21 @@ internal static class DialectKeys
         export.Faults.Error(FaultCodes.Dialect, at, $"{key} and {otherKey} are both {Excerpt.Quoted(other.ToString())}{usual}", "two different marks", $"give {key} and {otherKey} as the export has them.");
     }
 
-    private static (int Header, int Data) Rows(TableReader export)
+    private static (ImmutableArray<int> Headers, int Data) Rows(TableReader export)
     {
         if (export.Has("headerRow"))
         {
             export.NotHere("headerRows", "stands beside headerRow", "keep one of them.");
         }
 
-        int header = export.Whole("headerRow", 0, LastRow, "(row; 0 when there is no header)") ?? FirstOfRows(export) ?? 1;
+        ImmutableArray<int> headers = export.Whole("headerRow", 0, LastRow, "(row; 0 when there is no header)") is { } one ? [one] : ShapeKeys.HeaderRows(export, LastRow) ?? [1];
+        int header = headers is [.., int last] ? last : 0;
         int data = export.Whole("dataRow", 1, LastRow, "(row, counted from 1)") ?? header + 1;
         if (data <= header)
         {
             export.Faults.Error(FaultCodes.Order, export.PlaceOf("dataRow"), $"dataRow = {NumberKeys.Show(data)} is not after the header in row {NumberKeys.Show(header)}", "", "count the rows of the export from 1; headerRow = 0 means no header.");
         }
 
-        return (header, data);
-    }
-
-    private static int? FirstOfRows(TableReader export)
-    {
-        switch (export.Find("headerRows")?.Value)
-        {
-            case null:
-                return null;
-            case TomlArray { Items: [TomlScalar { Value: long row and >= 0 and <= LastRow }] }:
-                return (int)row;
-            case TomlArray { Items.Count: 0 }:
-                return 0;
-            case { } other:
-                export.WrongType("headerRows", other, "one row number in brackets", "write for example headerRows = [1]");
-                return null;
-        }
+        return (headers, data);
     }
 }

@@ -53,7 +53,7 @@ internal static class TimeTable
             MoreFormats = formats.Length > 1 ? formats[1..] : [],
             Year = TimeFormats.YearOf(time),
             EndFields = kind is null ? ends : [],
-            DecimalComma = dialect.DecimalChar == ',',
+            DecimalComma = dialect.DecimalChar == ',' || dialect.EitherDecimalChar,
         };
     }
 

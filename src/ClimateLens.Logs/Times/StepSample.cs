@@ -1,0 +1,27 @@
+namespace ClimateLens.Logs.Times;
+
+/// <summary>The first stamps of a file, out of which its step is found: enough for a year of five-minute rows, and bounded.</summary>
+internal sealed class StepSample
+{
+    private const int Most = 131_072;
+
+    private readonly List<long> _stamps = [];
+
+    /// <summary>Adds a stamp; one that repeats the last is the same row of a long table. [µs]</summary>
+    public void Add(long utcMicros)
+    {
+        if (_stamps.Count < Most && (_stamps.Count == 0 || _stamps[^1] != utcMicros))
+        {
+            _stamps.Add(utcMicros);
+        }
+    }
+
+    /// <summary>The step; null when there are fewer than two stamps.</summary>
+    public NominalStep? Find()
+    {
+        long[] sorted = [.. _stamps.Order().Distinct()];
+        var finder = new StepFinder();
+        finder.Add(sorted);
+        return finder.Find();
+    }
+}

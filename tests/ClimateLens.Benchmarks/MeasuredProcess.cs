@@ -1,0 +1,71 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace ClimateLens.Benchmarks;
+
+/// <summary>What one whole process took.</summary>
+/// <param name="Seconds">From start to end. [s]</param>
+/// <param name="ProcessorSeconds">User and system time of all its threads, as last seen before its end. [s]</param>
+/// <param name="Mebibytes">Largest working set. [MiB]</param>
+internal readonly record struct ProcessCost(double Seconds, double ProcessorSeconds, double Mebibytes);
+
+/// <summary>Starts processes and measures them from outside, both sides of a comparison alike.</summary>
+internal static class MeasuredProcess
+{
+    /// <summary>Runs the program under test.</summary>
+    public static ProcessCost ClimateLens(params string[] args) => Run("climatelens.dll", args);
+
+    /// <summary>Runs this benchmark program again, for the other side of a comparison.</summary>
+    public static ProcessCost Benchmark(params string[] args) => Run("ClimateLens.Benchmarks.dll", args);
+
+    /// <summary>One line: median, least and most of each measure.</summary>
+    public static string Describe(string name, IReadOnlyCollection<ProcessCost> runs)
+    {
+        double[] seconds = [.. runs.Select(r => r.Seconds).Order()];
+        double[] processor = [.. runs.Select(r => r.ProcessorSeconds).Order()];
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{name}: median {Median(seconds):0.00} s (least {seconds[0]:0.00}, most {seconds[^1]:0.00}), processor {Median(processor):0.00} s (least {processor[0]:0.00}, most {processor[^1]:0.00}), peak memory {runs.Max(r => r.Mebibytes):0} MiB");
+    }
+
+    /// <summary>The middle of sorted values.</summary>
+    public static double Median(double[] sorted) => sorted.Length % 2 == 1 ? sorted[sorted.Length / 2] : (sorted[(sorted.Length / 2) - 1] + sorted[sorted.Length / 2]) / 2;
+
+    private static ProcessCost Run(string program, string[] args)
+    {
+        ProcessStartInfo start = new("dotnet");
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, program));
+        foreach (string arg in args)
+        {
+            start.ArgumentList.Add(arg);
+        }
+
+        var watch = Stopwatch.StartNew();
+        using Process process = Process.Start(start)!;
+        long peak = 0;
+        TimeSpan processor = TimeSpan.Zero;
+        while (!process.WaitForExit(5))
+        {
+            process.Refresh();
+            if (!process.HasExited)
+            {
+                (peak, processor) = Look(process, peak, processor);
+            }
+        }
+
+        return process.ExitCode is 0 or 1
+            ? new ProcessCost(watch.Elapsed.TotalSeconds, processor.TotalSeconds, peak / 1048576.0)
+            : throw new InvalidOperationException($"{program} ended with {process.ExitCode}.");
+    }
+
+    private static (long Peak, TimeSpan Processor) Look(Process process, long peak, TimeSpan processor)
+    {
+        try
+        {
+            return (Math.Max(peak, process.PeakWorkingSet64), process.TotalProcessorTime);
+        }
+        catch (InvalidOperationException)
+        {
+            return (peak, processor); // it ended between the two looks
+        }
+    }
+}
