@@ -59,6 +59,7 @@ internal static class CommandLine
         ImportCommand.Create(output, error),
         CheckCommand.Create(output, error),
         SetAsideCommand.Create(output, error),
+        DescribeCommand.Create(output, error),
     ];
 
     // The library's own handler would answer a bug with exit code 1; Guard answers with 70.

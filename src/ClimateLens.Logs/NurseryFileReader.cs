@@ -12,13 +12,24 @@ public static class NurseryFileReader
     /// <exception cref="NurseryFileException">It has faults; all of them are listed.</exception>
     public static NurserySettings Read(string path)
     {
+        byte[] bytes = Bytes(path);
+        string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        return NurseryFile.Parse(path, bytes, file => Path.Exists(Path.Combine(folder, file)));
+    }
+
+    /// <summary>The ids of a nursery file's houses, whatever else is wrong in it, such as exports that are still missing.</summary>
+    /// <param name="path">The file.</param>
+    /// <exception cref="FileNotFoundException">There is no such file, or it is a folder.</exception>
+    public static string[] Houses(string path) => NurseryFile.HouseIds(Bytes(path));
+
+    private static byte[] Bytes(string path)
+    {
         if (!File.Exists(path))
         {
             throw new FileNotFoundException(
                 Directory.Exists(path) ? $"{path} is a folder; name the nursery file in it." : $"There is no nursery file {path}.", path);
         }
 
-        string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        return NurseryFile.Parse(path, File.ReadAllBytes(path), file => Path.Exists(Path.Combine(folder, file)));
+        return File.ReadAllBytes(path);
     }
 }

@@ -9,11 +9,20 @@ namespace ClimateLens.Cli.Commands;
 internal static class Guard
 {
     /// <summary>Runs the work and writes its result, whatever became of it.</summary>
-    public static int Run(Request request, TextWriter output, TextWriter error, Func<Messages, CommandResult> work)
+    /// <param name="request">What was asked.</param>
+    /// <param name="output">Where the result goes.</param>
+    /// <param name="error">Where messages go.</param>
+    /// <param name="work">The work.</param>
+    /// <param name="write">Writes the result in a way of its own; null for the usual one.</param>
+    public static int Run(Request request, TextWriter output, TextWriter error, Func<Messages, CommandResult> work, Action<CommandResult>? write = null)
     {
         Messages messages = new(error, request);
         CommandResult result = Attempt(request, messages, work);
-        if (request.Json)
+        if (write is not null)
+        {
+            write(result);
+        }
+        else if (request.Json)
         {
             JsonResult.Write(output, request, result);
         }

@@ -99,7 +99,8 @@ internal static class JsonResult
         json.WriteEndArray();
     }
 
-    private static void WriteProblems(Utf8JsonWriter json, CommandResult result)
+    /// <summary>Writes the problems of a result.</summary>
+    internal static void WriteProblems(Utf8JsonWriter json, CommandResult result)
     {
         json.WriteStartArray("problems");
         foreach (Problem p in result.Problems)

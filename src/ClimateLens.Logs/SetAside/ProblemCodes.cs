@@ -84,6 +84,14 @@ public static class ProblemCodes
     internal static readonly ProblemCode StrayTimes = new("store.strayTimes", Severity.Warning, "Some rows lie years away from all others of their export, as when a logger's clock is reset; they are kept, but do not count when the weeks of a house are looked for.", "Look at the logger's clock and its battery; correct the times in the export, if the rows matter.");
     internal static readonly ProblemCode LedgerLost = new("store.ledgerLost", Severity.Warning, "The store's ledger is missing or damaged; it was built again from the readings and the exports.", "Nothing needs to be done.");
 
+    // Files that were to be described.
+    internal static readonly ProblemCode NotDescribed = new("describe.noTable", Severity.Error, "The file holds no table that could be described.", "Export it again as text (CSV) with a time and values in each row.");
+    internal static readonly ProblemCode NoTime = new("describe.noTime", Severity.Error, "No column of the file holds times that can be read.", "Export it with date and time in each row.");
+    internal static readonly ProblemCode NoChannel = new("describe.noChannel", Severity.Warning, "No column of the file is a channel or a field that is known.", "Name the columns yourself: docs/nursery-file.md lists the channels.");
+    internal static readonly ProblemCode KindsDiffer = new("describe.kinds", Severity.Warning, "The files are not of one kind: they are cut, encoded or headed otherwise; each kind has a draft of its own.", "Describe the files of one kind at a time, or give every draft its own name.");
+    internal static readonly ProblemCode Question = new("describe.question", Severity.Warning, "The file leaves a question open; it stands in the draft, marked ASK.", "Answer it in the draft.");
+    internal static readonly ProblemCode DraftRead = new("describe.trial", Severity.Warning, "A trial reading with the draft did not take every row.", "Look through the draft; climatelens check shows the rows.");
+
     /// <summary>All codes, in the order of docs/problems.md.</summary>
     public static IReadOnlyList<ProblemCode> All { get; } = // last, since it takes up the fields above
         [.. typeof(ProblemCodes).GetFields(BindingFlags.Static | BindingFlags.NonPublic).Select(f => f.GetValue(null)).OfType<ProblemCode>()];

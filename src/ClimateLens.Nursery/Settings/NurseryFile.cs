@@ -31,6 +31,17 @@ public static class NurseryFile
         return settings with { Warnings = [.. problems] };
     }
 
+    /// <summary>The ids of the houses, as far as they can be read, whatever else is wrong in the file.</summary>
+    /// <param name="utf8">The file's bytes.</param>
+    public static string[] HouseIds(ReadOnlyMemory<byte> utf8)
+    {
+        FaultList faults = new("");
+        return TomlSource.Decode(utf8.Span, faults) is { } text && SyntaxRecovery.Read(text, faults) is { } document
+            && TomlTree.Build(document, NurseryTable.FileKeys, faults).Find("house")?.Value is TomlArray { FromHeaders: true } houses
+            ? [.. houses.Items.OfType<TomlTable>().Select(h => h.Find("id")?.Value).OfType<TomlScalar>().Select(s => s.Value).OfType<string>()]
+            : [];
+    }
+
     private static NurserySettings? Read(string fileName, ReadOnlySpan<byte> utf8, FaultList faults)
     {
         if (TomlSource.Decode(utf8, faults) is not { } text || SyntaxRecovery.Read(text, faults) is not { } document)

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using ClimateLens.Logs.Describe.Reading;
+using ClimateLens.Logs.Describe.Words;
+
+namespace ClimateLens.Logs.Describe.Cutting;
+
+/// <summary>Finds the first row of data and, above it, names, units, groups and titles.</summary>
+internal static class HeaderFinder
+{
+    private const int MostHeaderLines = 5;
+    private const int LookAhead = 6;
+
+    /// <summary>The layout; null when no line looks like data.</summary>
+    public static Layout? Of(LineSample sample, CutGuess cut)
+    {
+        var model = RowModel.Of(sample.All.Select(line => cut.Cutter.Cut(line.Text)), cut.Fields);
+        List<HeadLine> head = [.. sample.Head.Where(line => !line.IsBlank).Select(line => new HeadLine(line.Number, line.Text, cut.Cutter.Cut(line.Text)))];
+        int first = FirstData(head, model);
+        if (first < 0 || !model.Sorts.Any(s => s is CellSort.Number or CellSort.Stamp))
+        {
+            return null;
+        }
+
+        List<HeadLine> header = Header(head, first, cut.Fields);
+        HeadLine? units = header.FindLast(line => UnitRows.IsUnits(line.Cells));
+        HeadLine? names = header.Where(line => line != units && !UnitRows.IsKinds(line.Cells)).MaxBy(line => UnitRows.NameScore(line.Cells));
+        HeadLine? groups = names is null ? null : header.FindLast(line => line.Number < names.Number && line != units && IsGroups(line.Cells));
+        int firstUsed = names is null ? first : head.IndexOf(groups ?? names);
+        int shift = names is not null && names.Cells.Length == cut.Fields - 1 && IsIndex(sample, cut) ? 1 : 0;
+        return new Layout(
+            cut, names?.Number ?? 0, units?.Number ?? 0, head[first].Number,
+            Spread(names?.Cells, cut.Fields, shift), Spread(units?.Cells, cut.Fields, shift), Spread(groups?.Cells, cut.Fields, 0),
+            [.. head.Take(firstUsed).Select(line => line.Text.Trim().TrimEnd(cut.Delimiter ?? ' '))])
+        {
+            GroupsLine = groups?.Number ?? 0,
+            NamesFit = names is not null && shift == 0 && Fit(names.Cells, cut, sample),
+            Comment = Comments.Of(sample, model, cut),
+            Sorts = model.Sorts,
+        };
+    }
+
+    private static int FirstData(List<HeadLine> head, RowModel model)
+    {
+        bool[] fits = [.. head.Select(line => model.Fits(line.Cells))];
+        for (int i = 0; i < fits.Length; i++)
+        {
+            int ahead = Math.Min(LookAhead, fits.Length - i);
+            if (fits[i] && fits.AsSpan(i, ahead).Count(true) * 5 >= ahead * 3)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>Lines of words above the data that have about as many cells, top first.</summary>
+    private static List<HeadLine> Header(List<HeadLine> head, int first, int fields)
+    {
+        var header = new List<HeadLine>();
+        for (int i = first - 1; i >= 0 && header.Count < MostHeaderLines; i--)
+        {
+            string[] cells = head[i].Cells;
+            int filled = cells.Count(c => c.Length > 0);
+            int words = cells.Count(c => CellSorts.Of(c) is CellSort.Text or CellSort.Missing || UnitWords.Of(c) is not null);
+            bool named = cells.Length >= Math.Max(2, (fields + 1) / 2) && filled > 0 && words * 2 >= filled;
+            if (!named)
+            {
+                break;
+            }
+
+            header.Insert(0, head[i]);
+        }
+
+        return header;
+    }
+
+    /// <summary>Names over groups of columns reach into the second half of the table; titles stand at its start.</summary>
+    private static bool IsGroups(string[] cells)
+        => cells.Count(c => c.Length > 0) > 1 && Array.FindLastIndex(cells, c => c.Length > 0) * 2 >= cells.Length && !cells.Any(c => CellSorts.Of(c) is CellSort.Stamp or CellSort.Number);
+
+    private static bool IsIndex(LineSample sample, CutGuess cut)
+    {
+        string[][] rows = [.. sample.All.Select(line => cut.Cutter.Cut(line.Text)).Where(row => row.Length == cut.Fields)];
+        return rows.Length > 2 && rows.Count(row => row[0].Length > 0 && row[0].All(char.IsAsciiDigit)) > 0.9 * rows.Length;
+    }
+
+    /// <summary>A row may have empty cells behind those that the header names, and no fewer.</summary>
+    private static bool Fit(string[] names, CutGuess cut, LineSample sample)
+    {
+        if (names.Length >= cut.Fields)
+        {
+            return names.Length == cut.Fields;
+        }
+
+        string[][] rows = [.. sample.All.Select(line => cut.Cutter.Cut(line.Text)).Where(row => row.Length == cut.Fields)];
+        return rows.Count(row => row.Skip(names.Length).All(c => c.Length == 0)) > 0.95 * rows.Length;
+    }
+
+    private static ImmutableArray<string> Spread(string[]? cells, int fields, int shift)
+        => [.. Enumerable.Range(0, fields).Select(i => cells is not null && i - shift >= 0 && i - shift < cells.Length ? cells[i - shift] : "")];
+
+    /// <summary>A line near the top, cut.</summary>
+    private sealed record HeadLine(int Number, string Text, string[] Cells);
+}

@@ -1,0 +1,65 @@
+using ClimateLens.Logs.Describe.Numbers;
+using ClimateLens.Logs.Describe.Words;
+using ClimateLens.Nursery.Channels;
+
+namespace ClimateLens.Logs.Describe.Meaning;
+
+/// <summary>Temperature and humidity of the air, inside and outside.</summary>
+internal static class AirRules
+{
+    public static ChannelGuess? Of(HeaderText header, ColumnFacts facts, FileContext context)
+    {
+        bool outside = header.Has(Idea.Outside) || (context.IsWeather && !header.Has(Idea.Inside));
+        bool temperature = header.Has(Idea.Temperature) || (header.HasAny(Idea.Air, Idea.Inside, Idea.Outside, Idea.Measured) && header.Unit?.Measures(Quantity.Temperature) == true);
+        if (temperature && header.Has(Idea.Humidity) && header.Unit is null)
+        {
+            return ChannelGuess.Unused("names temperature and humidity at once");
+        }
+
+        if (temperature && !(header.Has(Idea.Humidity) && header.Unit?.Measures(Quantity.RelativeHumidity) == true))
+        {
+            return Temperature(header, outside);
+        }
+
+        return header.Has(Idea.Humidity) || (header.HasAny(Idea.Air, Idea.Inside, Idea.Outside) && header.Unit?.Measures(Quantity.RelativeHumidity) == true) ? Humidity(header, outside)
+            : header.Has(Idea.Absolute) ? ChannelGuess.Unused("absolute humidity, no channel")
+            : null;
+    }
+
+    private static ChannelGuess Temperature(HeaderText header, bool outside)
+    {
+        if (header.Has(Idea.Sun))
+        {
+            return ChannelGuess.Either("of the soil, or in the sun?", "mediumTemperature");
+        }
+
+        if (header.HasAny(Idea.Water, Idea.Irrigation))
+        {
+            return ChannelGuess.Either("of heating water, or of the water given?", "heatingPipeTemperature");
+        }
+
+        if (header.Unit is not null && !header.Unit.Measures(Quantity.Temperature))
+        {
+            return ChannelGuess.Unused($"a temperature in {header.Unit.Written}, which is no unit of it");
+        }
+
+        return outside ? ChannelGuess.Is("outsideTemperature", header, header.Has(Idea.Outside) ? Sureness.Sure : Sureness.Likely)
+            : ChannelGuess.Is("airTemperature", header, header.HasAny(Idea.Air, Idea.Inside, Idea.House) ? Sureness.Sure : Sureness.Likely);
+    }
+
+    private static ChannelGuess Humidity(HeaderText header, bool outside)
+    {
+        if (header.Has(Idea.Absolute) || header.Unit?.Measures(Quantity.VapourDensity) == true)
+        {
+            return ChannelGuess.Unused("absolute humidity, no channel");
+        }
+
+        if (header.Unit is not null && !header.Unit.Measures(Quantity.RelativeHumidity))
+        {
+            return ChannelGuess.Unused($"humidity in {header.Unit.Written}, which no channel takes");
+        }
+
+        return outside ? ChannelGuess.Is("outsideHumidity", header, header.Has(Idea.Outside) ? Sureness.Sure : Sureness.Likely)
+            : ChannelGuess.Is("relativeHumidity", header, header.Unit is not null || header.Words.Any(w => w.Word is "rh" or "rv" or "rlf" or "relative") ? Sureness.Sure : Sureness.Likely);
+    }
+}

@@ -1,0 +1,35 @@
+namespace ClimateLens.Logs.Describe.Reading;
+
+/// <summary>The text of one file, which can be walked over several times.</summary>
+/// <param name="Path">Where the file lies.</param>
+/// <param name="Name">How the user named it.</param>
+/// <param name="Open">Opens the bytes at their start; the caller closes them.</param>
+internal sealed record SourceText(string Path, string Name, Func<Stream> Open)
+{
+    /// <summary>The longest part of a file that is looked at; what lies behind it is not described. [bytes]</summary>
+    public const long MostBytes = 256L << 20;
+
+    /// <summary>The file's name without folders.</summary>
+    public string ShortName => Name[(Name.AsSpan().LastIndexOfAny('/', '\\') + 1)..];
+
+    /// <summary>Walks over the lines, up to <see cref="MostBytes"/>.</summary>
+    public IEnumerable<TextLine> Lines(EncodingGuess encoding)
+    {
+        using Stream stream = new BoundedStream(Open(), MostBytes);
+        using var reader = new StreamReader(stream, encoding.Encoding, detectEncodingFromByteOrderMarks: true, 64 << 10);
+        var lines = new LineReader(reader);
+        while (lines.Next() is { } line)
+        {
+            yield return line;
+        }
+    }
+}
+
+/// <summary>A line of a file.</summary>
+/// <param name="Number">Counted from 1 over all lines.</param>
+/// <param name="Text">Without its line end; cut where it is longer than any row of a table should be.</param>
+internal readonly record struct TextLine(int Number, string Text)
+{
+    /// <summary>Whether nothing stands in it but blanks and NULs of a torn file.</summary>
+    public bool IsBlank => Text.AsSpan().Trim("\0 \t\u00A0").IsEmpty;
+}

@@ -1,0 +1,32 @@
+using ClimateLens.Logs.Tests.Describe;
+
+namespace ClimateLens.Logs.Tests;
+
+/// <summary>Exports made by chance come back as they were written, or the draft asks.</summary>
+public sealed class RoundTripTests
+{
+    [Fact]
+    public void Describe_OfMadeExports_IsNeverWrongAndMostlyWhole()
+    {
+        int runs = int.TryParse(Environment.GetEnvironmentVariable("MADE_EXPORTS"), out int asked) ? asked : 150;
+        var outcomes = new Dictionary<Outcome, int>();
+        var wrong = new List<string>();
+        for (int seed = 1; seed <= runs; seed++)
+        {
+            (Outcome outcome, string why) = RoundTrip.Of(ExportMaker.Make(seed));
+            outcomes[outcome] = outcomes.GetValueOrDefault(outcome) + 1;
+            if (outcome != Outcome.Read)
+            {
+                wrong.Add($"=== seed {seed} {outcome}: {why}");
+            }
+        }
+
+        if (Environment.GetEnvironmentVariable("MADE_LOG") is { } log)
+        {
+            File.WriteAllText(log, string.Join('\n', outcomes.Select(o => $"{o.Key} {o.Value}")) + "\n" + string.Join("\n", wrong));
+        }
+
+        Assert.True(outcomes.GetValueOrDefault(Outcome.Wrong) == 0, string.Join('\n', wrong.Where(w => w.Contains(" Wrong:", StringComparison.Ordinal)).Take(3)));
+        Assert.True(outcomes.GetValueOrDefault(Outcome.Read) >= 0.8 * runs, string.Join('\n', outcomes));
+    }
+}
