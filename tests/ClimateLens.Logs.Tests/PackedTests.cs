@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Text;
-using ClimateLens.Nursery;
 using ClimateLens.Nursery.Problems;
 
 namespace ClimateLens.Logs.Tests;

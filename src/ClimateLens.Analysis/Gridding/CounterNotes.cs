@@ -2,7 +2,6 @@ using System.Globalization;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
-using NodaTime;
 
 namespace ClimateLens.Analysis.Gridding;
 

@@ -2,7 +2,6 @@ using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
 using ClimateLens.Logs.Describe;
 using ClimateLens.Nursery.Problems;
-using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Cli.Commands;
 

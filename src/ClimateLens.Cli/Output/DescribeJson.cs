@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json;
 using ClimateLens.Cli.Commands;
 using ClimateLens.Logs.Describe;
-using ClimateLens.Nursery.Problems;
 
 namespace ClimateLens.Cli.Output;
 

@@ -65,7 +65,7 @@ public static class FileDescriber
         }
     }
 
-    private static IEnumerable<DraftExport> Draft(List<FileHead> kind, DescribeOptions options, ImmutableArray<Problem>.Builder problems)
+    private static List<DraftExport> Draft(List<FileHead> kind, DescribeOptions options, ImmutableArray<Problem>.Builder problems)
     {
         Study study = FileStudy.Of(kind);
         FileNumbers first = FileNumbers.Of(study, null);

@@ -1,6 +1,5 @@
 using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.SetAside;
-using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Text;
 using ClimateLens.Logs.Times;
 using ClimateLens.Nursery.Settings;

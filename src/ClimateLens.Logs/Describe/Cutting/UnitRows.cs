@@ -16,7 +16,7 @@ internal static class UnitRows
     {
         string[] filled = [.. cells.Where(c => c.Length > 0 && CellSorts.Of(c) != CellSort.Missing)];
         int units = filled.Count(c => IsUnit(c));
-        return units > 0 && units * 2 >= filled.Length && filled.Count(c => c.Length > 14 && !IsUnit(c)) == 0;
+        return units > 0 && units * 2 >= filled.Length && !filled.Any(c => c.Length > 14 && !IsUnit(c));
     }
 
     /// <summary>Whether all cells say which figure of an interval a column holds.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ClimateLens.Logs.Describe.Clock;
 using ClimateLens.Logs.Describe.Words;
 

@@ -1,5 +1,4 @@
 using ClimateLens.Logs.Describe.Clock;
-using ClimateLens.Logs.Describe.Numbers;
 using ClimateLens.Logs.Describe.Words;
 
 namespace ClimateLens.Logs.Describe.Meaning;

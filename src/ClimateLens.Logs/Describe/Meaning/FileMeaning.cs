@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ClimateLens.Logs.Describe.Clock;
-using ClimateLens.Logs.Describe.Cutting;
 using ClimateLens.Logs.Describe.Numbers;
 using ClimateLens.Logs.Describe.Words;
 using ClimateLens.Nursery.Channels;
@@ -58,7 +57,7 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
     /// <summary>Deficits and dew points bear witness also where no channel takes them.</summary>
     private static string Relative(HeaderText header) => header.Has(Idea.VapourPressureDeficit) ? "vapourPressureDeficit" : header.Has(Idea.DewPoint) ? "dewPoint" : "";
 
-    private ColumnFinding Finding(ColumnFacts facts, ChannelGuess guess, UnitRules units, bool bothZero)
+    private static ColumnFinding Finding(ColumnFacts facts, ChannelGuess guess, UnitRules units, bool bothZero)
     {
         if (guess.IsUnused)
         {
