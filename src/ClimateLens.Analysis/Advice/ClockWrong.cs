@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Clock;

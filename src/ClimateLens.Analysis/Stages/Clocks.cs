@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClimateLens.Analysis.Clock;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery;

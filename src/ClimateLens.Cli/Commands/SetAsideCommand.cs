@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Nursery.Problems;

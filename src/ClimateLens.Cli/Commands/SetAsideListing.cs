@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ClimateLens.Logs.SetAside;
-using ClimateLens.Nursery.Imports;
 
 namespace ClimateLens.Cli.Commands;
 

@@ -1,7 +1,6 @@
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
-using ClimateLens.Science.Clock;
 using NodaTime;
 
 namespace ClimateLens.Nursery.Clock;
