@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports.Cells;
 using ClimateLens.TestKit;
@@ -89,6 +90,34 @@ public class CellTests
     [InlineData(UnitSystem.Us, "Under the dashed line, at 1.8\u00A0°F,")]
     public void Margin_LimitInForce_IsDrawnAndNamed(UnitSystem units, string expected)
         => Assert.Contains(expected, Rendered.Cell(Get("margin"), SampleReviews.Rich(), units).Body.ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Sensors_FilesAndClocks_AreToldInWords_AndNamesAreEncoded()
+    {
+        string body = Rendered.Cell(Get("sensors"), SampleReviews.Rich()).Body.ToString();
+        Assert.Contains("<summary><bdi>exports/house-1-2025-10.csv</bdi>: 8,928 rows read, 3 set aside</summary>", body, StringComparison.Ordinal);
+        Assert.Contains("8,928 rows read = 8,900 accepted + 3 set aside + 20 repeated + 5 blank", body, StringComparison.Ordinal);
+        Assert.Contains("2 rows set aside, the time could not be read: lines 3, 5", body, StringComparison.Ordinal);
+        Assert.Contains("a row every 5 min (99.9\u00A0% of the steps)", body, StringComparison.Ordinal);
+        Assert.Contains("2 gaps of 6.5 h in all: Wed 15 Oct 11:55 to Wed 15 Oct 17:00", body, StringComparison.Ordinal);
+        Assert.Contains("Pump &lt;3&gt;, column 9", body, StringComparison.Ordinal);
+        Assert.Contains("read as windows-1252, semicolon between fields, comma as decimal mark, point between thousands; times as <bdi>dd-MM-yyyy HH:mm</bdi>", body, StringComparison.Ordinal);
+        Assert.Contains("<strong>What to do:</strong> Take timeZone out", body, StringComparison.Ordinal);
+        Assert.Contains("its clock: see above", body, StringComparison.Ordinal);
+        Assert.Contains("the store has no sheet of this file", body, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sensors_UsUnits_ShowsTemperaturesOfAFileInFahrenheit()
+        => Assert.Contains("<td>54.3</td><td>64.0</td><td>79.0</td><td>°F</td>", Rendered.Cell(Get("sensors"), SampleReviews.Rich(), UnitSystem.Us).Body.ToString(), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("import.time", SetAsideKind.Row, 1, "1 row set aside, the time could not be read")]
+    [InlineData("import.somethingNew", SetAsideKind.Row, 2, "2 rows set aside, something new")]
+    [InlineData("import.number", SetAsideKind.Cell, 3, "3 values not read, no number")]
+    [InlineData("import.conflict", SetAsideKind.Overruled, 1, "older values overruled 1 time, another value than an older file gave for the time; the newer one stands")]
+    public void Reason_Code_ReadsAsWords(string code, SetAsideKind kind, int count, string words)
+        => Assert.Equal(words, ReasonWords.Of(new SetAsideReason(code, kind, count, [1])));
 
     [Theory]
     [InlineData("hours.wet", "Wet leaves at other times")]

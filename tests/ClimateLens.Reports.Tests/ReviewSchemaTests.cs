@@ -79,6 +79,9 @@ public class ReviewSchemaTests
         { "an unknown method", r => r["waterings"]![0]!["method"] = "OverheadBoom" },
         { "an unknown reason of a gap", r => r["coverage"]!["gaps"]![0]!["why"] = "lost" },
         { "a hash that is none", r => r["provenance"]!["inputHash"] = "abc" },
+        { "an unknown verdict on a clock", r => r["clocks"]![0]!["check"]!["verdict"] = "fine" },
+        { "an unknown key in a sheet", r => r["imports"]![0]!["found"]!["more"] = 1 },
+        { "a share over one", r => r["imports"]![0]!["found"]!["stepShare"] = 1.5 },
         { "an estimate without range", r => r["riskHours"] = 4 },
     };
 

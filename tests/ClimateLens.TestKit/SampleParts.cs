@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Clock;
+using ClimateLens.Nursery.Imports;
+using NodaTime;
 
 namespace ClimateLens.TestKit;
 
@@ -13,6 +16,34 @@ internal static class SampleParts
         new("weather", "outsideTemperature", "", new FlagCounts(1008, 0, 0, 0, 0), []),
         new("climate", "ventPosition", "ridge", new FlagCounts(0, 2016, 0, 0, 0), []),
     ];
+
+    public static ImmutableArray<ClockReport> Clocks { get; } =
+    [
+        new("1", "climate", "exports/house-1-2025-10.csv", true, new ClockCheck(ClockVerdict.Wrong, "insideRadiation", "", 29, "This clock runs 58 minutes ahead since 26 September 2025 (± 18 min, 29 days by radiation inside).", "Take timeZone out under [export.time].")
+        {
+            SmallestMin = 28,
+            Spells = [new ClockSpell(new LocalDate(2025, 9, 20), new LocalDate(2025, 9, 25), 6, -2, 18, false), new ClockSpell(new LocalDate(2025, 9, 26), new LocalDate(2025, 10, 20), 23, 58, 18, true)],
+            DriftMinPerWeek = 0.4,
+            DriftErrorMinPerWeek = 1.2,
+            LitHours = 9.8,
+            DaylightHours = 10.6,
+        }),
+        new("nursery", "weather", "", false, new ClockCheck(ClockVerdict.NotKnown, "", "", 0, "This export has no light to hold its clock against the sun, and no outside temperature.", "")),
+    ];
+
+    public static ImmutableArray<ImportedFile> Imports { get; } =
+    [
+        new("exports/house-1-2025-10.csv", "1", "climate", 8928, 8900, 3, 20, 5, 2, 0, London(1, 0, 0), London(31, 23, 55), new FileFindings(
+            [new SetAsideReason("import.fields", SetAsideKind.Row, 1, [17]), new SetAsideReason("import.number", SetAsideKind.Cell, 2, [90, 4711]), new SetAsideReason("import.time", SetAsideKind.Row, 2, [3, 5])],
+            300, 0.9987, 2, 6.5, [new FoundGap(London(15, 11, 55), London(15, 17, 0), 5.08), new FoundGap(London(20, 3, 0), London(20, 4, 35), 1.58)],
+            [new ChannelSummary("airTemperature", "", 8890, 0.0011, 12.4, 17.8, 26.1), new ChannelSummary("ventPosition", "ridge", 8900, 0, 0, 5, 100), new ChannelSummary("carbonDioxide", "", 0, 1, null, null, null)],
+            [new TimeFormatCount("dd-MM-yyyy HH:mm", 8923)], ["Pump <3>", "column 9"], 2, new ImportDialect("windows-1252", ";", "\"", ",", ".", 2),
+            Clocks[0].Check)),
+        new("exports/weather-2025-10.csv", "nursery", "weather", 4464, 4464, 0, 0, 0, 0, 0, London(1, 0, 10), London(31, 23, 50), null),
+    ];
+
+    private static OffsetDateTime London(int day, int hour, int minute)
+        => new LocalDateTime(2025, 10, day, hour, minute).InZoneStrictly(SampleReviews.London).ToOffsetDateTime();
 
     public static ImmutableArray<Finding> Findings { get; } =
     [

@@ -33,6 +33,8 @@ public static class SampleReviews
                 .Add("treatments", new RecordCount(1, "")),
             Pots = new RecordCount(24, "Not yet made into a dry-down."),
             Sensors = SampleParts.Sensors,
+            Clocks = SampleParts.Clocks,
+            Imports = SampleParts.Imports,
             Findings = SampleParts.Findings,
             NotKnown = SampleParts.NotKnown,
             Provenance = SampleParts.Provenance($"{houseId}{week}"),

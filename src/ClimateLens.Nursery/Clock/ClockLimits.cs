@@ -32,10 +32,10 @@ public static class ClockLimits
 
     /// <summary>Channels that are judged, the best first, each with what a right clock may still be off by at it: the sky alone outside, house and shade as well inside. [min]</summary>
     public static ImmutableArray<(string Channel, double SystematicMin)> LightChannels { get; } =
-        [("globalRadiation", 6), ("insideRadiation", 15), ("ppfd", 15), ("illuminance", 15)];
+        [("globalRadiation", 6), ("insideRadiation", 20), ("ppfd", 20), ("illuminance", 20)];
 
     /// <summary>With steps over half an hour day is told from night at a brighter level, at which house and shade move its middle more. [1]</summary>
-    public const double LongStepFactor = 1.8;
+    public const double LongStepFactor = 1.4;
 
     /// <summary>The channel for houses without light.</summary>
     public const string Temperature = "outsideTemperature";

@@ -96,15 +96,17 @@ internal static class ClockWords
 
     private static ClockCheck Wrong(ClockPlace place, ColumnKey key, int days, ImmutableArray<ClockSpell> spells, ClockSpell fault, string by, string slowly)
     {
-        ClockMend mend = ClockMend.Of(place, fault, spells.LastOrDefault(s => !s.IsFault));
+        // The spell in which it ran right carries the same house, sky and stamps: the difference is the clock's own.
+        ClockSpell? right = spells.LastOrDefault(s => !s.IsFault);
+        ClockMend mend = ClockMend.Of(place, fault, right);
         string looks = mend.LooksAs.Length > 0 ? $": it looks as if {mend.LooksAs}" : "";
-        return new(ClockVerdict.Wrong, key.Channel, key.Sensor, days, $"{When(spells, fault)}{looks} (± {Plain(fault.ErrorMin)} min, {by}).{slowly}", mend.Mend);
+        return new(ClockVerdict.Wrong, key.Channel, key.Sensor, days, $"{When(spells, fault, fault.OffsetMin - (right?.OffsetMin ?? 0))}{looks} (± {Plain(fault.ErrorMin)} min, {by}).{slowly}", mend.Mend);
     }
 
-    private static string When(ImmutableArray<ClockSpell> spells, ClockSpell fault)
+    private static string When(ImmutableArray<ClockSpell> spells, ClockSpell fault, double offsetMin)
     {
         int at = spells.IndexOf(fault);
-        string offset = Offset(fault.OffsetMin);
+        string offset = Offset(offsetMin);
         return (at > 0, at < spells.Length - 1) switch
         {
             (false, false) => $"This clock runs {offset} on all days that could be judged",

@@ -12,6 +12,9 @@ internal static class LightClock
     /// <summary>A true fault shows in the bright hours too, in this share of it at least: asymmetric shade takes the rest. [1]</summary>
     private const double SupportedShare = 0.5;
 
+    /// <summary>Of smaller offsets, which clouds alone may give the bright hours, this share. [min; 1]</summary>
+    private const double SmallMin = 45, SmallShare = 0.75;
+
     /// <summary>What the sensor tells.</summary>
     /// <param name="place">Where it stands.</param>
     /// <param name="batch">Its source, with its step.</param>
@@ -108,7 +111,7 @@ internal static class LightClock
         {
             double from = light.Days[s.First].NoonUnixSeconds, to = light.Days[s.First + s.Count - 1].NoonUnixSeconds;
             double[] offsets = [.. bright.Where(d => d.NoonUnixSeconds >= from && d.NoonUnixSeconds <= to).Select(d => d.OffsetMin).Order()];
-            return offsets.Length == 0 || offsets[offsets.Length / 2] * Math.Sign(s.OffsetMin) < SupportedShare * Math.Abs(s.OffsetMin);
+            return offsets.Length == 0 || offsets[offsets.Length / 2] * Math.Sign(s.OffsetMin) < (Math.Abs(s.OffsetMin) < SmallMin ? SmallShare : SupportedShare) * Math.Abs(s.OffsetMin);
         });
     }
 

@@ -7,7 +7,7 @@ namespace ClimateLens.Science.Clock;
 public readonly record struct DailySwing(int Days, double LagMin, double AmplitudeK)
 {
     /// <summary>
-    /// Crest of the wave of 24 hours after solar noon at five weather stations (53 to 364 days each) on three continents, halfway
+    /// Crest of the wave of 24 hours after solar noon at five weather stations (47 to 364 days each) on three continents, halfway
     /// between the earliest and the latest fortnight. [min]
     /// </summary>
     public const double UsualLagMin = 140;
