@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;

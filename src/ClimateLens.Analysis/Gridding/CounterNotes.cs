@@ -2,8 +2,6 @@ using System.Globalization;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
-using ClimateLens.Nursery.Channels;
-using NodaTime;
 
 namespace ClimateLens.Analysis.Gridding;
 

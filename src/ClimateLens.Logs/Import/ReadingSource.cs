@@ -14,6 +14,7 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
 {
     private readonly Dictionary<int, YearRows> _years = [];
     private readonly SortedSet<int> _changed = [];
+    private readonly HashSet<string> _told = [];
 
     /// <inheritdoc/>
     public override bool IsChanged => _changed.Count > 0;
@@ -35,6 +36,7 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
             {
                 _years[year] = merged;
                 _changed.Add(year);
+                UnitWatch.Report(export, merged, rows, aside, _told);
             }
         }
 
