@@ -149,4 +149,50 @@ public sealed class ValueImportTests
         Assert.Equal("\"n/a\" 1 times in litres", TestNursery.Single(report, "import.noValue").Found);
         Assert.Equal([(4, 2), (4, 3)], report.Problems.Where(p => p.Code == "import.unit").Select(p => (p.Line!.Value, p.Column!.Value)));
     }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(10)]
+    public void Import_UnitThatChanges_IsToldWithItsMendAndGoneOnceMended(int files)
+    {
+        using var nursery = new TestNursery(TestNursery.Climate);
+        for (int file = 0; file < files; file++)
+        {
+            int perFile = 10 / files;
+            nursery.Write($"{file:00}.csv", "time,temp,rh\n" + Days(file * perFile, perFile, day => day >= 5));
+        }
+
+        ImportReport report = nursery.Import();
+
+        Problem problem = TestNursery.Single(report, "import.unitChange");
+        Assert.Equal("airTemperature from 2025-10-06T00:00:00, as if it were in [degF] there", problem.Found);
+        Assert.Equal("If the unit did change, write unitChanges = [{ from = 2025-10-06T00:00:00, unit = \"[degF]\" }] for the column and import again.", problem.Mend);
+        Assert.InRange(nursery.Load().Batches[0].Columns["airTemperature"][^1], 60, 75);
+
+        nursery.Set(TestNursery.Climate.Replace("unit = \"Cel\"", "unit = \"Cel\"\n    unitChanges = [{ from = 2025-10-06T00:00:00, unit = \"[degF]\" }]", StringComparison.Ordinal));
+        Assert.DoesNotContain(nursery.Import().Problems, p => p.Code == "import.unitChange");
+        Assert.All(nursery.Load().Batches[0].Columns["airTemperature"], v => Assert.InRange(v, 15, 22));
+    }
+
+    [Fact]
+    public void Import_UnitOfOneDay_IsNotToldAsAChange()
+    {
+        using var nursery = new TestNursery(TestNursery.Climate);
+        nursery.Write("a.csv", "time,temp,rh\n" + Days(0, 10, day => day == 5));
+        Assert.DoesNotContain(nursery.Import().Problems, p => p.Code == "import.unitChange");
+    }
+
+    /// <summary>Days of ten-minute readings from 1 October 2025, local time, some of them in °F.</summary>
+    private static string Days(int first, int count, Func<int, bool> fahrenheit)
+    {
+        var text = new StringBuilder();
+        for (int i = first * 144; i < (first + count) * 144; i++)
+        {
+            double celsius = 18 + (2 * Math.Sin(i * 2 * Math.PI / 144));
+            double value = fahrenheit(i / 144) ? (celsius * 1.8) + 32 : celsius;
+            text.Append(CultureInfo.InvariantCulture, $"2025-10-{1 + (i / 144):00}T{i % 144 / 6:00}:{i % 6 * 10:00},{value:0.00},{80 - celsius:0.0}\n");
+        }
+
+        return text.ToString();
+    }
 }

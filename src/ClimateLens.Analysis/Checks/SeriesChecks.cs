@@ -20,12 +20,18 @@ public static class SeriesChecks
     /// <param name="values">Values on the grid. [SI unit of the channel]</param>
     /// <param name="channel">Channel.</param>
     /// <param name="step">Grid step.</param>
-    public static SeriesFlags Flags(ReadOnlySpan<double> values, Channel channel, Duration step)
+    /// <param name="apart">Values of another unit, which the tests of movement leave out; empty: none.</param>
+    public static SeriesFlags Flags(ReadOnlySpan<double> values, Channel channel, Duration step, ReadOnlySpan<bool> apart = default)
     {
         QualityFlag[] range = new QualityFlag[values.Length];
         GrossRange.Test(values, channel.FailLow, channel.FailHigh, channel.SuspectLow, channel.SuspectHigh, range);
         SeriesFlags flags = new SeriesFlags(values).With(QualityCheck.GrossRange, range);
         double[] believable = WithoutFailed(values, range);
+        for (int i = 0; i < apart.Length; i++)
+        {
+            believable[i] = apart[i] ? double.NaN : believable[i];
+        }
+
         if (double.IsFinite(channel.SpikeLimit))
         {
             flags = flags.With(QualityCheck.Spike, Spikes(believable, SpikeLimit(channel, step)));

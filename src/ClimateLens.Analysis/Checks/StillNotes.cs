@@ -30,7 +30,9 @@ internal static class StillNotes
 
         if (Longest(period, i => Hardly(i) && !Stood(i) && !IsFull(i)) is (Duration hardly, string since))
         {
-            yield return $"Moved by less than {Say.Number(series.Channel.LeastDailyRange)}{Units.Difference(series.Channel.Quantity)} a day for {Say.Hours(hardly)} from {since}: it may be stuck, covered or no longer in the air; used, and counted as doubtful.";
+            string unit = Units.Difference(series.Channel.Quantity);
+            string least = Say.Number(series.Channel.LeastDailyRange) + (series.Channel.LeastDailyRange == 1 ? unit.TrimEnd('s') : unit);
+            yield return $"Moved by less than {least} a day for {Say.Hours(hardly)} from {since}: it may be stuck, covered or no longer in the air; used, and counted as doubtful.";
         }
     }
 

@@ -3,7 +3,6 @@ using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels.Changes;
-using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 using NodaTime.Text;
@@ -16,29 +15,16 @@ namespace ClimateLens.Analysis.Checks;
 /// </summary>
 internal static class UnitShift
 {
-    /// <summary>Flags and notes every series that changes so.</summary>
-    public static HousePeriod Add(HousePeriod period)
+    /// <summary>The places where a series changes so.</summary>
+    public static IReadOnlyList<FoundUnitChange> Find(HousePeriod period, Series series)
     {
         TimeAxis axis = period.Frame.Axis;
         long[] stamps = [.. Enumerable.Range(0, axis.Count).Select(i => axis.StartOf(i).ToUnixTimeTicks() / 10)];
-        HousePeriod checkedPeriod = period;
-        foreach (Series series in period.Series)
-        {
-            ColumnSettings? column = ColumnOf.Find(period.Input, series.House, series.Source, series.Channel.Name, series.Sensor);
-            Nursery.Channels.Unit declared = ColumnOf.UnitOf(column, series.Channel);
-            IReadOnlyList<FoundUnitChange> changes = UnitChangeFinder.Find(stamps, period.Frame.Values(series.Key).AsSpan(), series.Channel, declared);
-            if (changes.Count > 0)
-            {
-                checkedPeriod = checkedPeriod.With(series.Key, QualityCheck.UnitChange, Flags(period, series, changes));
-                checkedPeriod = checkedPeriod with { Notes = Notes(checkedPeriod, series, declared, changes) };
-            }
-        }
-
-        return checkedPeriod;
+        return UnitChangeFinder.Find(stamps, period.Frame.Values(series.Key).AsSpan(), series.Channel, Declared(period, series));
     }
 
     /// <summary>Between two changes, before the first and after the last: in doubt where a change says so of that side.</summary>
-    private static QualityFlag[] Flags(HousePeriod period, Series series, IReadOnlyList<FoundUnitChange> changes)
+    public static QualityFlag[] Flags(HousePeriod period, Series series, IReadOnlyList<FoundUnitChange> changes)
     {
         ImmutableArray<double> values = period.Frame.Values(series.Key);
         QualityFlag[] flags = new QualityFlag[values.Length];
@@ -53,9 +39,10 @@ internal static class UnitShift
         return flags;
     }
 
-    private static SensorNotes Notes(HousePeriod period, Series series, Nursery.Channels.Unit declared, IReadOnlyList<FoundUnitChange> changes)
+    /// <summary>Each change as a sentence, with the mend.</summary>
+    public static IEnumerable<string> Notes(HousePeriod period, Series series, IReadOnlyList<FoundUnitChange> changes)
     {
-        SensorNotes notes = period.Notes;
+        string declared = Declared(period, series).Code;
         foreach (FoundUnitChange change in changes)
         {
             Instant at = period.Frame.Axis.StartOf(change.At);
@@ -63,11 +50,12 @@ internal static class UnitShift
             string from = LocalDateTimePattern.GeneralIso.Format(at.InZone(zone).LocalDateTime);
             string mend = change.IsAfter
                 ? $"unitChanges = [{{ from = {from}, unit = \"{change.Unit.Code}\" }}]"
-                : $"unit = \"{change.Unit.Code}\" and unitChanges = [{{ from = {from}, unit = \"{declared.Code}\" }}]";
+                : $"unit = \"{change.Unit.Code}\" and unitChanges = [{{ from = {from}, unit = \"{declared}\" }}]";
             string side = change.IsAfter ? "From" : "Until";
-            notes = notes.With(series.Key, $"{side} {Say.Time(at, period.Frame.Axis.Zone)} the values look as if they were in {change.Unit.Code}, not in {declared.Code}: used as they are, and counted as doubtful. If so, write {mend} for this column.");
+            yield return $"{side} {Say.Time(at, period.Frame.Axis.Zone)} the values look as if they were in {change.Unit.Code}, not in {declared}: used as they are, and counted as doubtful. If so, write {mend} for this column.";
         }
-
-        return notes;
     }
+
+    private static Nursery.Channels.Unit Declared(HousePeriod period, Series series)
+        => ColumnOf.UnitOf(ColumnOf.Find(period.Input, series.House, series.Source, series.Channel.Name, series.Sensor), series.Channel);
 }

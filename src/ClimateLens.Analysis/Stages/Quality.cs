@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Gridding;
+using ClimateLens.Nursery.Channels.Changes;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Stages;
@@ -17,25 +18,27 @@ public static class Quality
         HousePeriod flagged = period;
         foreach (Series series in period.Series)
         {
-            SeriesFlags flags = OfSeries(period, series);
+            IReadOnlyList<FoundUnitChange> changes = UnitShift.Find(period, series);
+            SeriesFlags flags = OfSeries(period, series, changes);
             flagged = flagged with
             {
                 Checks = flagged.Checks.SetItem(series.Key, flags),
                 Frame = flagged.Frame.WithFlags(series.Key, [.. flags.RolledUp]),
-                Notes = QualityNotes.On(period, series, flags).Aggregate(flagged.Notes, (sofar, note) => sofar.With(series.Key, note)),
+                Notes = QualityNotes.On(period, series, flags).Concat(UnitShift.Notes(period, series, changes)).Aggregate(flagged.Notes, (sofar, note) => sofar.With(series.Key, note)),
             };
         }
 
-        flagged = WetOverDry.Add(UnitShift.Add(flagged));
-        return UnitHints.AddNotes(SensorPair.Add(JoinedSources.Add(flagged)));
+        return UnitHints.AddNotes(SensorPair.Add(JoinedSources.Add(WetOverDry.Add(flagged))));
     }
 
     /// <summary>The checks that look at one series, its export and nothing else.</summary>
-    private static SeriesFlags OfSeries(HousePeriod period, Series series)
+    private static SeriesFlags OfSeries(HousePeriod period, Series series, IReadOnlyList<FoundUnitChange> changes)
     {
         bool[] zeros = Zeros.Steps(period, series);
         double[] values = Zeros.Without(zeros, period.Frame.Values(series.Key).AsSpan());
-        SeriesFlags flags = SeriesChecks.Flags(values, series.Channel, period.Frame.Axis.Step);
+        QualityFlag[] shifted = changes.Count == 0 ? [] : UnitShift.Flags(period, series, changes);
+        SeriesFlags flags = SeriesChecks.Flags(values, series.Channel, period.Frame.Axis.Step, [.. shifted.Select(f => f == QualityFlag.Suspect)]);
+        flags = changes.Count == 0 ? flags : flags.With(QualityCheck.UnitChange, shifted);
         flags = zeros.Contains(true) ? flags.With(QualityCheck.Zero, Zeros.Flags(zeros)) : flags;
         return period.OverGap.TryGetValue(series.Key, out bool[]? overGap)
             ? flags.With(QualityCheck.OverGap, [.. overGap.Select(over => over ? QualityFlag.Suspect : QualityFlag.Missing)])

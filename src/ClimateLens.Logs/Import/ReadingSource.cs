@@ -15,6 +15,7 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
     private readonly string[] _names = ReadingColumns.NamesOf(export);
     private readonly YearContents _years = new(workshop.Limits, workshop.Spill);
     private readonly ReadingParts _writer = new(export, workshop);
+    private readonly HashSet<string> _told = [];
 
     /// <inheritdoc/>
     public override List<string> StartFrom(IReadOnlyList<LedgerPart> old, Func<SourceFile, bool> from)
@@ -127,6 +128,7 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
             {
                 file.Counts.Accept(flow.Rows, flow.First, flow.Last);
                 _years.Put(year, _writer.Close(year, flow, Files[index], index), isChanged: true, isWritten: true);
+                UnitWatch.Report(export, rows.Statistics.Thin.Within(flow.First, flow.Last), (flow.First, flow.Last), file.Aside, _told);
             }
             else
             {
@@ -147,10 +149,31 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
 
         SortedRows? held = Held(year);
         YearNews news = judge.Judge(held, fresh);
-        if (!news.Any)
+        if (news.Any)
+        {
+            Put(year, held, fresh, news);
+            Watch(year, fresh, file.Aside);
+        }
+    }
+
+    private void Watch(int year, SortedRows fresh, SetAsideLog aside)
+    {
+        if (fresh.Count == 0)
         {
             return;
         }
+
+        var thin = new ThinRows(_names);
+        foreach (YearRows block in _years.Find(year)!.Rows.Blocks())
+        {
+            thin.Add(block, fresh.First - UnitWatch.Beside, fresh.Last + UnitWatch.Beside);
+        }
+
+        UnitWatch.Report(export, thin, (fresh.First, fresh.Last), aside, _told);
+    }
+
+    private void Put(int year, SortedRows? held, SortedRows fresh, YearNews news)
+    {
 
         if (held is null || held.Count == 0)
         {

@@ -17,6 +17,9 @@ internal sealed class SeriesStatistics(string[] names)
     private readonly ClockTrack _clock = new(names);
     private int _rows;
 
+    /// <summary>Rows half an hour apart, for a look at the whole file.</summary>
+    public ThinRows Thin { get; } = new(names);
+
     /// <summary>Usual distance of two rows; null for fewer than two. [s]</summary>
     public int? StepSeconds => _steps.Common;
 
@@ -30,6 +33,7 @@ internal sealed class SeriesStatistics(string[] names)
     public void Take(YearRows rows)
     {
         _rows += rows.Count;
+        Thin.Add(rows, long.MinValue, long.MaxValue);
         for (int row = 0; row < rows.Count; row++)
         {
             _steps.Add(rows.Utc[row]);
