@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Clock;

@@ -1,4 +1,5 @@
 using ClimateLens.Logs.Readings;
+using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Sheets;
 using ClimateLens.Logs.Store;
 using ClimateLens.Nursery.Settings;
@@ -174,7 +175,6 @@ internal sealed class ReadingSource(ExportSettings export, IReadOnlyList<LedgerP
 
     private void Put(int year, SortedRows? held, SortedRows fresh, YearNews news)
     {
-
         if (held is null || held.Count == 0)
         {
             _years.Put(year, fresh, isChanged: true);
