@@ -19,7 +19,7 @@ internal static class MethodNotes
                 "No value is made up across a gap; an hour has data when half of its steps have."),
             new(
                 "quality",
-                "Gross range, spike and flat-line tests by elapsed time; failed values are left out, suspect ones used and counted.",
+                "Gross range, spike, rate-of-change, flat-line and attenuated-signal tests by elapsed time; zeros without power, changes of unit, dew point over temperature, sensors that part. Failed values are left out, suspect ones used and counted.",
                 "U.S. IOOS QARTOD manuals (from memory), limits as listed in docs/science/quality.md",
                 "Finds values that cannot be; a steady bias passes."),
             new(
