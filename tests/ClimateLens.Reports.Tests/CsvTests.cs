@@ -54,6 +54,19 @@ public class CsvTests
     public void Files_AnyReview_AreAmongTheNamesThatThePublisherClears()
         => Assert.Equal(DataFiles.Names, DataFiles.Of(SampleReviews.Rich()).Keys);
 
+    [Fact]
+    public void Flags_ReviewWithFaults_HaveOneRowAStretchAndFitTheSchemaOfTheReview()
+    {
+        SyntheticHouse week = SyntheticHouse.Week("2025-W42");
+        NodaTime.Instant at = week.Input.Period.Start + NodaTime.Duration.FromHours(30);
+        Review review = Analysis.ReviewPipeline.Run(week.WithAir(t => t == at ? new Air(80, 102) : SyntheticHouse.AutumnAir(t)).Input);
+        Assert.Equal(
+            ["source,channel,sensor,start,end,flag,checks", "climate,airTemperature,,2025-10-14T06:00:00+01:00,2025-10-14T06:05:00+01:00,fail,grossRange", "climate,relativeHumidity,,2025-10-14T06:00:00+01:00,2025-10-14T06:05:00+01:00,suspect,grossRange"],
+            Lines(review, DataFiles.Flags));
+        Assert.Contains("flags.csv", Rendered.Page(review).Html, StringComparison.Ordinal);
+        ReviewSchemaTests.AssertHolds(ReviewJson.Write(review));
+    }
+
     private static string[] Lines(Review review, string file)
         => Encoding.UTF8.GetString(DataFiles.Of(review)[file]).TrimEnd().Split("\r\n");
 }

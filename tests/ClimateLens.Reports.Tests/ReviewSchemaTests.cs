@@ -112,7 +112,7 @@ public class ReviewSchemaTests
 
     private static bool Holds(JsonObject root) => Schema.Evaluate(JsonSerializer.SerializeToElement(root)).IsValid;
 
-    private static void AssertHolds(byte[] json)
+    internal static void AssertHolds(byte[] json)
     {
         using JsonDocument document = JsonDocument.Parse(json);
         EvaluationResults results = Schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });

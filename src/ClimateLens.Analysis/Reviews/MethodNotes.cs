@@ -24,7 +24,7 @@ internal static class MethodNotes
                 "By light a fault of 20 min and more is seen, with steps of half an hour and more or light inside the house of more; by outside temperature only one of 3 h and more."),
             new(
                 "quality",
-                "Gross range, spike and flat-line tests by elapsed time; failed values are left out, suspect ones used and counted.",
+                "Gross range, spike, rate-of-change, flat-line and attenuated-signal tests by elapsed time; zeros without power, changes of unit, dew point over temperature, sensors that part. Failed values are left out, suspect ones used and counted.",
                 "U.S. IOOS QARTOD manuals (from memory), limits as listed in docs/science/quality.md",
                 "Finds values that cannot be; a steady bias passes."),
             new(

@@ -203,7 +203,18 @@ public sealed record RecordCount(int Count, string Note);
 /// <param name="Sensor">Sensor name; empty for the only one.</param>
 /// <param name="Flags">Steps of the period by flag.</param>
 /// <param name="Notes">What is to be said, in plain sentences.</param>
-public sealed record SensorReport(string Source, string Channel, string Sensor, FlagCounts Flags, ImmutableArray<string> Notes);
+public sealed record SensorReport(string Source, string Channel, string Sensor, FlagCounts Flags, ImmutableArray<string> Notes)
+{
+    /// <summary>Every stretch of the period that a check put in doubt or failed, in time order.</summary>
+    public ImmutableArray<FlaggedStretch> Flagged { get; init; } = [];
+}
+
+/// <summary>A stretch of a series in which every value has the same flag from the same checks.</summary>
+/// <param name="Start">Start of its first step.</param>
+/// <param name="End">End of its last step.</param>
+/// <param name="Flag"><c>suspect</c> or <c>fail</c>.</param>
+/// <param name="Checks">Checks that say so, for example <c>grossRange</c>.</param>
+public sealed record FlaggedStretch(OffsetDateTime Start, OffsetDateTime End, string Flag, ImmutableArray<string> Checks);
 
 /// <summary>Steps by flag; the codes are those of <see cref="ClimateLens.Nursery.Time.QualityFlag"/>.</summary>
 public sealed record FlagCounts(int Pass, int NotEvaluated, int Suspect, int Fail, int Missing);

@@ -11,7 +11,7 @@ namespace ClimateLens.Analysis.Reviews;
 internal static class SensorReports
 {
     public static ImmutableArray<SensorReport> Of(HousePeriod period)
-        => [.. period.Series.Select(s => new SensorReport(s.Source, s.Channel.Name, s.Sensor, Count(period, s), Notes(period, s)))];
+        => [.. period.Series.Select(s => new SensorReport(s.Source, s.Channel.Name, s.Sensor, Count(period, s), Notes(period, s)) { Flagged = FlaggedStretches.Of(period, s) })];
 
     private static FlagCounts Count(HousePeriod period, Series series)
     {

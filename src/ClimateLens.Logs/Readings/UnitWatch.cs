@@ -5,7 +5,6 @@ using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Channels.Changes;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
-using NodaTime;
 using NodaTime.Text;
 
 namespace ClimateLens.Logs.Readings;

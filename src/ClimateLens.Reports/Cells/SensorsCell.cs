@@ -28,7 +28,7 @@ public sealed class SensorsCell : IReportCell
     }
 
     private const string Method =
-        "Each step of each series is tested (range, flat line, spike, gap). Suspect values are used and counted; failed and missing ones are not used.";
+        "Each step of each series is tested (range, zeros, spikes, steps, standing still, changes of unit, against what stands beside it). Suspect values are used and counted; failed and missing ones are not used.";
 
     private static string Sentence(Review review)
     {
@@ -83,6 +83,10 @@ public sealed class SensorsCell : IReportCell
         }
 
         body.Line($"</tbody></table></div>").Line(context.DataLink(DataFiles.Sensors));
+        if (context.Review.Sensors.Any(s => !s.Flagged.IsEmpty))
+        {
+            body.Line(context.DataLink(DataFiles.Flags));
+        }
     }
 
     private static string Label(string channel) => ChannelCatalogue.TryGet(channel, out Channel? known) ? known.Label : channel;

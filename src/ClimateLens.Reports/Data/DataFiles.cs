@@ -16,6 +16,9 @@ public static class DataFiles
     /// <summary>Sensors and their flags.</summary>
     public const string Sensors = "sensors.csv";
 
+    /// <summary>Readings in doubt or failed, by stretch.</summary>
+    public const string Flags = "flags.csv";
+
     /// <summary>Gaps.</summary>
     public const string Gaps = "gaps.csv";
 
@@ -29,7 +32,7 @@ public static class DataFiles
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Files, Findings, Gaps, Hours, Review, Sensors, Waterings];
+    public static ImmutableArray<string> Names { get; } = [Files, Findings, Flags, Gaps, Hours, Review, Sensors, Waterings];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -39,6 +42,7 @@ public static class DataFiles
         files[Review] = ReviewJson.Write(review);
         files[Hours] = HoursTable(review);
         files[Sensors] = SensorsTable(review);
+        files[Flags] = FlagsTable(review);
         files[Gaps] = GapsTable(review);
         files[Findings] = FindingsTable(review);
         if (!review.Imports.IsEmpty)
@@ -92,6 +96,20 @@ public static class DataFiles
             FlagCounts f = s.Flags;
             table.Text(s.Source).Text(s.Channel).Text(s.Sensor).Number(f.Pass).Number(f.NotEvaluated).Number(f.Suspect)
                 .Number(f.Fail).Number(f.Missing).Text(string.Join(' ', s.Notes)).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static byte[] FlagsTable(Review review)
+    {
+        CsvTable table = new("source", "channel", "sensor", "start", "end", "flag", "checks");
+        foreach (SensorReport s in review.Sensors)
+        {
+            foreach (FlaggedStretch f in s.Flagged)
+            {
+                table.Text(s.Source).Text(s.Channel).Text(s.Sensor).Time(f.Start).Time(f.End).Text(f.Flag).Text(string.Join(' ', f.Checks)).EndRow();
+            }
         }
 
         return table.ToBytes();
