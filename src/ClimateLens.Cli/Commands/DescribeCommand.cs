@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ClimateLens.Logs.Describe;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 
