@@ -1,6 +1,4 @@
 using System.CommandLine;
-using ClimateLens.Nursery.Problems;
-using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Cli.Commands;
 
