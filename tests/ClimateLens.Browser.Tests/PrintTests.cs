@@ -39,7 +39,7 @@ public partial class PrintTests(SampleSite site)
         await open.Page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
         foreach (string table in (string[])["#calendar table", "#waterings table", "#sensors table", "#records table", "#methods table", "#provenance table"])
         {
-            Assert.True(await open.Page.Locator(table).IsVisibleAsync(), table);
+            Assert.True(await open.Page.Locator(table).First.IsVisibleAsync(), table);
         }
 
         Assert.False(await open.Page.Locator("#hours table").IsVisibleAsync());

@@ -26,7 +26,7 @@ public sealed class FlaggedStretchTests
 
         FlaggedStretch zero = review.Sensors.Single(s => s.Channel == "airTemperature").Flagged.Single();
         Assert.Equal((off, off + Duration.FromHours(2), "fail"), (zero.Start.ToInstant(), zero.End.ToInstant(), zero.Flag));
-        Assert.Equal(["zero"], zero.Checks);
+        Assert.Equal(["zero"], zero.Checks.ToArray());
         Assert.Contains(review.Sensors.Single(s => s.Channel == "relativeHumidity").Flagged, f => f.Checks.SequenceEqual(["flatLine"]) && f.Flag == "fail");
     }
 

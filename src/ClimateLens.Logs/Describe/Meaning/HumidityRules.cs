@@ -30,6 +30,11 @@ internal static class HumidityRules
             return ChannelGuess.Is(outside ? "outsideTemperature" : "airTemperature", header);
         }
 
+        if (header.Has(Idea.Humidity) && !header.HasAny(Idea.Temperature, Idea.Absolute) && header.Unit?.Measures(Quantity.Temperature) == true)
+        {
+            return ChannelGuess.Unused("its name says humidity and its unit a temperature");
+        }
+
         return header.Has(Idea.CarbonDioxide) ? CarbonDioxide(header, facts, outside) : null;
     }
 
