@@ -147,10 +147,7 @@ public sealed class ShapeTests
         }
 
         using var nursery = new TestNursery(Columns("", ("temp", "airTemperature", "Cel")).Replace("x.*", "**/x.*", StringComparison.Ordinal));
-        using (Process? make = Process.Start("mkfifo", Path.Combine(nursery.Folder, "x.1.csv")))
-        {
-            await make!.WaitForExitAsync();
-        }
+        await MakePipe(Path.Combine(nursery.Folder, "x.1.csv"));
 
         File.CreateSymbolicLink(Path.Combine(nursery.Folder, "x.2.csv"), "/dev/zero");
         File.CreateSymbolicLink(Path.Combine(nursery.Folder, "x.3.csv"), Path.Combine(nursery.Folder, "x.3.csv"));
@@ -159,6 +156,20 @@ public sealed class ShapeTests
         ImportReport report = await Task.Run(nursery.Import).WaitAsync(TimeSpan.FromSeconds(30));
         Assert.Equal("x.4.csv", Assert.Single(report.Sheets).File);
         Assert.Equal(["x.1.csv", "x.2.csv", "x.3.csv"], report.Problems.Select(p => p.File).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public async Task PipeNamedAsAnArchive_IsNotWaitedFor()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return; // it has no such files
+        }
+
+        using var nursery = new TestNursery(Columns("", ("temp", "airTemperature", "Cel")));
+        await MakePipe(Path.Combine(nursery.Folder, "x.zip"));
+        ImportReport report = await Task.Run(nursery.Import).WaitAsync(TimeSpan.FromSeconds(30));
+        Assert.Equal("import.empty", Assert.Single(report.Problems).Code);
     }
 
     [Fact]
@@ -171,6 +182,12 @@ public sealed class ShapeTests
         nursery.Import();
         Assert.Equal(50, nursery.Rows().Length);
         Assert.EndsWith("=21", nursery.Rows()[0], StringComparison.Ordinal);
+    }
+
+    private static async Task MakePipe(string path)
+    {
+        using Process make = Process.Start("mkfifo", path);
+        await make.WaitForExitAsync();
     }
 
     private static string Rounded(string row) => row.Replace("20.000000000000004", "20", StringComparison.Ordinal).Replace("19.999999999999996", "20", StringComparison.Ordinal);

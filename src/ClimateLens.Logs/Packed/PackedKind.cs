@@ -62,6 +62,11 @@ internal static class PackedKinds
 
     private static PackedKind OfZip(Stream stream)
     {
+        if (ZipEnd.CountOf(stream) > PackedLimits.Entries)
+        {
+            return PackedKind.Zip; // too long a list to be read into memory, which no workbook has
+        }
+
         try
         {
             using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true);

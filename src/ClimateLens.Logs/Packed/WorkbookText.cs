@@ -41,11 +41,6 @@ internal static class WorkbookText
 
     private static void CheckSize(FileStream file)
     {
-        if (PackedKinds.Of(file) != PackedKind.Workbook)
-        {
-            return;
-        }
-
         Span<byte> mark = stackalloc byte[2];
         file.ReadExactly(mark);
         file.Position = 0;

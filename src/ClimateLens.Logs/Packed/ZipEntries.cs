@@ -24,8 +24,8 @@ internal sealed class ZipEntries(DialectSettings dialect, ProblemList problems)
     {
         try
         {
-            using var stream = new FileStream(file.Path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (PackedKinds.Of(stream) != PackedKind.Zip)
+            using FileStream? stream = DiskFile.TryOpen(file, out _);
+            if (stream is null || PackedKinds.Of(stream) != PackedKind.Zip)
             {
                 return [file];
             }

@@ -79,7 +79,7 @@ internal sealed class OpenedExport(ExportStream stream, Encoding encoding, Diale
 
     private static OpenedExport? TryUnpack(FileStream disk, ExportFile file, DialectSettings dialect, out Problem? problem)
     {
-        PackedKind kind = PackedKinds.Of(disk);
+        PackedKind kind = file.Entry is null ? PackedKinds.Of(disk) : PackedKind.Zip; // an entry was found in an archive's list already
         if (kind == PackedKind.Unknown || (kind == PackedKind.Zip && file.Entry is null))
         {
             problem = ProblemCodes.Binary.In(file.Name, 1, null, kind == PackedKind.Zip ? "a zip archive" : "an archive or document of a kind that is not read", "text, .gz, .zip, .xlsx or .xls", kind == PackedKind.Zip ? "Give it a name that ends in .zip." : "Unpack it, or save the sheet as .xlsx or CSV.");
