@@ -15,7 +15,6 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
 {
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
     private readonly OddCells _odd = new(aside);
-
     private readonly StepSample _stamps = new();
 
     /// <summary>Reads the rows; false when nothing of the file can be taken, which is reported.</summary>
@@ -25,7 +24,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     public bool Read(OpenedExport opened, FileRows rows, int blockRows)
     {
         StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes: false, aside, counts);
-        using ExportTable? table = ExportTable.Open(opened, linesInQuotes: false, aside, counts);
+        using ExportTable? table = ExportTable.Open(opened, export, linesInQuotes: false, aside, counts);
         if (table is null)
         {
             return false;
@@ -42,7 +41,6 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
 
         ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
-        table.Wanted = WantedFields.Of(export);
         counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Field), .. RowChoice.FieldsOf(export, table.Columns)]);
         using var pump = new BlockPump(rows.Take);
         var blocks = new RowBlocks(rows, pump, blockRows);

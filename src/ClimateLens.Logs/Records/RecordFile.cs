@@ -33,13 +33,12 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
     public List<StoredRecord>? Read(OpenedExport opened, bool linesInQuotes)
     {
         StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes, aside, counts);
-        using ExportTable? table = ExportTable.Open(opened, linesInQuotes, aside, counts);
+        using ExportTable? table = ExportTable.Open(opened, export, linesInQuotes, aside, counts);
         if (table is null || TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
         {
             return null;
         }
 
-        table.Wanted = WantedFields.Of(export);
         RecordColumn[] columns = Bind(table.Columns);
         counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Index)]);
         ReadRows(table, time, plan, columns);

@@ -16,30 +16,30 @@ internal sealed class ExportTable : IDisposable
     private readonly DialectSettings _dialect;
     private readonly SetAsideLog _aside;
     private readonly RowCounts _counts;
-    private readonly TableHeader _header = new();
+    private readonly FieldRef[] _wanted; // without these no row can be read: a header in the middle of the file is judged by them
+    private TableHeader _header = new();
     private bool _onFirst;
     private bool _isStrange;
     private int _headerRowsSeen;
 
-    private ExportTable(RowReader rows, DialectSettings dialect, SetAsideLog aside, RowCounts counts)
+    private ExportTable(OpenedExport opened, FieldRef[] wanted, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
-        _rows = rows;
-        _dialect = dialect;
+        _rows = new RowReader(opened.Stream, opened.Dialect, opened.Encoding, linesInQuotes);
+        _dialect = opened.Dialect;
+        _wanted = wanted;
         _aside = aside;
         _counts = counts;
+        HasIsoTimes = opened.IsWorkbook;
     }
 
     /// <summary>Finds columns by name or position.</summary>
     public ColumnFinder Columns { get; private set; } = new("", [], 0, null);
 
     /// <summary>Whether its times may be ISO 8601 whatever the format of the export.</summary>
-    public bool HasIsoTimes { get; private init; }
+    public bool HasIsoTimes { get; }
 
     /// <summary>Number of fields that a row must have.</summary>
     public int FieldCount { get; private set; }
-
-    /// <summary>Columns without which no row can be read: a header in the middle of the file is judged by them.</summary>
-    public IReadOnlyList<FieldRef> Wanted { get; set; } = [];
 
     /// <summary>How often the columns were named anew in the middle of the file; where it changes they are to be bound again.</summary>
     public int HeadersTaken { get; private set; }
@@ -54,9 +54,9 @@ internal sealed class ExportTable : IDisposable
     public ReadOnlySpan<byte> Raw => _rows.Raw;
 
     /// <summary>Reads up to the first data row; null when there is no header where there should be one.</summary>
-    public static ExportTable? Open(OpenedExport export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
+    public static ExportTable? Open(OpenedExport opened, ExportSettings export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
-        var table = new ExportTable(new RowReader(export.Stream, export.Dialect, export.Encoding, linesInQuotes), export.Dialect, aside, counts) { HasIsoTimes = export.IsWorkbook };
+        var table = new ExportTable(opened, WantedFields.Of(export), linesInQuotes, aside, counts);
         if (table.ReadHeader())
         {
             return table;
@@ -108,18 +108,10 @@ internal sealed class ExportTable : IDisposable
     /// <summary>Sets aside the current row, whose time cannot be read: as a header, as a row of totals, or for its time.</summary>
     public void SetTimeAside(ProblemCode code, int column, ReadOnlySpan<byte> found, string expected)
     {
-        if (TakeNewHeader())
+        if (!TakeNewHeader() && !IsSummary())
         {
-            return;
+            SetAside(code, column, found, expected);
         }
-
-        if (SummaryRows.IsOne(this))
-        {
-            SetAside(ProblemCodes.SummaryRow, null, Raw, "readings");
-            return;
-        }
-
-        SetAside(code, column, found, expected);
     }
 
     private bool ReadHeader()
@@ -177,11 +169,11 @@ internal sealed class ExportTable : IDisposable
 
         var fresh = new TableHeader();
         fresh.Add(_rows);
-        _isStrange = _header.HasSeveralRows || !fresh.Serves(Wanted, _header);
+        _isStrange = _header.HasSeveralRows || !fresh.Serves(_wanted, _header);
         SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.HeaderChanged, null, Raw, _isStrange ? "the columns that are read, or the same header as above" : "the same header as above");
         if (!_isStrange)
         {
-            _header.Become(fresh);
+            _header = fresh;
             TakeHeader();
             HeadersTaken++;
         }
@@ -259,18 +251,23 @@ internal sealed class ExportTable : IDisposable
             return true;
         }
 
-        if (TakeNewHeader())
+        if (!TakeNewHeader() && !IsSummary())
         {
-            return false;
+            SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.Fields, null, Encoding.UTF8.GetBytes($"{_rows.FieldCount} fields"), $"{FieldCount} fields");
         }
 
-        if (SummaryRows.IsOne(this))
-        {
-            SetAside(ProblemCodes.SummaryRow, null, Raw, "readings");
-            return false;
-        }
-
-        SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.Fields, null, Encoding.UTF8.GetBytes($"{_rows.FieldCount} fields"), $"{FieldCount} fields");
         return false;
+    }
+
+    /// <summary>Sets the row aside where it holds totals or averages.</summary>
+    private bool IsSummary()
+    {
+        if (!SummaryRows.IsOne(this))
+        {
+            return false;
+        }
+
+        SetAside(ProblemCodes.SummaryRow, null, Raw, "readings");
+        return true;
     }
 }

@@ -86,18 +86,6 @@ internal sealed class TableHeader
             ? NameAt(position) == before.NameAt(position) && position <= _names.Count
             : field.Name is null || _names.Count(name => string.Equals(name, field.Name, StringComparison.OrdinalIgnoreCase)) == 1);
 
-    /// <summary>Takes over the names of another one.</summary>
-    public void Become(TableHeader other)
-    {
-        _known = null;
-        _rows.Clear();
-        _rows.AddRange(other._rows);
-        _names.Clear();
-        _names.AddRange(other._names);
-        _single.Clear();
-        _single.AddRange(other._single);
-    }
-
     private string NameAt(int position) => position <= _names.Count ? _names[position - 1] : "";
 
     private static string TextOf(RowReader row, int field) => Encoding.UTF8.GetString(CellText.Trim(row.Field(field)));

@@ -35,7 +35,7 @@ internal sealed class StampPlan
 
         var plan = new StampPlan();
         using var silent = new SetAsideLog(aside.File, new ProblemList(), open: null);
-        using (ExportTable? table = ExportTable.Open(opened, linesInQuotes, silent, new RowCounts()))
+        using (ExportTable? table = ExportTable.Open(opened, export, linesInQuotes, silent, new RowCounts()))
         {
             if (table is not null && TimeColumns.Bind(export.Time, table.Columns, silent) is TimeColumns time)
             {
