@@ -30,6 +30,9 @@ internal static partial class MissingWords
         return text.Length > 0 && (text.All(c => c == ' ' || Fillers.Contains(c, StringComparison.Ordinal)) || IsWord(text));
     }
 
+    /// <summary>Whether a trimmed text says "no value".</summary>
+    public static bool Contains(string text) => text.Length <= LongestWord && Contains(Encoding.UTF8.GetBytes(text));
+
     private static bool IsWord(string text)
     {
         string bare = text.Trim('<', '>', '(', ')', '[', ']', '{', '}', '"', '\'', ' ');

@@ -1,3 +1,4 @@
+using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.Describe.Clock;
 using ClimateLens.Logs.Describe.Numbers;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.Describe.Clock;
 using ClimateLens.Logs.Describe.Numbers;
 using ClimateLens.Nursery.Problems;

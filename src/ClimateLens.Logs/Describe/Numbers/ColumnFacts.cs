@@ -1,3 +1,4 @@
+using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.Describe.Words;
 
 namespace ClimateLens.Logs.Describe.Numbers;
