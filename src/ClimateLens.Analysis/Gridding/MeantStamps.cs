@@ -1,3 +1,5 @@
+using ClimateLens.Nursery.Time;
+
 namespace ClimateLens.Analysis.Gridding;
 
 /// <summary>
@@ -28,7 +30,7 @@ internal static class MeantStamps
         int near = 0;
         for (int i = 0; i < stamps.Length; i++)
         {
-            long apart = Apart(stamps[i] - start, step);
+            long apart = StepPhase.Apart(stamps[i], start, step);
             bool isNear = Math.Abs(apart) * 4 <= step;
             meant[i] = isNear ? stamps[i] - apart : stamps[i];
             strayed = isNear ? Math.Max(strayed, Math.Abs(apart)) : strayed;
@@ -48,12 +50,5 @@ internal static class MeantStamps
         }
 
         return even >= EvenShare * (stamps.Length - 1);
-    }
-
-    /// <summary>The way from the nearest step to a moment. [µs]</summary>
-    private static long Apart(long moment, long step)
-    {
-        long past = ((moment % step) + step) % step;
-        return past * 2 > step ? past - step : past;
     }
 }

@@ -1,3 +1,5 @@
+using ClimateLens.Nursery.Time;
+
 namespace ClimateLens.Logs.Times;
 
 /// <summary>

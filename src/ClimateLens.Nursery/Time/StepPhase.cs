@@ -1,7 +1,7 @@
-namespace ClimateLens.Logs.Times;
+namespace ClimateLens.Nursery.Time;
 
 /// <summary>Where stamps lie within a repeating step.</summary>
-internal static class StepPhase
+public static class StepPhase
 {
     /// <summary>The circular mean of stamps within a step. [µs from the start of the step]</summary>
     public static long MiddleOf(ReadOnlySpan<long> stamps, long step)
