@@ -137,7 +137,7 @@ internal sealed class SourceImport(
     }
 
     private ImportDetails DetailsOf(OpenedExport opened, RowCounts counts, ReasonList reasons)
-        => counts.Facts.Details(opened.Dialect, opened.Encoding, reasons, export.StepSeconds ?? counts.Step?.Seconds, counts.RowsByFormat) with { Clock = counts.Facts.Series?.Clock(nursery, export) };
+        => counts.Facts.Details(opened.Dialect, opened.Encoding, reasons, export.StepSeconds ?? counts.Step?.Seconds) with { Clock = counts.Facts.Series?.Clock(nursery, export) };
 
     private static LedgerFile Entry(ExportFile file, string hash, long size, RowCounts counts, StoredFile? aside) => new()
     {

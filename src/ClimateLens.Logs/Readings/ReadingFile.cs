@@ -104,7 +104,10 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             }
         }
 
-        counts.Facts.TimeFormat(export.Time.Format, timed);
+        if (export.Time.MoreFormats.IsEmpty)
+        {
+            counts.Facts.TimeFormats([(export.Time.Format, timed)]);
+        }
     }
 
     private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values, RowChoice? choice)

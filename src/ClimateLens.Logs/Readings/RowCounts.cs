@@ -30,9 +30,6 @@ internal sealed class RowCounts
     /// <summary>Rows that contradicted an older one.</summary>
     public int Conflicts { get; set; }
 
-    /// <summary>Rows by the format of their time, in the order of the settings; empty where the export has one format.</summary>
-    public IReadOnlyList<(string Format, int Rows)> RowsByFormat { get; set; } = [];
-
     /// <summary>Step of the file's readings; null for records and for files with fewer than two readings.</summary>
     public NominalStep? Step { get; set; }
 

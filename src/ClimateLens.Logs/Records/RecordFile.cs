@@ -114,7 +114,10 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             _records.Add(new StoredRecord(house, utc, fileIndex, table.Line, Fields(table, columns, times, utc)));
         }
 
-        counts.Facts.TimeFormat(export.Time.Format, timed);
+        if (export.Time.MoreFormats.IsEmpty)
+        {
+            counts.Facts.TimeFormats([(export.Time.Format, timed)]);
+        }
     }
 
     private string? HouseOf(ExportTable table, RecordColumn[] columns)

@@ -11,7 +11,7 @@ internal sealed class FileFacts
 {
     private const int UnusedNamed = 40;
 
-    private readonly List<(string Format, int Rows)> _formats = [];
+    private ImmutableArray<TimeFormatCount> _formats = [];
     private ImmutableArray<string> _unused = [];
     private int _unusedCount;
 
@@ -30,28 +30,22 @@ internal sealed class FileFacts
         _unused = [.. left.Take(UnusedNamed).Select(i => NameOf(i < names.Count ? names[i] : "", i))];
     }
 
-    /// <summary>Notes rows whose time was read by a format.</summary>
-    public void TimeFormat(string format, int rows)
-    {
-        if (rows > 0)
-        {
-            _formats.Add((format, rows));
-        }
-    }
+    /// <summary>Notes how many rows' times were read by each format, in the order of the settings.</summary>
+    public void TimeFormats(IEnumerable<(string Format, int Rows)> formats)
+        => _formats = [.. formats.Where(f => f.Rows > 0).Select(f => new TimeFormatCount(f.Format, f.Rows))];
 
     /// <summary>All that is known of the file.</summary>
     /// <param name="dialect">How it was cut.</param>
     /// <param name="encoding">Encoding that it was read in.</param>
     /// <param name="reasons">What was set aside.</param>
     /// <param name="stepSeconds">Step as the nursery file gives it or the stamps keep it, or null. [s]</param>
-    /// <param name="formats">Rows by the format of their time where the export lists several; else empty.</param>
-    public ImportDetails Details(DialectSettings dialect, Encoding encoding, ReasonList reasons, int? stepSeconds, IReadOnlyList<(string Format, int Rows)> formats)
+    public ImportDetails Details(DialectSettings dialect, Encoding encoding, ReasonList reasons, int? stepSeconds)
     {
         int? step = stepSeconds ?? Series?.StepSeconds;
         return new ImportDetails
         {
             Dialect = new ImportDialect(encoding.WebName, $"{dialect.Delimiter}", $"{dialect.QuoteChar}", $"{dialect.DecimalChar}", $"{dialect.GroupChar}", dialect.HeaderRow),
-            TimeFormats = [.. (formats.Count > 0 ? formats.Where(f => f.Rows > 0) : _formats).GroupBy(f => f.Format, StringComparer.Ordinal).Select(g => new TimeFormatCount(g.Key, g.Sum(f => f.Rows)))],
+            TimeFormats = _formats,
             UnusedColumns = _unused,
             UnusedColumnCount = _unusedCount,
             Reasons = reasons.ToImmutable(),

@@ -85,8 +85,9 @@ internal sealed class StampPlan
     {
         if (settings.MoreFormats.Length > 0 && _lines.Count > 0)
         {
-            counts.RowsByFormat = [.. settings.Formats.Select((format, i) => (format, _formats.AsSpan().Count((byte)i)))];
-            string found = string.Join("; ", counts.RowsByFormat.Select(f => $"{f.Rows} rows {f.Format}"));
+            (string Format, int Rows)[] formats = [.. settings.Formats.Select((format, i) => (format, _formats.AsSpan().Count((byte)i)))];
+            counts.Facts.TimeFormats(formats);
+            string found = string.Join("; ", formats.Select(f => $"{f.Rows} rows {f.Format}"));
             int undecided = _formats.AsSpan().Count(StampVerdict.Undecided);
             aside.Problems.Add(ProblemCodes.TimeFormats.In(aside.File, null, null, undecided == 0 ? found : $"{found}; {undecided} rows undecided", ""));
         }
