@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using ClimateLens.EndToEnd.Tests.Program;
-using ClimateLens.TestKit;
 
 namespace ClimateLens.EndToEnd.Tests;
 
