@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace ClimateLens.Logs.Cells;
 
@@ -20,7 +21,10 @@ internal static class NumberCell
 
     /// <summary>The quick way for what nearly every cell is: sign, up to 19 digits, one decimal mark of one byte, no exponent.</summary>
     public static bool TryReadPlain(ReadOnlySpan<byte> cell, NumberFormat format, out double value)
-        => TryReadPlain(cell, format.DecimalByte, out value) || (format.Either && TryReadPlain(cell, (byte)',', out value));
+    {
+        int at = 0;
+        return TryScanPlain(cell, ref at, format.DecimalByte, format.OtherDecimalByte, out value) && at == cell.Length;
+    }
 
     /// <summary>The slower way for all the rest: group marks, exponents, signs of other alphabets or at the end.</summary>
     public static bool TryReadOdd(ReadOnlySpan<byte> cell, NumberFormat format, out double value)
@@ -33,44 +37,48 @@ internal static class NumberCell
             && double.IsFinite(value);
     }
 
-    private static bool TryReadPlain(ReadOnlySpan<byte> cell, byte decimalMark, out double value)
+    /// <summary>Reads such a number from a place in a row on, as far as it goes; what stands behind it is for the caller to look at.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="at">Where the number begins; then the place behind it.</param>
+    /// <param name="mark">Decimal mark.</param>
+    /// <param name="other">The other decimal mark where there are two, else the same.</param>
+    /// <param name="value">The number.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static bool TryScanPlain(ReadOnlySpan<byte> row, ref int at, byte mark, byte other, out double value)
     {
-        value = 0;
-        int i = cell.Length > 0 && cell[0] is (byte)'-' or (byte)'+' ? 1 : 0;
-        if (cell.Length - i is 0 or > 20)
-        {
-            return false;
-        }
-
+        int i = at;
+        bool negative = i < row.Length && row[i] == (byte)'-';
+        i += negative || (i < row.Length && row[i] == (byte)'+') ? 1 : 0;
+        int first = i;
+        int point = -1;
         ulong mantissa = 0;
-        int digits = 0;
-        int decimals = -1;
-        for (; i < cell.Length; i++)
+        for (; i < row.Length; i++)
         {
-            uint digit = (uint)(cell[i] - '0');
+            uint digit = (uint)(row[i] - '0');
             if (digit <= 9)
             {
                 mantissa = (mantissa * 10) + digit;
-                digits++;
-                decimals += decimals >= 0 ? 1 : 0;
             }
-            else if (decimals < 0 && cell[i] == decimalMark)
+            else if (point < 0 && (row[i] == mark || row[i] == other))
             {
-                decimals = 0;
+                point = i;
             }
             else
             {
-                return false;
+                break;
             }
         }
 
+        int digits = i - first - (point < 0 ? 0 : 1);
+        int decimals = point < 0 ? 0 : i - point - 1;
+        (at, value) = (i, 0);
         if (digits is 0 or > 19 || mantissa > LargestExactMantissa)
         {
             return false;
         }
 
         value = decimals > 0 ? mantissa / ExactPowers[decimals] : mantissa;
-        value = cell[0] == (byte)'-' ? -value : value;
+        value = negative ? -value : value;
         return true;
     }
 }

@@ -18,6 +18,9 @@ internal sealed class NumberFormat(char decimalChar, char? groupChar, bool eithe
     /// <summary>The decimal mark where it is one byte, else 0: such files take the slower way.</summary>
     public byte DecimalByte { get; } = decimalChar < 128 ? (byte)decimalChar : (byte)0;
 
+    /// <summary>The other decimal mark where both '.' and ',' are, else the same.</summary>
+    public byte OtherDecimalByte => either ? (byte)(DecimalByte == (byte)'.' ? ',' : '.') : DecimalByte;
+
     /// <summary>Whether both '.' and ',' are decimal marks.</summary>
     public bool Either => either;
 

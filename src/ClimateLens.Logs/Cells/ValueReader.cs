@@ -42,6 +42,9 @@ internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes m
     /// <summary>Unit of the file.</summary>
     public Unit Unit => unit;
 
+    /// <summary>Marks of the file's numbers.</summary>
+    public NumberFormat Format => format;
+
     /// <summary>Whether the column takes on and off as words.</summary>
     public bool IsSwitch => unit.Quantity == Quantity.OnOff;
 
@@ -67,7 +70,14 @@ internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes m
             }
         }
 
-        if (missing.Contains(number))
+        return Read(number, out value);
+    }
+
+    /// <summary>Takes a cell that is a plain number, read by <see cref="NumberCell.TryScanPlain"/>.</summary>
+    public CellKind Read(double number, out double value)
+    {
+        value = double.NaN;
+        if (missing.Contains(number)) // a code that is a plain number is among the numbers, however it is spelt
         {
             return CellKind.Missing;
         }

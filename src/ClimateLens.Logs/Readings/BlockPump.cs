@@ -10,7 +10,8 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="take">Takes the blocks, in their order.</param>
 internal sealed class BlockPump(Action<int, YearRows> take) : IDisposable
 {
-    private const int BlocksInBetween = 6;
+    // A row group is written in one go: the reading side fills as many blocks meanwhile.
+    private const int BlocksInBetween = 20;
 
     private readonly BlockingCollection<(int Year, YearRows Block)> _queue = new(BlocksInBetween);
     private readonly CancellationTokenSource _failed = new();

@@ -22,7 +22,7 @@ internal sealed class FileRows(string[] names, MemoryLimits limits, SpillFolder 
     public IReadOnlyDictionary<int, FileYear> Years => _years;
 
     /// <summary>Blocks for the reading side.</summary>
-    public BlockPool Pool { get; } = new(names, most: 16);
+    public BlockPool Pool { get; } = new(names, most: 24);
 
     /// <summary>Whether rows flowed that turned out not to be in the order of time: the file is to be read again, without flowing.</summary>
     public bool MustSort { get; private set; }

@@ -58,6 +58,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     private void ReadRows(ExportTable table, TimeColumns time, StampPlan? plan, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
     {
         double[] values = new double[columns.Length];
+        var numbers = new PlainNumbers(table.Delimiter, columns);
         RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
         int headers = 0;
         int timed = 0;
@@ -69,6 +70,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 time = TimeColumns.Bind(export.Time, table.Columns, aside, plan)!; // a new header is taken only where the time is in it
                 columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
                 choice = RowChoice.Of(export, table.Columns, columns);
+                numbers = new PlainNumbers(table.Delimiter, columns);
             }
 
             if (choice is not null && !choice.Fits(table))
@@ -92,7 +94,8 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             }
 
             _stamps.Add(utc);
-            ReadCells(table, columns, utc, values, choice);
+            numbers.Read(table);
+            ReadCells(table, columns, numbers, utc, values, choice);
             YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
             {
@@ -110,7 +113,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, long utc, double[] values, RowChoice? choice)
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, PlainNumbers numbers, long utc, double[] values, RowChoice? choice)
     {
         for (int c = 0; c < columns.Length; c++)
         {
@@ -122,7 +125,8 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             }
 
             ValueReader reader = column.Later.IsEmpty ? column.Reader : column.ReaderAt(utc);
-            CellKind kind = reader.Read(table.Field(column.Field), out values[c]);
+            double number = numbers[column.Field];
+            CellKind kind = double.IsNaN(number) ? reader.Read(table.Field(column.Field), out values[c]) : reader.Read(number, out values[c]);
             if (kind > CellKind.Missing && _odd.Add(kind, column.Field + 1, column.Name, table.Field(column.Field), table.Line, reader))
             {
                 counts.CellsNotRead++;

@@ -53,6 +53,12 @@ internal sealed class ExportTable : IDisposable
     /// <summary>The row as it stands in the file.</summary>
     public ReadOnlySpan<byte> Raw => _rows.Raw;
 
+    /// <summary>Whether the row's fields are what stands between its delimiters, byte for byte but for blanks around them.</summary>
+    public bool IsPlain => _rows.IsPlain;
+
+    /// <summary>What stands between fields; says nothing where widths or blanks part them.</summary>
+    public byte Delimiter => (byte)_dialect.Delimiter;
+
     /// <summary>Reads up to the first data row; null when there is no header where there should be one.</summary>
     public static ExportTable? Open(OpenedExport opened, ExportSettings export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {

@@ -21,6 +21,7 @@ internal sealed class RowReader : IDisposable
     private readonly bool _transcoded;
     private readonly byte[] _blanks;
     private readonly byte _comment;
+    private readonly byte _quote;
     private CsvMalformedReason? _malformed;
 
     /// <summary>Opens a reader over a stream, which the caller closes.</summary>
@@ -32,6 +33,7 @@ internal sealed class RowReader : IDisposable
     {
         _transcoded = encoding is not UTF8Encoding;
         _comment = dialect.CommentChar is char comment && comment < 128 ? (byte)comment : (byte)0;
+        _quote = (byte)dialect.QuoteChar;
         _blanks = [(byte)dialect.Delimiter, (byte)dialect.QuoteChar, (byte)' ', (byte)'\t'];
         _cutter = dialect.Widths.Length > 0 ? new WidthsCutter(dialect.Widths) : dialect.Delimiter == ' ' ? new BlanksCutter((byte)dialect.QuoteChar) : null;
         _csv = CsvReader.Create(stream, Options(dialect, encoding, linesInQuotes), leaveOpen: true);
@@ -48,6 +50,9 @@ internal sealed class RowReader : IDisposable
 
     /// <summary>Whether the row holds nothing.</summary>
     public bool IsBlank => Raw.IndexOfAnyExcept(_blanks) < 0;
+
+    /// <summary>Whether the row's fields are what stands between its delimiters: it is cut at marks and holds no quote.</summary>
+    public bool IsPlain => _cutter is null && !Raw.Contains(_quote);
 
     /// <summary>Whether the row is a comment.</summary>
     public bool IsComment => _comment != 0 && Raw.Length > 0 && Raw[0] == _comment;

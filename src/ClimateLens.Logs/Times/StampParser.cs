@@ -28,6 +28,7 @@ internal sealed class StampParser
         _timeStart = timeStart;
         _comma = comma;
         _date = new RememberedDate(RememberedDate.PartsOf(parts));
+        IsDateOnly = _word == StampWord.None && !Array.Exists(parts, part => part.IsHour);
         _clock = _word == StampWord.Iso ? PlainClock.Iso : PlainClock.Of(parts.AsSpan(_date.Parts));
     }
 
@@ -47,7 +48,7 @@ internal sealed class StampParser
     public string Text { get; }
 
     /// <summary>Whether the format holds no time of day.</summary>
-    public bool IsDateOnly => _word == StampWord.None && !Array.Exists(_parts, part => part.IsHour);
+    public bool IsDateOnly { get; }
 
     /// <summary>Whether the stamps name no year.</summary>
     public bool LacksYear => _word == StampWord.None && !Array.Exists(_parts, part => part.Letter == 'y');

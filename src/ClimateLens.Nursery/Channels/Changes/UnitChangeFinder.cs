@@ -52,8 +52,8 @@ public static class UnitChangeFinder
     private static FoundUnitChange? At(
         int day, List<DayProfile> days, IReadOnlyList<UnitCandidate> candidates, Channel channel, ReadOnlySpan<long> utcMicros, ReadOnlySpan<double> values)
     {
-        List<DayProfile> before = [.. days.Take(day).TakeLast(MostDays).Where(d => days[day].Day - d.Day <= FarthestDays)];
-        List<DayProfile> after = [.. days.Skip(day + 1).Take(MostDays).Where(d => d.Day - days[day].Day <= FarthestDays)];
+        List<DayProfile> before = Near(days, Math.Max(0, day - MostDays), day, days[day].Day);
+        List<DayProfile> after = Near(days, day + 1, Math.Min(days.Count, day + 1 + MostDays), days[day].Day);
         if (before.Count < FewestDays || after.Count < FewestDays)
         {
             return null;
@@ -76,4 +76,8 @@ public static class UnitChangeFinder
 
         return null;
     }
+
+    /// <summary>Those of a few days that lie near enough to one.</summary>
+    private static List<DayProfile> Near(List<DayProfile> days, int from, int end, long day)
+        => days.GetRange(from, end - from).FindAll(d => Math.Abs(d.Day - day) <= FarthestDays);
 }
