@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using System.Diagnostics;
 using System.Globalization;
 using ClimateLens.EndToEnd.Tests.Program;
@@ -100,7 +101,7 @@ public sealed class KilledImportTests
                 process.Refresh();
                 used = process.TotalProcessorTime;
             }
-            catch (InvalidOperationException)
+            catch (Exception gone) when (gone is InvalidOperationException or Win32Exception)
             {
                 // it ended in between
             }
