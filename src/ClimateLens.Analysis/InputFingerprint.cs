@@ -75,7 +75,12 @@ public static class InputFingerprint
 
         foreach (CropSettings crop in house.Crops)
         {
-            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Sale));
+            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Pinched), Date(crop.Sale));
+            foreach (SpacingStep step in crop.Spacing)
+            {
+                Texts(hash, "spacing", Date(step.From), step.Pattern);
+                Numbers(hash, step.DistanceCm, step.RowDistanceCm ?? double.NaN);
+            }
         }
     }
 

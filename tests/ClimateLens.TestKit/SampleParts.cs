@@ -45,6 +45,15 @@ internal static class SampleParts
     private static OffsetDateTime London(int day, int hour, int minute)
         => new LocalDateTime(2025, 10, day, hour, minute).InZoneStrictly(SampleReviews.London).ToOffsetDateTime();
 
+    public static CanopyState Canopy(LocalDate first) => new(new Estimate(0.74, 0.66, 0.82), new CanopyClosure(first.PlusDays(24), first.PlusDays(17), first.PlusDays(35)))
+    {
+        Days = [.. Enumerable.Range(0, 7).Select(i => new CanopyDay(first.PlusDays(i), new Estimate(0.68 + (0.01 * i), 0.6 + (0.01 * i), 0.76 + (0.01 * i))))],
+        Widths = [new CanopyWidth(first.PlusDays(-20), 12.1, 0.4), new CanopyWidth(first.PlusDays(-6), 17.25, 0.5)],
+        CountedFrom = first.PlusDays(-70),
+        Assumption = "",
+        Growth = "from memory",
+    };
+
     public static ImmutableArray<Finding> Findings { get; } =
     [
         new("lateOverheadWatering", 1, "3 of 4 overhead waterings ended after the cut-off.", "Finish overhead watering before 14:10, or water at the pot.", "The cut-off assumes 4 hours of drying: common practice, no source.", ["Mon 13 Oct 15:40 to 16:15, cut-off 14:10.", "Wed 15 Oct 16:05 to 16:35, cut-off 14:10.", "Fri 17 Oct 16:20 to 17:00, cut-off 14:10."]),
@@ -57,7 +66,6 @@ internal static class SampleParts
     [
         new("causes", "Causes cannot be told apart before the house balance is fitted."),
         new("wetPeriods", "No wetness sensor, and no film model rules yet."),
-        new("canopy", "Plant widths are read but not yet made into cover."),
     ];
 
     public static Provenance Provenance(string seedOfHash) => new(

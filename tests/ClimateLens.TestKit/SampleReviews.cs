@@ -27,6 +27,7 @@ public static class SampleReviews
             Hours = hours,
             RiskHours = new Estimate(hours.Count(h => h.Risk == true), 44, 71),
             RiskHoursBefore = new Estimate(28, 21, 35),
+            Canopy = SampleParts.Canopy(At(period.From.ToInstant()).Date),
             Waterings = SampleWaterings.Of(period, London),
             Records = ImmutableSortedDictionary<string, RecordCount>.Empty
                 .Add("potChecks", new RecordCount(24, "Not yet made into a dry-down."))

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Science.Canopy;
 
 namespace ClimateLens.Analysis.Reviews;
 
@@ -43,6 +44,11 @@ internal static class MethodNotes
                 "Every draw gives each sensor one error for the whole time, uniform over its ± accuracy, the assumed leaf offset likewise, and humidity a tenth of its error anew each hour. The range holds 5 to 95 % of the draws.",
                 "JCGM 100:2008 4.3.7 and JCGM 101:2008; the hourly tenth is a choice of this project",
                 "Holds for one sensor standing for the whole house; differences within the house are not in it."),
+            new(
+                "canopy",
+                $"Share of the ground that discs of the plants' width hide at the spacing of the nursery file; width by a logistic curve from potting or pinch, first guesses by crop, fitted to the measured widths by least squares. The range holds 5 to 95 % of {CanopyForecast.Draws} curves drawn from the fit; closed from a cover of {Say.Number(GroundCover.Closed)}.",
+                "plane geometry; growth numbers by crop from memory (docs/science/canopy.md)",
+                "Plants are no discs: 0.03 to 0.06 of cover near closure. Without widths the range is wide; three widths narrow it."),
             new(
                 "watering cut-off",
                 "Sunset of the local day less the drying hours; leaf-wetting methods only. Fog and hand watering count as wetting leaves.",

@@ -146,10 +146,34 @@ public sealed record ReviewHour(
 public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double MeanTemperatureC, double? Index, string? Grade);
 
 /// <summary>Ground cover and closure date.</summary>
-public sealed record CanopyState(Estimate Cover, CanopyClosure? ClosureDate);
+/// <param name="Cover">Cover on the last day of the period. [1]</param>
+/// <param name="ClosureDate">When the spacing that the crop stands at closes, past or to come; null when that is not expected before its sale (or four months on).</param>
+public sealed record CanopyState(Estimate Cover, CanopyClosure? ClosureDate)
+{
+    /// <summary>Cover day by day over the period.</summary>
+    public ImmutableArray<CanopyDay> Days { get; init; } = [];
 
-/// <summary>When cover reaches 0.95.</summary>
-public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate High);
+    /// <summary>Measured widths that the growth curve was fitted to, a mean a day.</summary>
+    public ImmutableArray<CanopyWidth> Widths { get; init; } = [];
+
+    /// <summary>The day from which growth is counted.</summary>
+    public LocalDate CountedFrom { get; init; }
+
+    /// <summary>What was assumed of crop and start, or empty.</summary>
+    public string Assumption { get; init; } = "";
+
+    /// <summary>Where the numbers of growth come from before a plant is measured.</summary>
+    public string Growth { get; init; } = "";
+}
+
+/// <summary>Ground cover at noon of a day. [1]</summary>
+public sealed record CanopyDay(LocalDate Date, Estimate Cover);
+
+/// <summary>Mean width of the plants measured on a day, and its standard error. [cm]</summary>
+public sealed record CanopyWidth(LocalDate Date, double WidthCm, double ErrorCm);
+
+/// <summary>When cover reaches 0.95: half of the drawn growth curves have closed by then, 5 % and 95 %; the last null when fewer ever do.</summary>
+public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate? High);
 
 /// <summary>A watering.</summary>
 /// <param name="Start">Start.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Checks;
+using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
@@ -24,7 +25,7 @@ internal static class UnknownParts
         yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
         string[] canopyAir = [.. period.Series.Where(s => s.Channel.Name is "canopyTemperature" or "canopyHumidity").Select(s => s.Label.ToLowerInvariant()).Distinct()];
         yield return (canopyAir.Length > 0, "canopyAir", $"The logged {Say.List(canopyAir)} is read, checked and kept, but not used: the risk here is worked out from the house sensor. Air between the plants is often damper.");
-        yield return (review.Canopy is null, "canopy", "How far the crop has closed is not worked out yet: this version does not use plant widths and spacing.");
+        yield return (review.Canopy is null, "canopy", WhyNoCanopy(period));
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
         UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
         yield return (methods is not null, "waterings.method", methods?.Sentence() ?? "");
@@ -50,6 +51,13 @@ internal static class UnknownParts
             ? $"Whether the clock of export \"{own[0].Source}\" runs right was not seen: {Say.InSentence(own[0].Check.Sentence)} A column with light or outside temperature in the same export would tell."
             : null;
     }
+
+    private static string WhyNoCanopy(HousePeriod period) => StandingCrop.Of(period.Input) switch
+    {
+        null => "The nursery file names no crop that stands in this house in the period: add [[house.crop]] with species, potted (or pinched) and spacing.",
+        { Spacing.IsEmpty: true } => "How far the crop has closed is not known without the distances at which it stands: add spacing to its [[house.crop]].",
+        _ => "How far the crop has closed is not known without the day of potting or pinch: add potted or pinched to its [[house.crop]].",
+    };
 
     private static bool HasHumidity(HousePeriod period) => period.Humidity is not null || period.HumidityFrom is not null;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
-using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
@@ -21,12 +21,13 @@ public static class ReviewAssembly
         Review review = new()
         {
             SchemaVersion = SchemaVersion,
-            House = new ReviewedHouse(input.House.Id, input.House.Name, input.Nursery.Name, CropOf(input), input.Nursery.Invented),
+            House = new ReviewedHouse(input.House.Id, input.House.Name, input.Nursery.Name, StandingCrop.Of(input)?.Species, input.Nursery.Invented),
             Period = PeriodOf(input),
             Coverage = CoverageOf.Period(period, risk.Hours),
             Hours = ReviewHours.Of(risk, WetFromWatering.Hours(period, risk.Hours), input.Nursery.Zone),
             RiskHours = risk.Total,
             RiskHoursBefore = risk.TotalBefore,
+            Canopy = CanopyCover.Of(input),
             Waterings = waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
@@ -50,21 +51,5 @@ public static class ReviewAssembly
             input.Period.End.InZone(zone).ToOffsetDateTime(),
             week.In(zone) == input.Period ? week.ToString() : null,
             zone.Id);
-    }
-
-    /// <summary>The first crop of the file that stands in the period: potted before its end, not sold before its start.</summary>
-    private static string? CropOf(HouseInput input)
-    {
-        DateTimeZone zone = input.Nursery.Zone;
-        LocalDate first = input.Period.Start.InZone(zone).Date, end = input.Period.End.InZone(zone).Date;
-        foreach (CropSettings crop in input.House.Crops)
-        {
-            if ((crop.Potted is null || crop.Potted < end) && (crop.Sale is null || crop.Sale > first))
-            {
-                return crop.Species;
-            }
-        }
-
-        return null;
     }
 }

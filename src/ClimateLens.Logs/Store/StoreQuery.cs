@@ -17,6 +17,9 @@ namespace ClimateLens.Logs.Store;
 /// <param name="cache">Reads parts.</param>
 internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache)
 {
+    /// <summary>How far before the run-in plant widths are looked for: a crop's growth is fitted to all of them.</summary>
+    private static readonly Duration CropTime = Duration.FromDays(366);
+
     /// <summary>Loads a house period and its run-in.</summary>
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn)
     {
@@ -37,7 +40,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {
-                records.AddRange(RecordsOf(source, kind, house.Id, from, to));
+                records.AddRange(RecordsOf(source, kind, house.Id, kind == RecordKind.PlantWidths ? Micros.Of(start - CropTime) : from, to));
             }
             else if (BatchOf(export, source, from, to) is ReadingBatch batch)
             {

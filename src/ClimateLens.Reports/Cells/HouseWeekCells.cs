@@ -13,6 +13,7 @@ public static class HouseWeekCells
         new DewMarginCell(),
         new HourlyTableCell(),
         new WateringsCell(),
+        new CanopyCell(),
         new OtherFindingsCell(),
         new RecordsCell(),
         new SensorsCell(),

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ClimateLens.Reports.Json;
 using NodaTime;
+using NodaTime.Text;
 
 namespace ClimateLens.Reports.Data;
 
@@ -40,6 +41,8 @@ internal sealed class CsvTable
     public CsvTable Number(int number) => Cell(number.ToString(CultureInfo.InvariantCulture));
 
     public CsvTable Flag(bool? flag) => Cell(flag switch { true => "true", false => "false", null => "" });
+
+    public CsvTable Date(LocalDate date) => Cell(LocalDatePattern.Iso.Format(date));
 
     public CsvTable Time(OffsetDateTime? time) => Cell(time is { } known ? TimeConverter.Pattern.Format(known) : "");
 

@@ -10,6 +10,9 @@ public static class DataFiles
     /// <summary>Hours.</summary>
     public const string Hours = "hours.csv";
 
+    /// <summary>Ground cover by day.</summary>
+    public const string Canopy = "canopy.csv";
+
     /// <summary>Waterings.</summary>
     public const string Waterings = "waterings.csv";
 
@@ -32,7 +35,7 @@ public static class DataFiles
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Files, Findings, Flags, Gaps, Hours, Review, Sensors, Waterings];
+    public static ImmutableArray<string> Names { get; } = [Canopy, Files, Findings, Flags, Gaps, Hours, Review, Sensors, Waterings];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -45,6 +48,11 @@ public static class DataFiles
         files[Flags] = FlagsTable(review);
         files[Gaps] = GapsTable(review);
         files[Findings] = FindingsTable(review);
+        if (review.Canopy is { } canopy)
+        {
+            files[Canopy] = CanopyTable(canopy);
+        }
+
         if (!review.Imports.IsEmpty)
         {
             files[Files] = FilesTable.Of(review.Imports);
@@ -83,6 +91,17 @@ public static class DataFiles
                 .Time(w.Sunset).Time(w.CutOff).Flag(w.AfterCutOff).Number(w.AbsoluteHumidityBeforeGm3).Number(w.AbsoluteHumidityAfterGm3)
                 .Number(w.AbsoluteHumidityRiseGm3?.Value).Number(w.AbsoluteHumidityRiseGm3?.Low).Number(w.AbsoluteHumidityRiseGm3?.High)
                 .Number(w.RelativeHumidityBeforePct).Number(w.RelativeHumidityAfterPct).Text(w.Source).EndRow();
+        }
+
+        return table.ToBytes();
+    }
+
+    private static byte[] CanopyTable(CanopyState canopy)
+    {
+        CsvTable table = new("date", "cover", "coverLow", "coverHigh");
+        foreach (CanopyDay day in canopy.Days)
+        {
+            table.Date(day.Date).Number(day.Cover.Value).Number(day.Cover.Low).Number(day.Cover.High).EndRow();
         }
 
         return table.ToBytes();

@@ -17,6 +17,7 @@ public sealed class DisplayUnits(UnitSystem system)
 
     private readonly Unit _temperature = Get(Quantity.Temperature, system == UnitSystem.Us ? "[degF]" : "Cel");
     private readonly Unit _difference = Get(Quantity.TemperatureDifference, system == UnitSystem.Us ? "[degF]" : "K");
+    private readonly Unit _inch = Get(Quantity.Length, "[in_i]");
     private readonly Unit _volume = Get(Quantity.Volume, system == UnitSystem.Us ? "[gal_us]" : "L");
 
     /// <summary>The system.</summary>
@@ -55,6 +56,9 @@ public sealed class DisplayUnits(UnitSystem system)
 
     /// <summary>Absolute humidity with its unit, one decimal. [g/m³]</summary>
     public static string VapourDensity(double? gramPerCubicMetre) => With(gramPerCubicMetre, 1, UnitSymbols.Of(Quantity.VapourDensity));
+
+    /// <summary>Width of a plant with its unit. [cm] in.</summary>
+    public string PlantWidth(double centimetre) => system == UnitSystem.Us ? With(_inch.FromSi(10 * centimetre), 1, "in") : With(centimetre, 1, "cm");
 
     /// <summary>A number with a fixed number of decimals, or "not known"; never "-0".</summary>
     public static string Number(double? value, int decimals)

@@ -1,0 +1,65 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>How much of the ground the crop covers, and when it closes.</summary>
+public sealed class CanopyCell : IReportCell
+{
+    private const double WideRange = 0.4; // of cover; choice of this project
+
+    /// <inheritdoc/>
+    public string Name => "canopy";
+
+    /// <inheritdoc/>
+    public string Heading => "How far has the crop closed?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        if (context.Review.Canopy is not { } canopy)
+        {
+            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("canopy", "It takes the crop's spacing and the day of potting or pinch."));
+        }
+
+        HtmlBuilder body = new();
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Ground cover\" tabindex=\"0\"><table class=\"data\"><caption>Share of the ground that leaves cover, seen from above</caption><thead><tr><th scope=\"col\">Day</th><th scope=\"col\">Cover</th><th scope=\"col\">5 to 95&#160;%</th></tr></thead><tbody>");
+        foreach (CanopyDay day in canopy.Days)
+        {
+            body.Line($"<tr><th scope=\"row\">{LocalTimes.Day(day.Date)}</th><td>{Words.Share(day.Cover.Value)}</td><td>{Range(day.Cover)}</td></tr>");
+        }
+
+        body.Line($"</tbody></table></div>");
+        body.Line($"<p class=\"note\">{Basis(canopy, context.Units)}</p>");
+        body.Line(context.DataLink(DataFiles.Canopy));
+        return new CellContent(Sentence(canopy), body.ToHtml(), "Modelled from plant widths and spacing, not measured: a closing canopy dries more slowly and its air is damper than the sensor's. Closed means a cover of 95\u00A0%.");
+    }
+
+    private static string Sentence(CanopyState canopy)
+    {
+        string cover = $"On {LocalTimes.Day(canopy.Days[^1].Date)} leaves covered about {Words.Share(canopy.Cover.Value)} of the ground ({Range(canopy.Cover)})";
+        if (canopy.ClosureDate is not { } closure)
+        {
+            return $"{cover}; at this spacing the crop is not expected to close before it is sold or within four months.";
+        }
+
+        bool past = closure.Value <= canopy.Days[^1].Date;
+        string latest = closure.High is { } high ? LocalTimes.Day(high) : "not at all";
+        string range = closure.High == closure.Low ? "" : $" (from {LocalTimes.Day(closure.Low)} to {latest})";
+        return past ? $"{cover}; at this spacing it has been closed since about {LocalTimes.Day(closure.Value)}{range}." : $"{cover}; at this spacing it will close about {LocalTimes.Day(closure.Value)}{range}.";
+    }
+
+    private static string Basis(CanopyState canopy, DisplayUnits units)
+    {
+        string widths = canopy.Widths.IsEmpty
+            ? "No plant width was measured: growth is a first guess by crop. Measuring ten plants on three days, a week apart, narrows it."
+            : $"Growth fitted to widths of {Words.Count(canopy.Widths.Length, "day", "days")}, the last on {LocalTimes.Day(canopy.Widths[^1].Date)}: {units.PlantWidth(canopy.Widths[^1].WidthCm)}.";
+        string wide = canopy.Cover.High - canopy.Cover.Low > WideRange && !canopy.Widths.IsEmpty ? " The range is still wide: measure again this week." : "";
+        return $"{widths}{wide} Days are counted from {LocalTimes.Day(canopy.CountedFrom)}. {canopy.Assumption}".TrimEnd();
+    }
+
+    private static string Range(Estimate cover) => $"{DisplayUnits.Number(100 * cover.Low, 0)} to {Words.Share(cover.High)}";
+}

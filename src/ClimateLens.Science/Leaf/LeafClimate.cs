@@ -1,0 +1,57 @@
+namespace ClimateLens.Science.Leaf;
+
+/// <summary>The weather of a leaf as columns of the same length and step; NaN where not known.</summary>
+/// <param name="airC">Air among the leaves. [°C]</param>
+/// <param name="relativeHumidityPct">Relative humidity among the leaves, 0 to 100. [%]</param>
+/// <param name="absorbedWm2">Short-wave radiation absorbed by a leaf area. [W/m²]</param>
+/// <param name="aboveC">Radiating temperature over the crop: cover or screen. [°C]</param>
+/// <param name="airSpeedMs">Air speed at the leaf, 0.01 or more. [m/s]</param>
+/// <param name="measuredLeafC">Leaf temperature where a sensor tells it, NaN elsewhere; empty for none. [°C]</param>
+/// <remarks>The lower side of the leaf sees leaves at the temperature of the air.</remarks>
+public readonly ref struct LeafClimate(
+    ReadOnlySpan<double> airC, ReadOnlySpan<double> relativeHumidityPct, ReadOnlySpan<double> absorbedWm2,
+    ReadOnlySpan<double> aboveC, ReadOnlySpan<double> airSpeedMs, ReadOnlySpan<double> measuredLeafC = default)
+{
+    /// <summary>Air among the leaves. [°C]</summary>
+    public ReadOnlySpan<double> AirC { get; } = airC;
+
+    /// <summary>Relative humidity among the leaves. [%]</summary>
+    public ReadOnlySpan<double> RelativeHumidityPct { get; } = relativeHumidityPct;
+
+    /// <summary>Short-wave radiation absorbed by a leaf area. [W/m²]</summary>
+    public ReadOnlySpan<double> AbsorbedWm2 { get; } = absorbedWm2;
+
+    /// <summary>Radiating temperature over the crop. [°C]</summary>
+    public ReadOnlySpan<double> AboveC { get; } = aboveC;
+
+    /// <summary>Air speed at the leaf. [m/s]</summary>
+    public ReadOnlySpan<double> AirSpeedMs { get; } = airSpeedMs;
+
+    /// <summary>Measured leaf temperature; empty for none. [°C]</summary>
+    public ReadOnlySpan<double> MeasuredLeafC { get; } = measuredLeafC;
+
+    /// <summary>Steps in each column.</summary>
+    public int Length => AirC.Length;
+
+    internal void Check()
+    {
+        Guard.SameLength(Length, RelativeHumidityPct.Length);
+        Guard.SameLength(Length, AbsorbedWm2.Length);
+        Guard.SameLength(Length, AboveC.Length);
+        Guard.SameLength(Length, AirSpeedMs.Length);
+        if (!MeasuredLeafC.IsEmpty)
+        {
+            Guard.SameLength(Length, MeasuredLeafC.Length);
+        }
+    }
+
+    /// <summary>Measured leaf minus air; NaN where no sensor tells it. [K]</summary>
+    internal double MeasuredOffsetK(int step) =>
+        MeasuredLeafC.IsEmpty ? double.NaN : Possible(MeasuredLeafC[step], -30, 80) - AirC[step];
+
+    internal LeafKernel At(int step, in LeafConstants constants) => new(
+        Possible(AirC[step], -30, 60), Possible(RelativeHumidityPct[step], 0, 100), Possible(AbsorbedWm2[step], 0, 1500),
+        Possible(AboveC[step], -100, 100), Possible(AirSpeedMs[step], 0, 10), constants);
+
+    private static double Possible(double value, double low, double high) => value >= low && value <= high ? value : double.NaN;
+}
