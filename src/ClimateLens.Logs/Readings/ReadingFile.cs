@@ -59,6 +59,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     {
         double[] values = new double[columns.Length];
         var numbers = new PlainNumbers(table.Delimiter, columns);
+        var whole = WholeRow.Of(columns);
         RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
         int headers = 0;
         int timed = 0;
@@ -71,6 +72,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
                 columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
                 choice = RowChoice.Of(export, table.Columns, columns);
                 numbers = new PlainNumbers(table.Delimiter, columns);
+                whole = WholeRow.Of(columns);
             }
 
             if (choice is not null && !choice.Fits(table))
@@ -95,7 +97,11 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
 
             _stamps.Add(utc);
             numbers.Read(table);
-            ReadCells(table, columns, numbers, utc, values, choice);
+            if (whole?.Read(numbers, values) != true)
+            {
+                ReadCells(table, columns, numbers, utc, values, choice, whole);
+            }
+
             YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
             if (meaning == LocalMeaning.Twice)
             {
@@ -113,11 +119,16 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, PlainNumbers numbers, long utc, double[] values, RowChoice? choice)
+    private void ReadCells(ExportTable table, ReadingColumn[] columns, PlainNumbers numbers, long utc, double[] values, RowChoice? choice, WholeRow? whole)
     {
         for (int c = 0; c < columns.Length; c++)
         {
             ref readonly ReadingColumn column = ref columns[c];
+            if (whole?.IsValue(c) == true)
+            {
+                continue;
+            }
+
             if (column.Field < 0 || choice?.Takes(c) == false)
             {
                 values[c] = double.NaN;
