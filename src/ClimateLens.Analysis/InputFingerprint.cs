@@ -65,7 +65,9 @@ public static class InputFingerprint
     {
         RiskRules rules = house.Rules;
         Texts(hash, "house", house.Id, house.Name);
-        Numbers(hash, rules.MarginK, rules.TemperatureLowC, rules.TemperatureHighC, rules.LeafNightOffsetK, rules.LeafNightOffsetErrorK, rules.DryingHours);
+        Numbers(hash, rules.MarginK, rules.TemperatureLowC, rules.TemperatureHighC, rules.LeafNightOffsetK, rules.LeafNightOffsetErrorK, rules.DryingHours, rules.LeafBalanceErrorK);
+        Numbers(hash, rules.CanopyTemperatureK, rules.CanopyTemperatureErrorK, rules.CanopyHumidityPct, rules.CanopyHumidityErrorPct);
+        Texts(hash, house.Glazing, rules.CanopyDifference ? "canopy" : "", rules.WetnessSensorRules ? "wetness sensor" : "");
         Texts(hash, [.. rules.SetByUser]);
         foreach (SensorSettings sensor in house.Sensors)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Nursery.Records;
 using NodaTime;
 
@@ -30,6 +31,12 @@ public sealed record Review
 
     /// <summary>Risk hours of the period before, computed alike from the run-in; null where it was not loaded or has no data.</summary>
     public Estimate? RiskHoursBefore { get; init; }
+
+    /// <summary>What each cause of error brings to the risk hours, greatest first; empty without a total.</summary>
+    public ImmutableArray<ErrorShare> ErrorShares { get; init; } = [];
+
+    /// <summary>On what the leaves' temperature and wetness rest: measured, modelled and assumed; null without air.</summary>
+    public FoliageBasis? LeafBasis { get; init; }
 
     /// <summary>Wet periods; null until a film model or a wetness sensor rules.</summary>
     public ImmutableArray<WetPeriod>? WetPeriods { get; init; }
@@ -77,6 +84,12 @@ public sealed record Review
     public required Provenance Provenance { get; init; }
 }
 
+/// <summary>What a cause of error brings to the risk hours of the period by itself.</summary>
+/// <param name="Cause"><c>airTemperature</c>, <c>relativeHumidity</c>, <c>leafTemperature</c>, <c>canopyTemperature</c>, <c>canopyHumidity</c>, <c>cover</c>, <c>airSpeed</c> or <c>film</c>.</param>
+/// <param name="Hours">Risk hours by which one standard deviation of it moves the total. [h]</param>
+/// <param name="Share">Its part of the variance of all causes. [1]</param>
+public sealed record ErrorShare(string Cause, double Hours, double Share);
+
 /// <summary>A value with its range: 5 % and 95 % of the draws (or as its method says).</summary>
 public sealed record Estimate(double Value, double Low, double High);
 
@@ -113,11 +126,11 @@ public sealed record Gap(OffsetDateTime Start, OffsetDateTime End, double Hours,
 /// <param name="AirTemperatureC">Mean air temperature. [°C]</param>
 /// <param name="RelativeHumidityPct">Mean relative humidity. [%]</param>
 /// <param name="VpdKPa">Mean vapour-pressure deficit of the air. [kPa]</param>
-/// <param name="DewPointC">Dew point of the mean vapour pressure. [°C]</param>
-/// <param name="LeafTemperatureC">Leaf temperature, measured or assumed. [°C]</param>
-/// <param name="DewPointMarginK">Leaf temperature minus dew point. [K]</param>
+/// <param name="DewPointC">Dew point of the mean vapour pressure at the main sensor. [°C]</param>
+/// <param name="LeafTemperatureC">Leaf temperature, measured, modelled or assumed. [°C]</param>
+/// <param name="DewPointMarginK">Leaf temperature minus the dew point of the air among the leaves. [K]</param>
 /// <param name="AbsoluteHumidityGm3">Mean absolute humidity. [g/m³]</param>
-/// <param name="Wet">True when the leaf is at or below the dew point; null where wetness is not known.</param>
+/// <param name="Wet">Whether leaves were wet for at least half of the hour; null where that is not known.</param>
 /// <param name="Risk">Whether a risk hour is more likely than not.</param>
 /// <param name="RiskProbability">Share of the draws in which it is one. [1]</param>
 /// <param name="Night">Whether the sun is down in the middle of the hour.</param>
@@ -135,11 +148,8 @@ public sealed record ReviewHour(
     double? RiskProbability,
     bool Night)
 {
-    /// <summary>
-    /// Whether leaves may still have been wet from a watering over them. Such an hour counts as a risk hour only by its margin:
-    /// how long leaves stayed wet is not known without a film model.
-    /// </summary>
-    public bool MayBeWetFromWatering { get; init; }
+    /// <summary>Dew point of the air among the leaves, from which the margin is counted. [°C]</summary>
+    public double? LeafAirDewPointC { get; init; }
 }
 
 /// <summary>A wet period.</summary>

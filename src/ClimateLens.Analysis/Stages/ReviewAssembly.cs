@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -24,10 +23,13 @@ public static class ReviewAssembly
             House = new ReviewedHouse(input.House.Id, input.House.Name, input.Nursery.Name, StandingCrop.Of(input)?.Species, input.Nursery.Invented),
             Period = PeriodOf(input),
             Coverage = CoverageOf.Period(period, risk.Hours),
-            Hours = ReviewHours.Of(risk, WetFromWatering.Hours(period, risk.Hours), input.Nursery.Zone),
+            Hours = ReviewHours.Of(risk, input.Nursery.Zone),
             RiskHours = risk.Total,
             RiskHoursBefore = risk.TotalBefore,
-            Canopy = CanopyCover.Of(input),
+            ErrorShares = risk.Errors,
+            LeafBasis = period.HasAir ? period.Foliage?.Basis : null,
+            WetPeriods = period.HasAir ? WetSpells.Find(period, risk) : null,
+            Canopy = period.Canopy,
             Waterings = waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),

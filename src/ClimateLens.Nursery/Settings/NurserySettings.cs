@@ -66,7 +66,11 @@ public sealed record HouseSettings(
     double? AreaM2,
     ImmutableArray<CropSettings> Crops,
     ImmutableArray<SensorSettings> Sensors,
-    RiskRules Rules);
+    RiskRules Rules)
+{
+    /// <summary>Cover of the house: <c>singleGlass</c>, <c>twinPane</c>, <c>film</c> or <c>doubleFilm</c>; empty where the file does not tell.</summary>
+    public string Glazing { get; init; } = "";
+}
 
 /// <summary>A crop of a house.</summary>
 /// <param name="Species">Trade name, lower case, for example <c>cyclamen</c>.</param>
@@ -112,6 +116,27 @@ public sealed record RiskRules(
     double LeafNightOffsetErrorK = 0.5,
     double DryingHours = 4)
 {
+    /// <summary>Half-width of the error of a leaf temperature from the energy balance. [K]</summary>
+    public double LeafBalanceErrorK { get; init; } = 0.5;
+
+    /// <summary>Whether the air among closing leaves is taken to differ from the main sensor's where no sensor hangs in the canopy.</summary>
+    public bool CanopyDifference { get; init; } = true;
+
+    /// <summary>Air among the leaves of a closed canopy minus main sensor. [K]</summary>
+    public double CanopyTemperatureK { get; init; } = -0.5;
+
+    /// <summary>Standard error of that. [K]</summary>
+    public double CanopyTemperatureErrorK { get; init; } = 0.5;
+
+    /// <summary>Relative humidity among the leaves of a closed canopy minus main sensor. [points of %]</summary>
+    public double CanopyHumidityPct { get; init; } = 5;
+
+    /// <summary>Standard error of that. [points of %]</summary>
+    public double CanopyHumidityErrorPct { get; init; } = 4;
+
+    /// <summary>Whether a leaf-wetness sensor rules over the film model.</summary>
+    public bool WetnessSensorRules { get; init; }
+
     /// <summary>Names of the rules that the nursery file sets; the others are defaults and are shown as assumed.</summary>
     public ImmutableSortedSet<string> SetByUser { get; init; } = ImmutableSortedSet<string>.Empty;
 }

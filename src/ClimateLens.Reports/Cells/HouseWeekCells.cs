@@ -11,6 +11,8 @@ public static class HouseWeekCells
         new RiskCalendarCell(),
         new WeekAirCell(),
         new DewMarginCell(),
+        new WetnessCell(),
+        new CertaintyCell(),
         new HourlyTableCell(),
         new WateringsCell(),
         new CanopyCell(),

@@ -106,9 +106,9 @@ public sealed class RiskCalendarCell : IReportCell
     {
         RiskLevel level = RiskLevels.Of(hour);
         ImmutableArray<Watering> here = [.. waterings[hour.Start.ToInstant()]];
-        string night = $"{(hour.Night ? " n" : "")}{(hour.MayBeWetFromWatering ? " w" : "")}";
+        string night = $"{(hour.Night ? " n" : "")}{(hour.Wet == true ? " w" : "")}";
         string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Words.Share(hour.RiskProbability)})";
-        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}{(hour.MayBeWetFromWatering ? ", leaves may be wet from watering" : "")}";
+        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}{(hour.Wet == true ? ", leaves wet" : "")}";
         return HtmlBuilder.Of(
             $"<td class=\"{RiskLevels.Class(level)}{night}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}\"><span aria-hidden=\"true\">{RiskLevels.Mark(level)}{CalendarLegend.Drops(here)}</span><span class=\"vh\">{words}</span></td>");
     }
