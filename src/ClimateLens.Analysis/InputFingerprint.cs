@@ -77,7 +77,13 @@ public static class InputFingerprint
 
         foreach (CropSettings crop in house.Crops)
         {
-            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Pinched), Date(crop.Sale));
+            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Pinched), Date(crop.Sale), string.Join(' ', crop.WatchFor));
+            foreach (PathogenSettings pathogen in crop.Pathogens)
+            {
+                Texts(hash, "pathogen", pathogen.Name, pathogen.Source);
+                Numbers(hash, pathogen.LowestC, pathogen.BestC, pathogen.HighestC, pathogen.LeastHours, pathogen.MostHours, pathogen.LongestDryHours);
+            }
+
             foreach (SpacingStep step in crop.Spacing)
             {
                 Texts(hash, "spacing", Date(step.From), step.Pattern);

@@ -22,6 +22,11 @@ internal static class LeafNotes
             "Penman 1948 with the resistance of Stanghellini 1987 (from memory); film, limits and air speed are choices of this project (docs/science/wetness.md)",
             "Physical models of this kind missed by 0.8 h a day in one greenhouse and by 4 h in another (Gil et al. 2015): air speed among the leaves is hardly ever known.");
         yield return new(
+            "wet periods",
+            "Wet hours with dry breaks of up to four hours between them form a period; its length and mean leaf temperature give the index, a logit: to 0 none, to 0.5 low, to 1 moderate, above high.",
+            "Broome et al. 1995, grape berries, as quoted in public codes; a stand-in for ornamentals (docs/science/infection.md)",
+            "Fitted to 12 to 30 °C and 4 to 20 h with R² 0.75; shorter periods score nothing, others score as the nearest of these. On another crop it ranks periods and no more.");
+        yield return new(
             "risk hours",
             "Hours with leaves wet for at least half of them, or with leaf temperature less dew point below the margin, at an air temperature in range; counted when so in at least half of the draws.",
             "thresholds as listed; margin by dew-point depression: Gillespie et al. 1993, Sentelhas et al. 2008 (from memory)",

@@ -41,6 +41,12 @@ public sealed record Review
     /// <summary>Wet periods; null until a film model or a wetness sensor rules.</summary>
     public ImmutableArray<WetPeriod>? WetPeriods { get; init; }
 
+    /// <summary>Ways to tell wet leaves, the film model first; empty without air.</summary>
+    public ImmutableArray<WetnessOpinion> WetnessOpinions { get; init; } = [];
+
+    /// <summary>Published limits and where the period stands to them; empty without air.</summary>
+    public ImmutableArray<PublishedLimit> PublishedLimits { get; init; } = [];
+
     /// <summary>Canopy; null until it is modelled or measured.</summary>
     public CanopyState? Canopy { get; init; }
 
@@ -150,10 +156,32 @@ public sealed record ReviewHour(
 {
     /// <summary>Dew point of the air among the leaves, from which the margin is counted. [°C]</summary>
     public double? LeafAirDewPointC { get; init; }
+
+    /// <summary>Share of the opinions on wet leaves that say wet: between 0 and 1 the hour is unsure. [1]</summary>
+    public double? WetOpinionShare { get; init; }
+
+    /// <summary>Whether the opinions on wet leaves part.</summary>
+    public bool WetUnsure => WetOpinionShare is > 0 and < 1;
 }
 
-/// <summary>A wet period.</summary>
-public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double MeanTemperatureC, double? Index, string? Grade);
+/// <summary>A wet period; one that began before the period is told whole.</summary>
+/// <param name="Start">Start.</param>
+/// <param name="End">End, exclusive.</param>
+/// <param name="Hours">Wet hours, dry breaks left out. [h]</param>
+/// <param name="MeanTemperatureC">Mean leaf temperature of the wet hours; null when not known. [°C]</param>
+/// <param name="Index">Index of Broome et al. 1995, a logit; null where the equation does not speak (under 4 h) or the temperature is not known. [1]</param>
+/// <param name="Grade"><c>none</c>, <c>low</c>, <c>moderate</c> or <c>high</c>: how far the weather favoured grey mould; null when not known.</param>
+public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double? MeanTemperatureC, double? Index, string? Grade)
+{
+    /// <summary>Whether its length or temperature lies outside the trials behind the index.</summary>
+    public bool OutsideFit { get; init; }
+
+    /// <summary>Hours within it of which it is not known whether leaves were wet. [h]</summary>
+    public double UnknownHours { get; init; }
+
+    /// <summary>Whether the data begin or end within it, so that it may be longer than told.</summary>
+    public bool Open { get; init; }
+}
 
 /// <summary>Ground cover and closure date.</summary>
 /// <param name="Cover">Cover on the last day of the period. [1]</param>

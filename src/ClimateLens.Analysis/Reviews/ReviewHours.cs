@@ -11,7 +11,7 @@ namespace ClimateLens.Analysis.Reviews;
 /// </summary>
 internal static class ReviewHours
 {
-    public static ImmutableArray<ReviewHour> Of(RiskState risk, DateTimeZone zone)
+    public static ImmutableArray<ReviewHour> Of(RiskState risk, double[] shareWet, DateTimeZone zone)
     {
         HourTable hours = risk.Hours;
         ImmutableArray<ReviewHour>.Builder result = ImmutableArray.CreateBuilder<ReviewHour>(hours.Count - hours.FirstOfPeriod);
@@ -33,6 +33,7 @@ internal static class ReviewHours
                 hours.Night[h])
             {
                 LeafAirDewPointC = Rounded(risk.DewPointC[h], 3),
+                WetOpinionShare = Rounded(shareWet[h], 2),
             });
         }
 

@@ -85,7 +85,25 @@ public sealed record CropSettings(
     LocalDate? Pinched,
     LocalDate? Sale,
     double? PotDiameterCm,
-    ImmutableArray<SpacingStep> Spacing);
+    ImmutableArray<SpacingStep> Spacing)
+{
+    /// <summary>What else to watch for: <c>powderyMildew</c>.</summary>
+    public ImmutableArray<string> WatchFor { get; init; } = [];
+
+    /// <summary>Pathogens by numbers of the user's own.</summary>
+    public ImmutableArray<PathogenSettings> Pathogens { get; init; } = [];
+}
+
+/// <summary>A pathogen by the five numbers of the general model of Magarey, Sutton and Thayer 2005, and the dry break that it outlives.</summary>
+/// <param name="Name">What people read.</param>
+/// <param name="LowestC">No infection at and below. [°C]</param>
+/// <param name="BestC">Fewest wet hours needed. [°C]</param>
+/// <param name="HighestC">No infection at and above. [°C]</param>
+/// <param name="LeastHours">Wet hours needed at the best temperature. [h]</param>
+/// <param name="MostHours">Wet hours that suffice at any temperature between the limits. [h]</param>
+/// <param name="LongestDryHours">Longest dry break that does not end a wet period. [h]</param>
+/// <param name="Source">Where the numbers come from, as the user wrote it.</param>
+public sealed record PathogenSettings(string Name, double LowestC, double BestC, double HighestC, double LeastHours, double MostHours, double LongestDryHours, string Source);
 
 /// <summary>Pots set at a distance from a date on.</summary>
 /// <param name="From">First day at this spacing.</param>

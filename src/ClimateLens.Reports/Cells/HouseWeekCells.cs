@@ -12,6 +12,7 @@ public static class HouseWeekCells
         new WeekAirCell(),
         new DewMarginCell(),
         new WetnessCell(),
+        new InfectionCell(),
         new CertaintyCell(),
         new HourlyTableCell(),
         new WateringsCell(),

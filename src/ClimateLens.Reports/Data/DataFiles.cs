@@ -85,12 +85,12 @@ public static class DataFiles
     private static byte[] HoursTable(Review review)
     {
         CsvTable table = new(
-            "start", "airTemperatureC", "relativeHumidityPct", "vpdKPa", "dewPointC", "leafTemperatureC", "leafAirDewPointC", "dewPointMarginK", "absoluteHumidityGm3", "wet", "risk", "riskProbability", "night");
+            "start", "airTemperatureC", "relativeHumidityPct", "vpdKPa", "dewPointC", "leafTemperatureC", "leafAirDewPointC", "dewPointMarginK", "absoluteHumidityGm3", "wet", "wetOpinionShare", "risk", "riskProbability", "night");
         foreach (ReviewHour h in review.Hours)
         {
             table.Time(h.Start).Number(h.AirTemperatureC).Number(h.RelativeHumidityPct).Number(h.VpdKPa).Number(h.DewPointC)
                 .Number(h.LeafTemperatureC).Number(h.LeafAirDewPointC).Number(h.DewPointMarginK).Number(h.AbsoluteHumidityGm3)
-                .Flag(h.Wet).Flag(h.Risk).Number(h.RiskProbability).Flag(h.Night).EndRow();
+                .Flag(h.Wet).Number(h.WetOpinionShare).Flag(h.Risk).Number(h.RiskProbability).Flag(h.Night).EndRow();
         }
 
         return table.ToBytes();

@@ -8,10 +8,10 @@ internal static class LeafTables
 {
     public static byte[] WetPeriods(ImmutableArray<WetPeriod> periods)
     {
-        CsvTable table = new("start", "end", "wetHours", "meanTemperatureC", "index", "grade");
+        CsvTable table = new("start", "end", "wetHours", "meanTemperatureC", "index", "grade", "outsideFit", "unknownHours", "open");
         foreach (WetPeriod p in periods)
         {
-            table.Time(p.Start).Time(p.End).Number(p.Hours).Number(p.MeanTemperatureC).Number(p.Index).Text(p.Grade).EndRow();
+            table.Time(p.Start).Time(p.End).Number(p.Hours).Number(p.MeanTemperatureC).Number(p.Index).Text(p.Grade).Flag(p.OutsideFit).Number(p.UnknownHours).Flag(p.Open).EndRow();
         }
 
         return table.ToBytes();
