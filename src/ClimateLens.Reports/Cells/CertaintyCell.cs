@@ -38,7 +38,7 @@ public sealed class CertaintyCell : IReportCell
         List(body, "Assumed", basis.Assumed);
         string most = review.ErrorShares.IsEmpty
             ? " No single error that is likely would change it."
-            : $" Most of the doubt comes from {CauseWords.Of(review.ErrorShares[0].Cause)}.";
+            : $" {(review.ErrorShares[0].Share >= 0.5 ? "Most" : "The largest part")} of the doubt comes from {CauseWords.Of(review.ErrorShares[0].Cause)}.";
         return new CellContent($"Risk hours lie between {Words.Range(risk)} with nine chances in ten.{most}", body.ToHtml(), "The range holds what the sensors' accuracy and the assumptions leave open; that one sensor stands for the whole house is not in it.");
     }
 
