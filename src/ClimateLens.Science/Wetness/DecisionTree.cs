@@ -2,9 +2,9 @@ namespace ClimateLens.Science.Wetness;
 
 /// <summary>Second opinion on wet leaves for the open field: a decision tree over dew-point depression, wind and humidity. Unfit under glass.</summary>
 /// <remarks>
-/// <para><b>Why unfit:</b> the tree was grown on weather of the open field. Below 2.5 m/s, and under glass the air always is, its first inequality
-/// holds wherever the depression is under 3.7 K and the air 7 to 35 °C (test): all that is left of it is "wet from about 79 %", which
-/// tells far too many wet hours. Shown for comparison only; never let it decide.</para>
+/// <para><b>Why unfit:</b> the tree was grown on weather of the open field. In air of up to 0.5 m/s, as under glass, and 8 to 35 °C, wind and
+/// inequality hardly count: all that is left is "wet from 77 to 83 % humidity" (test), which tells far too many wet hours. Shown for
+/// comparison only; never let it decide.</para>
 /// <para><b>Formula:</b> dry where <c>DPD ≥ 3.7</c>; below 2.5 m/s wet where <c>1.6064 √t + 0.0036 t² + 0.1531 RH - 0.4599 u·DPD - 0.0035 t·RH &gt; 14.4674</c>;
 /// else dry where <c>RH &lt; 87.8</c>, wet where <c>0.7921 √t + 0.0046 RH² - 2.3889 u - 0.0390 t·u + 1.0613 u·DPD &gt; 37.0</c>.</para>
 /// <para><b>Source:</b> [GLEASON94], [KIM02], coefficients as in three public transcriptions. These print RH in the last inequality without the square, which

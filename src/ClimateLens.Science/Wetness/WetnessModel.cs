@@ -31,7 +31,7 @@ public sealed record WetnessModel(string Key, string Name, string Source, bool F
     /// <summary><see cref="DecisionTree"/>.</summary>
     public static WetnessModel Tree { get; } = new(
         "decisionTree", "decision tree of the open field", "[KIM02]", false,
-        "Unfit under glass: in air slower than 2.5 m/s all that is left of it is wet from about 79 % humidity. For comparison only.");
+        "Unfit under glass: in air of up to 0.5 m/s all that is left of it is wet from about 80 % humidity. For comparison only.");
 
     /// <summary>All of them, the film first.</summary>
     public static IReadOnlyList<WetnessModel> All { get; } = [Film, Humidity, ChangingHumidity, Depression, Tree];
