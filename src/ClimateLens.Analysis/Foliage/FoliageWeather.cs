@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using ClimateLens.Nursery.Time;
-
 namespace ClimateLens.Analysis.Foliage;
 
 /// <summary>

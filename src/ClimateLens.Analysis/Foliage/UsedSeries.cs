@@ -1,5 +1,4 @@
 using ClimateLens.Analysis.Stages;
-using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Foliage;
 

@@ -6,7 +6,6 @@ using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Infection;
-using NodaTime;
 
 namespace ClimateLens.Analysis.Reviews;
 

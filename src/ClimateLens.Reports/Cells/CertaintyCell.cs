@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;

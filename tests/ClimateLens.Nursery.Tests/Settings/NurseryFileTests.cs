@@ -76,7 +76,7 @@ public class NurseryFileTests
         };
         Assert.Equal(rules, house.Rules with { SetByUser = [] });
         Assert.Equal("twinPane", house.Glazing);
-        Assert.Equal(["powderyMildew"], house.Crops[0].WatchFor);
+        Assert.Equal("powderyMildew", Assert.Single(house.Crops[0].WatchFor));
         Assert.Equal(new PathogenSettings("rust", 5, 18, 28, 6, 21.8, 2, "a paper"), Assert.Single(house.Crops[0].Pathogens)); // 3.8 + 3 x 6 h: Magarey, Sutton and Thayer 2005 (re-statement)
         Assert.Equal(6, house.Rules.SetByUser.Count);
         CropSettings crop = Assert.Single(house.Crops);
