@@ -20,8 +20,8 @@ public sealed record WetnessModel(string Key, string Name, string Source, bool F
 
     /// <summary><see cref="ExtendedHumidity"/>.</summary>
     public static WetnessModel ChangingHumidity { get; } = new(
-        "changingHumidity", "humidity and how fast it changes", "[WICHINK04]", true,
-        "Told too many wet hours in the open field; vents make humidity jump under glass.");
+        "changingHumidity", "humidity and how fast it changes", "[WICHINK04]", false,
+        "Told too many wet hours in the open field, and vents make humidity jump under glass. For comparison only.");
 
     /// <summary><see cref="DewPointDepression"/>.</summary>
     public static WetnessModel Depression { get; } = new(
