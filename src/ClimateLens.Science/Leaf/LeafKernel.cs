@@ -12,7 +12,7 @@ internal readonly ref struct LeafKernel
 {
     private const int MostRounds = 20;
     private const double WidestSearchK = 60;
-    private const double CloseEnoughK = 1e-3; // Newton's next step would be below 1e-6
+    private const double CloseEnoughK = 1e-3; // Newton's next step would be below 1e-6, but for the kink where leaf and air are alike
 
     private readonly double _es, _slope, _half2, _sixth3; // of the saturation curve at the air's temperature
     private readonly double _vapourPressureKPa, _kelvin, _seen, _longWave;

@@ -49,7 +49,7 @@ public class CoverTemperatureTests
     }
 
     [Fact]
-    public void SkyTemperature_MoreCloudOrMoisture_NeverColder() => Gen.Select(Gen.Double[-20, 35], Gen.Double[0, 20], Gen.Double[0, 1], Gen.Double[0, 1])
+    public void SkyTemperature_MoreCloudOrMoisture_NeverColder() => Gen.Select(Gen.Double[-20, 35], Gen.Double[0, 18], Gen.Double[0, 1], Gen.Double[0, 1])
         .Sample((air, depression, cloud, share) =>
         {
             Celsius dew = new(air - depression);

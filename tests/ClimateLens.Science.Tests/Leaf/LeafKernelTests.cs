@@ -28,7 +28,7 @@ public class LeafKernelTests
     {
         (double airC, double pct, double light, double above, double speed) = any;
         var kernel = new LeafKernel(airC, pct, light, airC + above, speed, Constants);
-        return Math.Abs(kernel.OffsetK(false, 1 / 300.0, guess) - kernel.OffsetK(false, 1 / 300.0, 0)) < 1e-4;
+        return Math.Abs(kernel.OffsetK(false, 1 / 300.0, guess) - kernel.OffsetK(false, 1 / 300.0, 0)) < 2e-3; // it stops at steps of 1e-3 K, which at the kink at 0 K need not be the last
     });
 
     /// <summary>Below 0.03 m/s a wet leaf in sun may have two balances; whichever is found is one.</summary>

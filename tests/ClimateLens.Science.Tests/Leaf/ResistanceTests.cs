@@ -70,7 +70,7 @@ public class ResistanceTests
             double offset = leaf.Offset.Value;
             SecondPerMetre external = new(External(LeafTraits.PotPlant.WidthM, offset, speed));
             double penman = Science.Wetness.FilmDrying.LatentHeat(new(airC), new(pct), external, new(leaf.NetRadiation)).Value;
-            return Math.Abs(offset) > 2 || Math.Abs(penman - leaf.Latent) <= (0.03 * Math.Abs(leaf.Latent)) + 0.2;
+            return Math.Abs(penman - leaf.Latent) <= (0.61 * offset * offset) + 0.02;
         });
 
     private static double External(double width, double dt, double speed) =>
