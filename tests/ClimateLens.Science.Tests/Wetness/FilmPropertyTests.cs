@@ -38,7 +38,8 @@ public class FilmPropertyTests
     public void Film_UnknownStart_LeadsToTheSameFilmOnceKnown() => Gen.Select(Any, Gen.Double[0, 0.2]).Sample((weather, start) =>
     {
         double[] known = weather.Run(start, out _), unknown = weather.Run(double.NaN, out _);
-        return known.Zip(unknown).All(pair => double.IsNaN(pair.Second) || Math.Abs(pair.First - pair.Second) < 1e-6);
+        // The kernel stops at steps of 1e-3 K, from whichever side it came: 7e-6 mm in a step of five minutes.
+        return known.Zip(unknown).All(pair => double.IsNaN(pair.Second) || Math.Abs(pair.First - pair.Second) < 2e-5);
     }, iter: 200);
 
     /// <summary>Slower air among leaves that close can only hold up drying; the air itself is kept the same here.</summary>
@@ -58,7 +59,7 @@ public class FilmPropertyTests
         }
 
         // A leaf kept wet is colder and gathers more dew or loses less to warmth, never the other way round.
-        return weather.Run(0, out _).Zip(less).All(pair => pair.First >= pair.Second - 1e-6);
+        return weather.Run(0, out _).Zip(less).All(pair => pair.First >= pair.Second - 2e-5);
     }, iter: 200);
 
     [Fact]
