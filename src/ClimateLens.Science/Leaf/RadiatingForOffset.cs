@@ -29,8 +29,7 @@ public static class RadiatingForOffset
 
     private static double AboveC(double airC, double offsetK, double speedMs, in LeafTraits leaf, double pressureKPa)
     {
-        double mixing = (leaf.WidthM * Math.Abs(offsetK)) + (StanghelliniResistance.SpeedCoefficient * speedMs * speedMs);
-        double resistance = StanghelliniResistance.ExternalCoefficient * Math.Sqrt(leaf.WidthM) / Math.Sqrt(Math.Sqrt(mixing));
+        double resistance = StanghelliniResistance.External(new(leaf.WidthM), new(offsetK), new(speedMs)).Value;
         double convected = 2 * LeafAir.DensityKgM3(airC, pressureKPa) * LeafAir.HeatCapacity * offsetK / resistance;
         double above = (2 * Fourth(airC + offsetK)) - Fourth(airC) + (convected / (leaf.Emissivity * LeafAir.StefanBoltzmann));
         return Math.Sqrt(Math.Sqrt(Math.Max(0, above))) - Limits.ZeroCelsiusK;

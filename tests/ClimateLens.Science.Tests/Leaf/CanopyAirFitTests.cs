@@ -69,7 +69,7 @@ public class CanopyAirFitTests
     [Fact]
     public void Of_ResidualsThatHangTogether_CountForLess()
     {
-        Fit(new(0, -1, 0, 0), new SeededRandom(9), 0.6, 1, out Columns columns);
+        CanopyAirFit unrelated = Fit(new(0, -1, 0, 0), new SeededRandom(9), 0.6, 1, out Columns columns);
         double drift = 0;
         var random = new SeededRandom(10);
         for (int i = 0; i < Week; i++)
@@ -79,6 +79,9 @@ public class CanopyAirFitTests
 
         DifferenceFit fit = columns.Fit().Temperature;
         Assert.True(fit.EffectiveCount < Week / 4, $"{fit.EffectiveCount}");
+        // The scatter alone widens the error by its own ratio; that the readings hang together must widen it further.
+        double wider = Math.Sqrt(fit.Covariance[3, 3] / unrelated.Temperature.Covariance[3, 3]);
+        Assert.True(wider > 1.5 * fit.Residual / unrelated.Temperature.Residual, $"{wider}");
     }
 
     [Fact]

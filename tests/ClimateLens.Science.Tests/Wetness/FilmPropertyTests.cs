@@ -31,17 +31,30 @@ public class FilmPropertyTests
     {
         weather.AirC.AsSpan(gap, length).Fill(double.NaN);
         double[] film = weather.Run(double.NaN, out FilmBudget budget);
-        return (double.IsNaN(budget.ErrorMm) && film.All(double.IsNaN)) || Math.Abs(budget.ErrorMm) < 1e-9;
+        return double.IsNaN(budget.ErrorMm)
+            ? film.All(mm => double.IsNaN(mm) || mm >= WetStates.Default.WetFromMm) // never known, at most known to be wet
+            : Math.Abs(budget.ErrorMm) < 1e-9;
     }, iter: 200);
 
     [Fact]
-    public void Film_UnknownStart_LeadsToTheSameFilmOnceKnown() => Gen.Select(Any, Gen.Double[0, 0.2]).Sample((weather, start) =>
+    public void Film_UnknownStart_IsTheSameFilmOrNoMoreThanThatAndWet() => Gen.Select(Any, Gen.Double[0, 0.2]).Sample((weather, start) =>
     {
         double[] known = weather.Run(start, out _), unknown = weather.Run(double.NaN, out _);
-
-        // Before it is known, the driest that it can be is told where that is wet for sure.
-        return known.Zip(unknown).All(pair => double.IsNaN(pair.Second) || Math.Abs(pair.First - pair.Second) < 1e-6 || (pair.Second >= WetStates.Default.WetFromMm && pair.Second <= pair.First));
+        // The kernel stops at steps of 1e-3 K, from whichever side it came: 7e-6 mm in a step of five minutes.
+        return known.Zip(unknown).All(pair => double.IsNaN(pair.Second) || Math.Abs(pair.First - pair.Second) < 2e-5
+            || (pair.Second < pair.First && pair.Second >= WetStates.Default.WetFromMm));
     }, iter: 200);
+
+    [Fact]
+    public void Film_UnknownStart_IsKnownOnceItHasDriedOrDripped()
+    {
+        var sunny = new Weather([.. Enumerable.Repeat((24.0, 60.0, 150.0, 0.0, 0.2), Steps)], new double[Steps]);
+        double[] film = sunny.Run(double.NaN, out _);
+        Assert.True(double.IsNaN(film[0]));
+        Assert.Equal(0, film[^1]);
+        sunny.Water[1] = 1; // more than a leaf holds
+        Assert.InRange(sunny.Run(double.NaN, out _)[1], 0.1, Foliage.CapacityMm);
+    }
 
     /// <summary>Slower air among leaves that close can only hold up drying; the air itself is kept the same here.</summary>
     [Fact]
@@ -60,7 +73,7 @@ public class FilmPropertyTests
         }
 
         // A leaf kept wet is colder and gathers more dew or loses less to warmth, never the other way round.
-        return weather.Run(0, out _).Zip(less).All(pair => pair.First >= pair.Second - 1e-6);
+        return weather.Run(0, out _).Zip(less).All(pair => pair.First >= pair.Second - 2e-5);
     }, iter: 200);
 
     [Fact]
