@@ -16,6 +16,10 @@ internal sealed class ExportMaker
     private readonly bool _quoteAll;
     private readonly string _gap;
     private readonly string _units;
+    private readonly bool _fahrenheit;
+    private readonly bool _fraction;
+    private readonly bool _groups;
+    private readonly string _quirk;
 
     private ExportMaker(int seed)
     {
@@ -27,6 +31,10 @@ internal sealed class ExportMaker
         _stamp = Pick(MakerStamp.All);
         _gap = Pick(Gaps);
         _units = Pick(["bracket", "square", "row", "none", "behind"]);
+        _fahrenheit = _language == "en" && _random.Next(4) == 0;
+        _fraction = _random.Next(12) == 0;
+        _groups = _random.Next(8) == 0 && (_delimiter != ',' || _quoteAll);
+        _quirk = Pick(["none", "none", "none", "comments", "header again", "torn rows", "twin names", "no names", "both marks", "bare midnight", "swapped dates"]);
     }
 
     /// <summary>Makes one.</summary>
@@ -43,7 +51,7 @@ internal sealed class ExportMaker
             Array.Reverse(times);
         }
 
-        List<string[]> rows = [.. times.Select(t => _stamp.Write(t, _language, _mark))];
+        List<string[]> rows = [.. times.Select(Stamp)];
         List<string> names = [.. _stamp.Headers(_language)];
         List<string> units = [.. names.Select(_ => "")];
         int first = names.Count;
@@ -53,11 +61,40 @@ internal sealed class ExportMaker
             Add(channel, times, rows, names, units, columns);
         }
 
-        string[] lines = [.. Titles(), .. Header(names, units), .. rows.Select(Line), .. Footer(names.Count)];
+        string[] header = Header(names, units);
+        string[] lines = [.. Titles(), .. header, .. rows.Select(Line), .. Footer(names.Count)];
+        lines = Spoil(lines, header);
         string end = Pick(["\n", "\r\n", "\r\n", "\r"]);
         string encoding = Pick(["utf-8", "bom", "utf-16le", "utf-16be", "windows-1252", "utf-8"]);
-        string story = $"{_language} {_stamp.Name} delimiter {(int)_delimiter} mark {_mark} units {_units} gap {_gap} {encoding} step {step} days {days} quoted {_quoteAll}\n{string.Join('\n', lines.Take(6))}";
+        string story = $"{_language} {_stamp.Name} delimiter {(int)_delimiter} mark {_mark} units {_units} gap {_gap} {encoding} {_quirk} F {_fahrenheit} fraction {_fraction} groups {_groups} step {step} days {days} quoted {_quoteAll}\n{string.Join('\n', lines.Take(6))}";
         return new MadeExport("made.csv", Encode(string.Join(end, lines) + end, encoding), story, [.. times.Select(t => (t - DateTime.UnixEpoch).Ticks / 10)], columns, first);
+    }
+
+    private string[] Stamp(DateTime time)
+    {
+        string[] cells = _stamp.Write(time, _language, _mark);
+        if (_quirk == "bare midnight" && time.TimeOfDay == TimeSpan.Zero && cells.Length == 1 && cells[0].EndsWith(" 00:00", StringComparison.Ordinal))
+        {
+            return [cells[0][..^6]];
+        }
+
+        bool swaps = _quirk == "swapped dates" && _stamp.Name is "dd/MM/yyyy HH:mm:ss" or "d/M/yyyy HH:mm" && time.Day <= 12;
+        return swaps ? [_stamp.Name[0] == 'd' && _stamp.Name[1] == 'd' ? time.ToString("MM/dd/yyyy HH:mm:ss", CultureInfo.InvariantCulture) : time.ToString("M/d/yyyy HH:mm", CultureInfo.InvariantCulture)] : cells;
+    }
+
+    /// <summary>Lines that are no rows of data, put where they do no harm to those that are.</summary>
+    private string[] Spoil(string[] lines, string[] header)
+    {
+        List<string> spoilt = [.. lines];
+        int at = lines.Length - 3 - _random.Next(Math.Max(1, lines.Length / 2));
+        spoilt.InsertRange(Math.Max(header.Length + 4, at), _quirk switch
+        {
+            "comments" => ["# logger restarted", "# battery 3.1 V"],
+            "header again" => [header[0]],
+            "torn rows" => [lines[^2][..(lines[^2].Length / 3)], "%%%"],
+            _ => Array.Empty<string>(),
+        });
+        return [.. spoilt];
     }
 
     private IEnumerable<string> Channels()
@@ -74,21 +111,40 @@ internal sealed class ExportMaker
     private void Add(string channel, DateTime[] times, List<string[]> rows, List<string> names, List<string> units, List<MadeColumn> columns)
     {
         bool known = channel != "other";
-        (string written, double factor, double offset, int decimals) = known ? Pick(MakerHouse.Units[channel]) : ("", 1, 0, 0);
+        (string written, double factor, double offset, int decimals) = known ? Unit(channel) : ("", 1, 0, 0);
         string header = Pick(known ? MakerWords.Channels[channel][_language] : MakerWords.Others[_language]);
+        header = _quirk == "twin names" && channel is "heatingSetPoint" or "other" && names.Count > 3 ? names[2] : header;
         string name = written.Length == 0 || _units is "none" or "row" ? header : _units switch { "bracket" => $"{header} ({written})", "square" => $"{header} [{written}]", _ => $"{header} {written}" };
         double[] values = new double[times.Length];
         for (int i = 0; i < times.Length; i++)
         {
             double value = (MakerHouse.Value(channel, times[i], _random) - offset) / factor;
-            string cell = _random.Next(60) == 0 ? _gap : value.ToString("F" + decimals, CultureInfo.InvariantCulture).Replace('.', _mark);
+            string plain = value.ToString("F" + decimals, CultureInfo.InvariantCulture);
+            string cell = _random.Next(60) == 0 ? _gap : Marked(plain, i);
             rows[i] = [.. rows[i], cell];
-            values[i] = cell == _gap ? double.NaN : (double.Parse(cell.Replace(',', '.'), CultureInfo.InvariantCulture) * factor) + offset;
+            values[i] = cell == _gap ? double.NaN : (double.Parse(plain, CultureInfo.InvariantCulture) * factor) + offset;
         }
 
         names.Add(name);
         units.Add(_units == "row" ? written : "");
         columns.Add(new MadeColumn(name, channel is "lee" or "wind" ? "ventPosition" : channel, values));
+    }
+
+    private (string Written, double Factor, double Offset, int Decimals) Unit(string channel)
+    {
+        (string Written, double Factor, double Offset, int Decimals) unit = Pick(MakerHouse.Units[channel]);
+        bool temperature = channel.EndsWith("Temperature", StringComparison.Ordinal) || channel is "heatingSetPoint" or "dewPoint";
+        return _fahrenheit && temperature ? ("°F", 5.0 / 9, -160.0 / 9, 1)
+            : _fraction && channel == "relativeHumidity" ? ("", 100, 0, 3)
+            : unit;
+    }
+
+    private string Marked(string plain, int row)
+    {
+        char mark = _quirk == "both marks" && row % 5 == 0 && _delimiter != ',' ? (_mark == '.' ? ',' : '.') : _mark;
+        int whole = plain.IndexOf('.') < 0 ? plain.Length : plain.IndexOf('.');
+        string marked = plain.Replace('.', mark);
+        return _groups && whole > 3 && plain[0] != '-' ? $"{marked[..(whole - 3)]}{(_mark == '.' ? ',' : '.')}{marked[(whole - 3)..]}" : marked;
     }
 
     private string[] Titles() => _random.Next(3) switch
@@ -98,7 +154,7 @@ internal sealed class ExportMaker
         _ => [],
     };
 
-    private string[] Header(List<string> names, List<string> units) => _units == "row" ? [Line([.. names]), Line([.. units])] : [Line([.. names])];
+    private string[] Header(List<string> names, List<string> units) => _quirk == "no names" ? [] : _units == "row" ? [Line([.. names]), Line([.. units])] : [Line([.. names])];
 
     private string[] Footer(int fields) => _random.Next(5) == 0 ? [Line(["Average", .. Enumerable.Repeat("", fields - 1)])] : [];
 

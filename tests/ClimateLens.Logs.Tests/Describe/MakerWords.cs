@@ -33,6 +33,19 @@ internal static class MakerWords
             ["en"] = ["RH", "Relative humidity", "Humidity"], ["nl"] = ["RV", "Relatieve vochtigheid", "Luchtvochtigheid"], ["de"] = ["Rel. Luftfeuchte", "Luftfeuchtigkeit", "RLF"],
             ["da"] = ["Luftfugtighed", "Relativ fugtighed", "RF"], ["fr"] = ["Humidité relative", "Hygrométrie", "HR"], ["es"] = ["Humedad relativa", "HR", "Humedad"], ["it"] = ["Umidità relativa", "UR", "Umidità"],
         },
+        ["vapourPressureDeficit"] = new()
+        {
+            ["en"] = ["VPD", "Vapour pressure deficit"], ["nl"] = ["VPD", "Dampdrukdeficit"], ["de"] = ["VPD", "Dampfdruckdefizit"], ["da"] = ["VPD", "Damptryksdeficit"], ["fr"] = ["VPD", "Déficit de pression de vapeur"],
+            ["es"] = ["DPV", "Déficit de presión de vapor"], ["it"] = ["VPD", "Deficit di pressione di vapore"],
+        },
+        ["humidityDeficit"] = new()
+        {
+            ["en"] = ["Humidity deficit"], ["nl"] = ["VD", "Vochtdeficit"], ["de"] = ["Sättigungsdefizit", "Feuchtedefizit"], ["da"] = ["Fugtighedsdeficit"], ["fr"] = ["Déficit hydrique"], ["es"] = ["Déficit de humedad"], ["it"] = ["Deficit di umidità"],
+        },
+        ["dewPoint"] = new()
+        {
+            ["en"] = ["Dew point", "Dewpoint temperature"], ["nl"] = ["Dauwpunt"], ["de"] = ["Taupunkt"], ["da"] = ["Dugpunkt"], ["fr"] = ["Point de rosée"], ["es"] = ["Punto de rocío"], ["it"] = ["Punto di rugiada"],
+        },
         ["carbonDioxide"] = new()
         {
             ["en"] = ["CO2", "CO2 level"], ["nl"] = ["CO2", "CO2-gehalte"], ["de"] = ["CO2", "CO2-Gehalt"], ["da"] = ["CO2", "CO2 niveau"], ["fr"] = ["CO2", "Teneur en CO2"], ["es"] = ["CO2", "Nivel CO2"], ["it"] = ["CO2", "Livello CO2"],

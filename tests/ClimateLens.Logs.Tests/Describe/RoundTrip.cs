@@ -1,6 +1,7 @@
 using System.Text;
 using ClimateLens.Logs.Describe;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.TestKit;
@@ -46,7 +47,16 @@ internal static class RoundTrip
             return (Outcome.Asked, told);
         }
 
-        NurserySettings settings = NurseryFile.Parse("nursery.toml", Encoding.UTF8.GetBytes(Place + description.Toml));
+        NurserySettings settings;
+        try
+        {
+            settings = NurseryFile.Parse("nursery.toml", Encoding.UTF8.GetBytes(Place + description.Toml));
+        }
+        catch (NurseryFileException refusal)
+        {
+            return (Outcome.Wrong, $"refused: {refusal.Message}\n{told}");
+        }
+
         using var store = ReadingStore.Open(settings, folder.Path);
         ImportReport report = store.Import();
         HouseInput input = store.Load(settings.Houses[0], new Interval(Instant.FromUtc(1990, 1, 1, 0, 0), Instant.FromUtc(2100, 1, 1, 0, 0)), Duration.Zero);
