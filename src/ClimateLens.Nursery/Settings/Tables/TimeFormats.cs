@@ -15,7 +15,7 @@ internal static class TimeFormats
 
     /// <summary>The formats in their order, at least one; <c>iso</c> stands for what is wrong.</summary>
     /// <param name="time">The table.</param>
-    /// <param name="timeNeeded">Whether an hour has to be there.</param>
+    /// <param name="timeNeeded">Whether an hour has to be there, in the first format of a list.</param>
     /// <param name="columns">Number of columns that the time stands in.</param>
     /// <param name="timeOfDay">Whether the last of them is named as that of the time of day.</param>
     public static ImmutableArray<string> Read(TableReader time, bool timeNeeded, int columns, bool timeOfDay)
@@ -47,7 +47,8 @@ internal static class TimeFormats
         bool usable = all.Length == list.Items.Count && !all.IsEmpty;
         for (int i = 0; i < all.Length && all.Length == list.Items.Count; i++)
         {
-            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded, yearGiven && all.Length == 1) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
+            // Spreadsheets leave out the time of day at midnight: behind a whole format the date alone may stand.
+            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded && i == 0, yearGiven && all.Length == 1) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
         }
 
         return usable ? all : [StampWords.Iso];

@@ -1,4 +1,4 @@
-namespace ClimateLens.Logs.Tests.Describe;
+namespace ClimateLens.Logs.Tests.Made;
 
 /// <summary>An invented house whose values move with the day, in the unit that a file uses.</summary>
 internal static class MakerHouse

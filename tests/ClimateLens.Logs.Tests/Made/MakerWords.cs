@@ -1,4 +1,4 @@
-namespace ClimateLens.Logs.Tests.Describe;
+namespace ClimateLens.Logs.Tests.Made;
 
 /// <summary>Headers as people of seven countries write them, chosen without a look at the dictionary.</summary>
 internal static class MakerWords

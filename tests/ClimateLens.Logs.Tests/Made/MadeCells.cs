@@ -1,0 +1,86 @@
+namespace ClimateLens.Logs.Tests.Made;
+
+/// <summary>What the cells of a made table look like, so that a torn row which looks just like a whole one is known: no reader could tell.</summary>
+internal sealed class MadeCells
+{
+    private readonly char _delimiter;
+    private readonly int _stampCells;
+    private readonly bool _counts;
+    private readonly Dictionary<string, int> _stamps = [];
+    private readonly HashSet<string>[] _shapes;
+    private readonly string _gap;
+
+    /// <summary>Looks at all rows as they were meant to be.</summary>
+    public MadeCells(MakerStyle style, int stampCells, IReadOnlyList<string> lines)
+    {
+        _delimiter = style.Delimiter;
+        _gap = style.Gap;
+        _stampCells = stampCells;
+        _counts = style.Stamp.Name is "serial" or "seconds" or "milliseconds";
+        _shapes = [.. Enumerable.Range(0, Cut(lines[0]).Count).Select(_ => new HashSet<string>())];
+        for (int i = 0; i < lines.Count; i++)
+        {
+            List<string> cells = Cut(lines[i]);
+            _stamps.TryAdd(StampOf(cells), i);
+            for (int c = 0; c < _shapes.Length; c++)
+            {
+                _shapes[c].Add(ShapeOf(c, cells[c]));
+            }
+        }
+    }
+
+    /// <summary>Whether a line looks like a whole row that stands in its place: its cells have the usual form, and its time is that of a neighbour.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="row">The row in whose place it stands.</param>
+    /// <param name="gone">Rows behind it that are gone with it.</param>
+    public bool LooksWhole(string line, int row, int gone)
+    {
+        List<string> cells = Cut(line);
+        if (cells.Count != _shapes.Length || !Enumerable.Range(0, cells.Count).All(c => _shapes[c].Contains(ShapeOf(c, cells[c]))))
+        {
+            return false;
+        }
+
+        return _stamps.TryGetValue(StampOf(cells), out int place) ? Math.Abs(place - row) <= gone + 1 : _counts;
+    }
+
+    /// <summary>The last cell of a line.</summary>
+    public string LastOf(string line) => Cut(line).FindLast(cell => cell.Length > 0) ?? "";
+
+    private string StampOf(List<string> cells) => string.Join(' ', cells.Take(_stampCells));
+
+    private List<string> Cut(string line)
+    {
+        var cells = new List<string> { "" };
+        bool quoted = false;
+        foreach (char c in line)
+        {
+            quoted ^= c == '"';
+            if (c == _delimiter && !quoted)
+            {
+                cells.Add("");
+            }
+            else
+            {
+                cells[^1] += c;
+            }
+        }
+
+        return cells;
+    }
+
+    /// <summary>Digits are alike in a time; a number is what its decimals and its quotes are, whatever its size.</summary>
+    private string ShapeOf(int column, string cell)
+    {
+        string digits = new([.. cell.Select(c => char.IsAsciiDigit(c) ? '9' : char.IsLetter(c) ? 'a' : c)]);
+        if (column < _stampCells || cell.Trim('"') == _gap)
+        {
+            return column < _stampCells ? digits : "gap";
+        }
+
+        int mark = digits.LastIndexOfAny(['.', ',']);
+        string whole = mark < 0 ? digits : digits[..mark];
+        bool number = digits.All(c => c is '9' or '.' or ',' or '-' or '"') && whole.Contains('9', StringComparison.Ordinal);
+        return number ? $"{(cell.StartsWith('"') ? "\"" : "")}{(whole.Contains('.', StringComparison.Ordinal) || whole.Contains(',', StringComparison.Ordinal) ? "grouped" : "")}{(mark < 0 ? "" : digits[mark..].Replace(',', '.'))}{(cell.Length > 1 && cell.EndsWith('"') ? "\"" : "")}" : digits;
+    }
+}
