@@ -21,6 +21,7 @@ internal sealed class ExportTable : IDisposable
     private bool _onFirst;
     private bool _isStrange;
     private int _headerRowsSeen;
+    private int? _endMarks;
 
     private ExportTable(OpenedExport opened, FieldRef[] wanted, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
@@ -46,6 +47,15 @@ internal sealed class ExportTable : IDisposable
 
     /// <summary>1-based line of the row.</summary>
     public int Line => _rows.Line;
+
+    /// <summary>1-based line of the last row that was seen, of whatever kind.</summary>
+    public int LastLine { get; private set; }
+
+    /// <summary>Line of the last row that was set aside for being a piece of a number and nothing more; 0 for none.</summary>
+    public int PieceLine { get; private set; }
+
+    /// <summary>Whether the row lacks a mark behind its last cell that the row before it had.</summary>
+    public bool LacksEndMark { get; private set; }
 
     /// <summary>Number of fields of the row.</summary>
     public int Fields => _rows.FieldCount;
@@ -82,6 +92,7 @@ internal sealed class ExportTable : IDisposable
         while (_onFirst || _rows.Next())
         {
             _onFirst = false;
+            LastLine = _rows.Line;
             if (_rows.Line < _dialect.DataRow || _rows.IsComment)
             {
                 continue;
@@ -155,6 +166,7 @@ internal sealed class ExportTable : IDisposable
     private void TakeHeader()
     {
         FieldCount = _header.Names.Length;
+        _endMarks = null;
         Columns = new ColumnFinder(_aside.File, _header.Names, FieldCount, _rows.Line);
         if (!_header.IsText)
         {
@@ -246,17 +258,12 @@ internal sealed class ExportTable : IDisposable
 
     private bool HasAllFields()
     {
-        int extra = _rows.FieldCount;
-        while (extra > FieldCount && _rows.Field(extra - 1).Length == 0)
-        {
-            extra--; // a mark at the end of each row makes an empty field that no header names
-        }
-
-        if (extra == FieldCount)
+        if (_rows.FieldCount == FieldCount ? EndsAsBefore(0) : EndsInMarks() && EndsAsBefore(_rows.FieldCount - FieldCount))
         {
             return true;
         }
 
+        PieceLine = _rows.FieldCount == 1 && IsPieceOfNumber(_rows.Field(0)) ? _rows.Line : PieceLine;
         if (!TakeNewHeader() && !IsSummary())
         {
             SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.Fields, null, Encoding.UTF8.GetBytes($"{_rows.FieldCount} fields"), $"{FieldCount} fields");
@@ -264,6 +271,32 @@ internal sealed class ExportTable : IDisposable
 
         return false;
     }
+
+    /// <summary>Whether nothing but empty fields stands behind those that the header names.</summary>
+    private bool EndsInMarks()
+    {
+        int filled = _rows.FieldCount;
+        while (filled > FieldCount && _rows.Field(filled - 1).Length == 0)
+        {
+            filled--;
+        }
+
+        return filled == FieldCount;
+    }
+
+    /// <summary>
+    /// A mark at the end of each row makes an empty field that no header names. A row that alone has more of them than the one before is no such: it
+    /// may be two rows that ran into each other.
+    /// </summary>
+    private bool EndsAsBefore(int marks)
+    {
+        int before = _endMarks ?? marks;
+        _endMarks = marks;
+        LacksEndMark = marks < before;
+        return marks <= before;
+    }
+
+    private static bool IsPieceOfNumber(ReadOnlySpan<byte> field) => field.Length is > 0 and < 8 && field.IndexOfAnyExcept("0123456789.,"u8) < 0;
 
     /// <summary>Sets the row aside where it holds totals or averages.</summary>
     private bool IsSummary()

@@ -3,11 +3,15 @@ namespace ClimateLens.Logs.Tests.Made;
 /// <summary>What the cells of a made table look like, so that a torn row which looks just like a whole one is known: no reader could tell.</summary>
 internal sealed class MadeCells
 {
+    private const int RowsToLearn = 80;
+    private const int NearRows = 8; // rows out of order by less are left where they are
+
     private readonly char _delimiter;
     private readonly int _stampCells;
     private readonly bool _counts;
     private readonly Dictionary<string, int> _stamps = [];
     private readonly HashSet<string>[] _shapes;
+    private readonly bool[] _whole;
     private readonly string _gap;
 
     /// <summary>Looks at all rows as they were meant to be.</summary>
@@ -27,6 +31,8 @@ internal sealed class MadeCells
                 _shapes[c].Add(ShapeOf(c, cells[c]));
             }
         }
+
+        _whole = [.. _shapes.Select((shapes, c) => c < _stampCells || shapes.Any(s => s.Contains('.', StringComparison.Ordinal)))];
     }
 
     /// <summary>Whether a line looks like a whole row that stands in its place: its cells have the usual form, and its time is that of a neighbour.</summary>
@@ -36,13 +42,19 @@ internal sealed class MadeCells
     public bool LooksWhole(string line, int row, int gone)
     {
         List<string> cells = Cut(line);
-        if (cells.Count != _shapes.Length || !Enumerable.Range(0, cells.Count).All(c => _shapes[c].Contains(ShapeOf(c, cells[c]))))
+        if (cells.Count != _shapes.Length || !Enumerable.Range(0, cells.Count).All(c => IsUsual(c, ShapeOf(c, cells[c]), row)))
         {
             return false;
         }
 
-        return _stamps.TryGetValue(StampOf(cells), out int place) ? Math.Abs(place - row) <= gone + 1 : _counts;
+        return _stamps.TryGetValue(StampOf(cells), out int place) ? Math.Abs(place - row) <= gone + NearRows : _counts;
     }
+
+    /// <summary>Decimals tell where enough numbers showed that all have as many; whole numbers may have some at any time.</summary>
+    private bool IsUsual(int column, string shape, int row)
+        => _shapes[column].Contains(shape) || ((row < RowsToLearn || !_whole[column]) && _shapes[column].Any(s => Undotted(s) == Undotted(shape)));
+
+    private static string Undotted(string shape) => shape.Replace(".", "", StringComparison.Ordinal).Replace("9", "", StringComparison.Ordinal);
 
     /// <summary>The last cell of a line.</summary>
     public string LastOf(string line) => Cut(line).FindLast(cell => cell.Length > 0) ?? "";

@@ -96,7 +96,14 @@ internal sealed class Tearing(MakerStyle style, MadeCells cells)
 
     private int Delimiter(string text)
     {
-        int[] places = [.. Enumerable.Range(0, text.Length).Where(i => text[i] == style.Delimiter)];
+        var places = new List<int>();
+        bool quoted = false;
+        for (int i = 0; i < text.Length; i++)
+        {
+            quoted ^= text[i] == '"';
+            places.AddRange(text[i] == style.Delimiter && !quoted ? [i] : Array.Empty<int>());
+        }
+
         return style.Pick(places);
     }
 
