@@ -12,6 +12,8 @@ namespace ClimateLens.Logs.Text;
 /// </summary>
 internal sealed class ExportTable : IDisposable
 {
+    private const int RowsToAgree = 8;
+
     private readonly RowReader _rows;
     private readonly DialectSettings _dialect;
     private readonly SetAsideLog _aside;
@@ -21,7 +23,8 @@ internal sealed class ExportTable : IDisposable
     private bool _onFirst;
     private bool _isStrange;
     private int _headerRowsSeen;
-    private int? _endMarks;
+    private int _endMarks;
+    private int _alike; // rows before that have as many
 
     private ExportTable(OpenedExport opened, FieldRef[] wanted, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
@@ -166,7 +169,7 @@ internal sealed class ExportTable : IDisposable
     private void TakeHeader()
     {
         FieldCount = _header.Names.Length;
-        _endMarks = null;
+        _alike = 0;
         Columns = new ColumnFinder(_aside.File, _header.Names, FieldCount, _rows.Line);
         if (!_header.IsText)
         {
@@ -285,15 +288,17 @@ internal sealed class ExportTable : IDisposable
     }
 
     /// <summary>
-    /// A mark at the end of each row makes an empty field that no header names. A row that alone has more of them than the one before is no such: it
-    /// may be two rows that ran into each other.
+    /// A mark at the end of each row makes an empty field that no header names. Where many rows agree how many there are, one with more is no such
+    /// row: a mark in its middle may be doubled, or two rows ran into each other.
     /// </summary>
     private bool EndsAsBefore(int marks)
     {
-        int before = _endMarks ?? marks;
+        bool agreed = _alike >= RowsToAgree;
+        LacksEndMark = agreed && marks < _endMarks;
+        bool sound = !agreed || marks <= _endMarks;
+        _alike = marks == _endMarks ? _alike + 1 : 0;
         _endMarks = marks;
-        LacksEndMark = marks < before;
-        return marks <= before;
+        return sound;
     }
 
     private static bool IsPieceOfNumber(ReadOnlySpan<byte> field) => field.Length is > 0 and < 8 && field.IndexOfAnyExcept("0123456789.,"u8) < 0;
