@@ -12,11 +12,16 @@ internal sealed class CellForms
     private const int Varied = -2;
     private const int Unknown = -1;
 
-    // A program that leaves out last zeros writes a tenth of its numbers with fewer decimals: it shows within so many changes of value.
-    private const int EnoughChanges = 50;
+    // A program that leaves out last zeros writes a tenth of its numbers with fewer decimals, and whole numbers as a tenth of those that
+    // have a decimal: it shows within so many different numbers.
+    private const int EnoughNumbers = 100;
+    private const int EnoughWholes = 30;
 
     // Two last zeros show that it does not leave them out.
     private const int EnoughZeros = 2;
+
+    // So many odd cells are no accident.
+    private const int MostOdd = 4;
     private const int FewNumbers = 5;
 
     private static readonly NumberFormat Either = new('.', null, either: true);
@@ -25,9 +30,9 @@ internal sealed class CellForms
     private readonly int[][] _columns;
     private readonly int[] _decimals;
     private readonly int[] _numbers;
-    private readonly int[] _changes;
+    private readonly HashSet<double>[] _different;
     private readonly int[] _zeros;
-    private readonly double[] _last;
+    private readonly int[] _oddCells;
     private readonly List<int> _learning;
     private ulong _sound;
     private int _odd = -1;
@@ -41,9 +46,9 @@ internal sealed class CellForms
         _columns = [.. Enumerable.Range(0, row.Fields).Select(f => Enumerable.Range(0, columns.Length).Where(c => columns[c].Field == f).ToArray())];
         _decimals = [.. Enumerable.Repeat(Unknown, row.Fields)];
         _numbers = new int[row.Fields];
-        _changes = new int[row.Fields];
+        _different = [.. Enumerable.Range(0, row.Fields).Select(_ => new HashSet<double>())];
         _zeros = new int[row.Fields];
-        _last = new double[row.Fields];
+        _oddCells = new int[row.Fields];
         _learning = [.. Enumerable.Range(0, row.Fields)];
     }
 
@@ -58,7 +63,7 @@ internal sealed class CellForms
             _sound = _row.Form;
             Learn();
         }
-        else if (odd == _odd)
+        else if (odd == _odd || ++_oddCells[odd] == MostOdd)
         {
             _decimals[odd] = Varied; // twice running: so the file is written from here on
         }
@@ -70,7 +75,7 @@ internal sealed class CellForms
     /// <summary>Whether a number of the current row has all the decimals that its field has, so that nothing of its end is lost.</summary>
     public bool IsWhole(int field) => field < _decimals.Length && IsFixed(field) && _decimals[field] > 0 && _row.Decimals(field) == _decimals[field];
 
-    private bool IsFixed(int field) => _decimals[field] >= 0 && (_zeros[field] >= EnoughZeros || _changes[field] >= EnoughChanges);
+    private bool IsFixed(int field) => _decimals[field] >= 0 && (_zeros[field] >= EnoughZeros || _different[field].Count >= (_decimals[field] == 0 ? EnoughWholes : EnoughNumbers));
 
     private int Find(ExportTable table, double[] values)
     {
@@ -100,9 +105,8 @@ internal sealed class CellForms
 
             double number = _row.NumberOf(f);
             _numbers[f]++;
-            _changes[f] += number == _last[f] ? 0 : 1;
+            _different[f].Add(number);
             _zeros[f] += decimals > 0 && Math.Round(number * Math.Pow(10, decimals)) % 10 == 0 ? 1 : 0;
-            _last[f] = number;
             _decimals[f] = _decimals[f] == Unknown || _decimals[f] == decimals ? decimals : Varied;
             if ((_decimals[f] == Varied || IsFixed(f)) && _numbers[f] >= FewNumbers)
             {

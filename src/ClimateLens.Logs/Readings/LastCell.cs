@@ -12,6 +12,8 @@ namespace ClimateLens.Logs.Readings;
 internal sealed class LastCell(RowCounts counts, SetAsideLog aside)
 {
     private int _seen;
+    private int _length; // of the last cell of the newest row that has one, but the very newest
+    private int _newest;
 
     /// <summary>Looks at what stands behind the newest row, once the row behind it, or none, was found.</summary>
     /// <param name="window">The rows.</param>
@@ -27,17 +29,24 @@ internal sealed class LastCell(RowCounts counts, SetAsideLog aside)
         _seen = table.PieceLine;
     }
 
+    /// <summary>Notes the row that was pushed.</summary>
+    public void Note(HeldRow row)
+    {
+        _length = _newest > 0 ? _newest : _length;
+        _newest = row.EndLength;
+    }
+
     /// <summary>Looks at the newest row, behind which the file ends without a line end.</summary>
     public void LookAtEnd(RowWindow window, ExportTable table, ReadingColumn[] columns)
     {
-        if (window.Newest is { } row && row.Line == table.LastLine && !HasMark(row, table) && window.BeforeNewest is { } before && row.EndLength < before.EndLength)
+        if (window.Newest is { } row && row.Line == table.LastLine && !HasMark(row, table) && row.EndLength < _length)
         {
             TakeBack(row, table, columns);
         }
     }
 
     /// <summary>Takes the last cell of a row back, unless it is whole.</summary>
-    public void TakeBack(HeldRow row, ExportTable table, ReadingColumn[] columns)
+    private void TakeBack(HeldRow row, ExportTable table, ReadingColumn[] columns)
     {
         int field = table.FieldCount - 1;
         if (row.EndIsWhole || row.Raw is [.., (byte)'"'] || Array.FindIndex(columns, c => c.Field == field) < 0)

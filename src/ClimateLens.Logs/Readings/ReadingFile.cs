@@ -59,11 +59,8 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
             {
                 Fill(window.Next, table, binding, utc, meaning);
                 window.Push();
+                last.Note(window.Newest!);
                 Release(window, keep, atEnd: false);
-                if (table.LacksEndMark)
-                {
-                    last.TakeBack(window.Newest!, table, binding.Columns);
-                }
             }
         }
 
@@ -112,7 +109,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         row.Take(table, utc, meaning);
         binding.Numbers.Read(table);
         ReadCells(table, binding, utc, row.Values);
-        row.OddField = binding.Forms.OddField(table, row.Values);
+        row.OddField = table.HasIsoTimes ? -1 : binding.Forms.OddField(table, row.Values); // rows of a workbook are never torn
         row.EndIsWhole = binding.Forms.IsWhole(table.FieldCount - 1);
     }
 

@@ -17,9 +17,6 @@ internal sealed class RowWindow(int columns)
     /// <summary>The row that was pushed last, if it was not taken yet.</summary>
     public HeldRow? Newest => _pushed > _taken ? _rows[(_pushed - 1) % Size] : null;
 
-    /// <summary>The row before it.</summary>
-    public HeldRow? BeforeNewest => _pushed > 1 ? _rows[(_pushed - 2) % Size] : null;
-
     /// <summary>Pushes the row that <see cref="Next"/> was filled with.</summary>
     public void Push() => _pushed++;
 

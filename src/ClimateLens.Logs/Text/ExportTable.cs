@@ -57,9 +57,6 @@ internal sealed class ExportTable : IDisposable
     /// <summary>Line of the last row that was set aside for being a piece of a number and nothing more; 0 for none.</summary>
     public int PieceLine { get; private set; }
 
-    /// <summary>Whether the row lacks a mark behind its last cell that the row before it had.</summary>
-    public bool LacksEndMark { get; private set; }
-
     /// <summary>Number of fields of the row.</summary>
     public int Fields => _rows.FieldCount;
 
@@ -288,14 +285,13 @@ internal sealed class ExportTable : IDisposable
     }
 
     /// <summary>
-    /// A mark at the end of each row makes an empty field that no header names. Where many rows agree how many there are, one with more is no such
-    /// row: a mark in its middle may be doubled, or two rows ran into each other.
+    /// A mark at the end of each row makes an empty field that no header names. Where many rows agree how many there are, one with more or
+    /// fewer is torn: a mark in its middle is doubled or lost, or its end is.
     /// </summary>
     private bool EndsAsBefore(int marks)
     {
         bool agreed = _alike >= RowsToAgree;
-        LacksEndMark = agreed && marks < _endMarks;
-        bool sound = !agreed || marks <= _endMarks;
+        bool sound = !agreed || marks == _endMarks;
         _alike = marks == _endMarks ? _alike + 1 : 0;
         _endMarks = marks;
         return sound;

@@ -63,7 +63,7 @@ internal sealed class ExportMaker
         (string name, byte[] bytes) = _style.Packing == "xlsx" ? ("made.xlsx", MadeSheet.Of(_style, _stamps, _local, lines, _rows)) : MadePacking.Pack(MadePacking.Encode(Text(lines), _style.Encoding), _style.Packing);
         MadeRow[] rows = [.. _micros.Select((m, i) => new MadeRow(m, [.. places[i]], torn[i]))];
         string story = $"{_style}\n{string.Join('\n', lines.Take(6).Select(l => l.Text))}\n{string.Join('\n', lines.Index().Where(l => l.Item.IsTorn).Select(l => $"torn {l.Index + 1}: {l.Item.Text}"))}";
-        return new MadeExport(name, bytes, story, rows, _columns, _stamps, _style) { Toml = TrueSettings.Of(_style, _columns, _stamps, titles.Length) };
+        return new MadeExport(name, bytes, story, rows, _columns, _stamps, _style) { Toml = TrueSettings.Of(_style, _columns, _stamps, titles.Length, _local.Min().Year) };
     }
 
     /// <summary>Tears rows, and puts lines that are no rows of data where they do no harm to those that are.</summary>

@@ -13,6 +13,7 @@ internal sealed class MadeCells
     private readonly HashSet<string>[] _shapes;
     private readonly bool[] _whole;
     private readonly string _gap;
+    private readonly int _values;
 
     /// <summary>Looks at all rows as they were meant to be.</summary>
     public MadeCells(MakerStyle style, int stampCells, IReadOnlyList<string> lines)
@@ -21,6 +22,7 @@ internal sealed class MadeCells
         _gap = style.Gap;
         _stampCells = stampCells;
         _counts = style.Stamp.Name is "serial" or "seconds" or "milliseconds";
+        _values = Cut(lines[0]).Count - (style.MarkAtEnd ? 1 : 0);
         _shapes = [.. Enumerable.Range(0, Cut(lines[0]).Count).Select(_ => new HashSet<string>())];
         for (int i = 0; i < lines.Count; i++)
         {
@@ -52,12 +54,12 @@ internal sealed class MadeCells
 
     /// <summary>Decimals tell where enough numbers showed that all have as many; whole numbers may have some at any time.</summary>
     private bool IsUsual(int column, string shape, int row)
-        => _shapes[column].Contains(shape) || ((row < RowsToLearn || !_whole[column]) && _shapes[column].Any(s => Undotted(s) == Undotted(shape)));
+        => shape == "gap" || _shapes[column].Contains(shape) || ((row < RowsToLearn || !_whole[column]) && _shapes[column].Any(s => Undotted(s) == Undotted(shape)));
 
     private static string Undotted(string shape) => shape.Replace(".", "", StringComparison.Ordinal).Replace("9", "", StringComparison.Ordinal);
 
-    /// <summary>The last cell of a line.</summary>
-    public string LastOf(string line) => Cut(line).FindLast(cell => cell.Length > 0) ?? "";
+    /// <summary>The last cell of a line that has all cells; else nothing.</summary>
+    public string LastOf(string line) => Cut(line) is var cells && cells.Count >= _values ? cells[_values - 1] : "";
 
     private string StampOf(List<string> cells) => string.Join(' ', cells.Take(_stampCells));
 
@@ -85,7 +87,7 @@ internal sealed class MadeCells
     private string ShapeOf(int column, string cell)
     {
         string digits = new([.. cell.Select(c => char.IsAsciiDigit(c) ? '9' : char.IsLetter(c) ? 'a' : c)]);
-        if (column < _stampCells || cell.Trim('"') == _gap)
+        if (column < _stampCells || cell.Length == 0 || cell.Trim('"') == _gap)
         {
             return column < _stampCells ? digits : "gap";
         }

@@ -13,7 +13,7 @@ internal static class MadeSheet
         => [.. Stamp(style, time, cells[..stamps]), .. cells[stamps..].Select(cell => cell == style.Gap ? Gap(cell) : Number(style, cell))];
 
     private static object?[] Stamp(MakerStyle style, DateTime time, string[] cells)
-        => style.LateMidnight || style.SwappedDates || style.Stamp.Name.EndsWith('Z') ? cells
+        => style.LateMidnight || style.SwappedDates || style.Stamp.LacksYear || style.Stamp.Name.EndsWith('Z') ? cells
         : cells.Length == 1 && !style.Stamp.IsUtc && style.Stamp.Format != "excel1900" ? [time]
         : cells.Length == 2 && !style.Stamp.Name.EndsWith("HHmm", StringComparison.Ordinal) ? [time.Date, time.TimeOfDay]
         : [.. cells.Select(cell => (object)double.Parse(cell.Replace(',', '.'), CultureInfo.InvariantCulture))];

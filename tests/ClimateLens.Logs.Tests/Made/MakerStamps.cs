@@ -16,6 +16,7 @@ internal sealed record MakerStamp(string Name, Func<DateTime, string, char, stri
         One("dd/MM/yyyy HH:mm:ss"), One("d/M/yyyy HH:mm"), One("M/d/yyyy H:mm"), One("MM/dd/yyyy HH:mm"), One("M/d/yy h:mm tt"), One("MM/dd/yyyy hh:mm:ss tt"), One("dd.MM.yyyy HH:mm"),
         One("dd.MM.yy HH:mm"), One("yy-MM-dd HH:mm"), One("yyyyMMddHHmm"), One("yyyyMMddHHmmss"), One("HH:mm dd-MM-yyyy"), One("dd-MM-yyyy HH.mm"),
         Two("yyyy-MM-dd", "HH:mm:ss"), Two("dd-MM-yyyy", "HH:mm"), Two("d.M.yyyy", "H:mm"), Two("MM/dd/yyyy", "HH:mm"), Two("yyyyMMdd", "HHmm"), Two("dd/MM/yy", "HH:mm"),
+        One("dd/MM HH:mm"), One("d.M. H:mm"),
         new("day month year by name", (t, l, _) => [string.Create(CultureInfo.InvariantCulture, $"{t.Day} {MakerWords.Months[l][t.Month - 1]} {t.Year} {t:HH:mm}")], l => [MakerWords.Times[l][0]], "d MMM yyyy HH:mm"),
         new("serial", (t, _, mark) => [(t.ToOADate()).ToString("0.000000", CultureInfo.InvariantCulture).Replace('.', mark)], l => [MakerWords.Times[l][0]], "excel1900"),
         new("seconds", (t, _, _) => [((long)(t - DateTime.UnixEpoch).TotalSeconds).ToString(CultureInfo.InvariantCulture)], _ => ["timestamp"], "unixSeconds"),
@@ -27,11 +28,14 @@ internal sealed record MakerStamp(string Name, Func<DateTime, string, char, stri
     /// <summary>Whether the stamps are UTC whatever the clock of the nursery.</summary>
     public bool IsUtc => Format is "unixSeconds" or "unixMilliseconds" || Name.EndsWith('Z');
 
+    /// <summary>Whether the stamps name no year.</summary>
+    public bool LacksYear => Format is "dd/MM HH:mm" or "d.M. H:mm";
+
     /// <summary>Whether midnight may be written as the end of the day before.</summary>
     public bool CanBeLate => Late("en", DateTime.UnixEpoch) is not null;
 
     /// <summary>Whether midnight may be written as the date alone, as spreadsheets do, by the format that this gives.</summary>
-    public string? BareFormat => IsUtc || Name.Contains(',', StringComparison.Ordinal) ? null : Format == "iso" ? "iso" : Format.EndsWith(" HH:mm", StringComparison.Ordinal) ? Format[..^6] : null;
+    public string? BareFormat => IsUtc || LacksYear || Name.Contains(',', StringComparison.Ordinal) ? null : Format == "iso" ? "iso" : Format.EndsWith(" HH:mm", StringComparison.Ordinal) ? Format[..^6] : null;
 
     /// <summary>The way of writing with month and day in each other's place; null where there is none that could be taken for it.</summary>
     public string? Swapped => Name switch

@@ -31,10 +31,10 @@ internal sealed class Tearing(MakerStyle style, MadeCells cells)
         for (int t = 0; t < Tries && last.Rows.Length == 1; t++)
         {
             string text = last.Text[..style.Random.Next(1, last.Text.Length)];
-            bool shorter = cells.LastOf(text).Length < cells.LastOf(lines[^2].Text).Length;
+            bool shorter = cells.LastOf(text) is { } end && lines[..^1].FindLast(l => l.Rows.Length == 1 && !l.IsTorn && cells.LastOf(l.Text).Length > 0) is { } before && end.Length < cells.LastOf(before.Text).Length;
             if (shorter || !cells.LooksWhole(text, last.Rows[0], 0))
             {
-                lines[^1] = last with { Text = text, IsTorn = true };
+                lines[^1] = new MadeLine(text, IsBlank(text) ? [] : last.Rows, IsTorn: true);
                 return;
             }
         }
@@ -63,7 +63,7 @@ internal sealed class Tearing(MakerStyle style, MadeCells cells)
             {
                 int gone = kind switch { 1 => 2, 3 => last + 1 - at, _ => 1 };
                 lines.RemoveRange(at, gone);
-                lines.InsertRange(at, torn);
+                lines.InsertRange(at, torn.Select(line => IsBlank(line.Text) ? line with { Rows = [] } : line));
                 return true;
             }
         }
@@ -89,8 +89,12 @@ internal sealed class Tearing(MakerStyle style, MadeCells cells)
     private MadeLine[]? Lose(List<MadeLine> lines, int cut)
     {
         string text = lines[0].Text[..cut] + lines[^1].Text[style.Random.Next(1, lines[^1].Text.Length)..];
-        return cells.LooksWhole(text, lines[0].Rows[0], lines.Count) ? null : [new MadeLine(text, [.. lines.SelectMany(l => l.Rows)], true)];
+        bool lettered = style.Gap.Any(char.IsLetter) && style.Gap.Any(c => lines[0].Text[cut - 1] == c); // a piece of a word for "no value" says nothing of the rest of its row
+        return lettered || cells.LooksWhole(text, lines[0].Rows[0], lines.Count) ? null : [new MadeLine(text, [.. lines.SelectMany(l => l.Rows)], true)];
     }
+
+    /// <summary>Nothing of a row is left that anybody could set aside.</summary>
+    private bool IsBlank(string text) => text.All(c => c == style.Delimiter || c is ' ' or '"');
 
     private MadeLine[]? Marks(MadeLine line, string text) => Sound(text, line.Rows[0]) ? null : [line with { Text = text, IsTorn = true }];
 

@@ -14,14 +14,15 @@ internal static class TrueSettings
     /// <param name="columns">Its columns of values.</param>
     /// <param name="stamps">How many columns hold the time.</param>
     /// <param name="titles">Lines above the header.</param>
-    public static string Of(MakerStyle style, IReadOnlyList<MadeColumn> columns, int stamps, int titles)
+    /// <param name="year">Year of the oldest row.</param>
+    public static string Of(MakerStyle style, IReadOnlyList<MadeColumn> columns, int stamps, int titles, int year)
     {
         string mark = style.BothMarks ? ".," : $"{style.Mark}";
         var toml = new StringBuilder();
         toml.AppendLine(CultureInfo.InvariantCulture, $"[[export]]\nname = \"{Name}\"\nhouse = \"1\"\nfiles = [\"made.*\"]\nencoding = \"{(style.Encoding == "bom" ? "utf-8" : style.Encoding)}\"");
         toml.AppendLine(CultureInfo.InvariantCulture, $"delimiter = \"{(style.Delimiter == '\t' ? "\\t" : $"{style.Delimiter}")}\"\ndecimalChar = \"{mark}\"{(style.Groups ? $"\ngroupChar = \"{(style.Mark == '.' ? ',' : '.')}\"" : "")}");
         toml.AppendLine(style.NoNames ? $"headerRow = 0\ndataRow = {titles + 1}" : style.Units == "row" ? $"headerRows = [{titles + 1}, {titles + 2}]" : $"headerRow = {titles + 1}");
-        toml.AppendLine(CultureInfo.InvariantCulture, $"missingValues = [\"-999\"]\n[export.time]\nposition = [{string.Join(", ", Enumerable.Range(1, stamps))}]\nformat = [{string.Join(", ", Formats(style).Select(f => $"\"{f}\""))}]");
+        toml.AppendLine(CultureInfo.InvariantCulture, $"missingValues = [\"-999\"]\n[export.time]\nposition = [{string.Join(", ", Enumerable.Range(1, stamps))}]\nformat = [{string.Join(", ", Formats(style).Select(f => $"\"{f}\""))}]{(style.Stamp.LacksYear ? $"\nyear = {year}" : "")}");
         for (int i = 0; i < columns.Count; i++)
         {
             if (columns[i].Known != "other")
