@@ -34,11 +34,6 @@ internal static class TimeFormats
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {NumberKeys.Show(list.Items.Count)} formats", $"1 to {NumberKeys.Show(MostFormats)}", "list the formats that rows of the export have, the usual one first.");
         }
 
-        if (all.Length > 1)
-        {
-            time.NotHere("year", "stands beside a list of formats", "write the year into each format (yyyy), or give one format.");
-        }
-
         if (all.GroupBy(f => f).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {Excerpt.Quoted(twice.Key)} twice", "each format once", "take one out.");
@@ -48,7 +43,7 @@ internal static class TimeFormats
         for (int i = 0; i < all.Length && all.Length == list.Items.Count; i++)
         {
             // Spreadsheets leave out the time of day at midnight: behind a whole format the date alone may stand.
-            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded && i == 0, yearGiven && all.Length == 1) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
+            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded && i == 0, yearGiven) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
         }
 
         return usable ? all : [StampWords.Iso];
