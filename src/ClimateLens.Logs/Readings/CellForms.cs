@@ -1,3 +1,4 @@
+using System.Buffers;
 using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.Text;
 
@@ -24,6 +25,7 @@ internal sealed class CellForms
     private const int MostOdd = 4;
     private const int FewNumbers = 5;
 
+    private static readonly SearchValues<byte> OfNumbersAndTimes = SearchValues.Create("0123456789.,:-+/ TZ"u8);
     private static readonly NumberFormat Either = new('.', null, either: true);
 
     private readonly PlainNumbers _row;
@@ -125,6 +127,6 @@ internal sealed class CellForms
     private static bool RanTogether(ReadOnlySpan<byte> cell)
     {
         ReadOnlySpan<byte> text = CellText.Trim(cell);
-        return text.IndexOfAnyInRange((byte)'0', (byte)'9') >= 0 && text.IndexOfAnyExcept("0123456789.,:-+/ TZ"u8) < 0 && !NumberCell.TryReadOdd(text, Either, out _);
+        return text.IndexOfAnyInRange((byte)'0', (byte)'9') >= 0 && text.IndexOfAnyExcept(OfNumbersAndTimes) < 0 && !NumberCell.TryReadOdd(text, Either, out _);
     }
 }

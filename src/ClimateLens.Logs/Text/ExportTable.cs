@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
@@ -12,6 +13,8 @@ namespace ClimateLens.Logs.Text;
 /// </summary>
 internal sealed class ExportTable : IDisposable
 {
+    private static readonly SearchValues<byte> OfNumbers = SearchValues.Create("0123456789.,"u8);
+
     private const int RowsToAgree = 8;
 
     private readonly RowReader _rows;
@@ -297,7 +300,7 @@ internal sealed class ExportTable : IDisposable
         return sound;
     }
 
-    private static bool IsPieceOfNumber(ReadOnlySpan<byte> field) => field.Length is > 0 and < 8 && field.IndexOfAnyExcept("0123456789.,"u8) < 0;
+    private static bool IsPieceOfNumber(ReadOnlySpan<byte> field) => field.Length is > 0 and < 8 && field.IndexOfAnyExcept(OfNumbers) < 0;
 
     /// <summary>Sets the row aside where it holds totals or averages.</summary>
     private bool IsSummary()
