@@ -25,6 +25,7 @@ internal sealed class CellForms
     private const int MostOdd = 4;
     private const int FewNumbers = 5;
 
+    private static readonly SearchValues<byte> OfNumbersAndTimes = SearchValues.Create("0123456789.,:-+/ TZ"u8);
     private static readonly NumberFormat Either = new('.', null, either: true);
 
     private readonly PlainNumbers _row;
@@ -121,8 +122,6 @@ internal sealed class CellForms
 
     /// <summary>A code for "no value" is written as it is, whatever the decimals of its column.</summary>
     private static bool IsCode(ReadOnlySpan<byte> cell) => NumericCodes.IsWellKnown(System.Text.Encoding.UTF8.GetString(CellText.Trim(cell)));
-
-    private static readonly SearchValues<byte> OfNumbersAndTimes = SearchValues.Create("0123456789.,:-+/ TZ"u8);
 
     /// <summary>Digits and marks, and no number: two of them, or one and a time.</summary>
     private static bool RanTogether(ReadOnlySpan<byte> cell)

@@ -13,6 +13,8 @@ namespace ClimateLens.Logs.Text;
 /// </summary>
 internal sealed class ExportTable : IDisposable
 {
+    private static readonly SearchValues<byte> OfNumbers = SearchValues.Create("0123456789.,"u8);
+
     private const int RowsToAgree = 8;
 
     private readonly RowReader _rows;
@@ -297,8 +299,6 @@ internal sealed class ExportTable : IDisposable
         _endMarks = marks;
         return sound;
     }
-
-    private static readonly SearchValues<byte> OfNumbers = SearchValues.Create("0123456789.,"u8);
 
     private static bool IsPieceOfNumber(ReadOnlySpan<byte> field) => field.Length is > 0 and < 8 && field.IndexOfAnyExcept(OfNumbers) < 0;
 

@@ -10,7 +10,7 @@ internal static class MadeSheet
         => MadeWorkbook.Of(("Data", false, [.. lines.Select(line => line.Rows is [var row] ? Row(style, stamps, times[row], rows[row]) : Texts(style, line.Text))]));
 
     private static object?[] Row(MakerStyle style, int stamps, DateTime time, string[] cells)
-        => [.. Stamp(style, time, cells[..stamps]), .. cells[stamps..].Select(cell => cell == style.Gap ? Gap(cell) : Number(style, cell))];
+        => [.. Stamp(style, time, cells[..stamps]), .. cells[stamps..].Select(cell => cell.Length == 0 ? null : cell == style.Gap && cell != "-999" ? cell : (object)Number(style, cell))];
 
     private static object?[] Stamp(MakerStyle style, DateTime time, string[] cells)
         => style.LateMidnight || style.SwappedDates || style.Stamp.LacksYear || style.Stamp.Name.EndsWith('Z') ? cells
@@ -18,9 +18,7 @@ internal static class MadeSheet
         : cells.Length == 2 && !style.Stamp.Name.EndsWith("HHmm", StringComparison.Ordinal) ? [time.Date, time.TimeOfDay]
         : [.. cells.Select(cell => (object)double.Parse(cell.Replace(',', '.'), CultureInfo.InvariantCulture))];
 
-    private static object? Gap(string cell) => cell.Length == 0 ? null : cell == "-999" ? -999.0 : cell;
-
-    private static object Number(MakerStyle style, string cell)
+    private static double Number(MakerStyle style, string cell)
     {
         string bare = style.Groups ? cell.Replace(style.Mark == '.' ? "," : ".", "", StringComparison.Ordinal) : cell;
         return double.Parse(bare.Replace(',', '.'), CultureInfo.InvariantCulture);

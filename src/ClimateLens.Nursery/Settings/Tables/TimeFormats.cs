@@ -25,7 +25,9 @@ internal static class TimeFormats
         if (time.Find("format")?.Value is not TomlArray { FromHeaders: false } list)
         {
             Place at = time.PlaceOf("format");
-            return [time.Text("format", Example) is { } one && IsUsable(time, one, at, timeNeeded, yearGiven) && FitsColumns(time, one, at, columns, timeOfDay) ? one : StampWords.Iso];
+            string? one = time.Text("format", Example);
+            CheckYear(time, one is null ? [] : [one]);
+            return [one is not null && IsUsable(time, one, at, timeNeeded, yearGiven) && FitsColumns(time, one, at, columns, timeOfDay) ? one : StampWords.Iso];
         }
 
         ImmutableArray<string> all = time.Texts("format", Example);
@@ -39,6 +41,7 @@ internal static class TimeFormats
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {Excerpt.Quoted(twice.Key)} twice", "each format once", "take one out.");
         }
 
+        CheckYear(time, all);
         bool usable = all.Length == list.Items.Count && !all.IsEmpty;
         for (int i = 0; i < all.Length && all.Length == list.Items.Count; i++)
         {
@@ -54,14 +57,7 @@ internal static class TimeFormats
 
     private static bool IsUsable(TableReader time, string format, Place at, bool timeNeeded, bool yearGiven)
     {
-        bool word = StampWords.Contains(format);
-        if (yearGiven && (word || StampPattern.FaultOf(format, timeNeeded) is null))
-        {
-            time.NotHere("year", "stands beside a format that has the year", "take it out.");
-            return true;
-        }
-
-        if (word || StampPattern.FaultOf(format, timeNeeded, !yearGiven) is not { } fault)
+        if (HasYear(format, timeNeeded) || StampPattern.FaultOf(format, timeNeeded, !yearGiven) is not { } fault)
         {
             WarnOfPlainZ(time, format, at);
             return true;
@@ -75,6 +71,17 @@ internal static class TimeFormats
 
         time.Faults.Error(FaultCodes.Format, at, $"format = {Excerpt.Quoted(format)} has {fault}", Letters, Mend(format, timeNeeded, yearGiven));
         return false;
+    }
+
+    private static bool HasYear(string format, bool timeNeeded) => StampWords.Contains(format) || StampPattern.FaultOf(format, timeNeeded) is null;
+
+    /// <summary>Reports a year beside formats that have it themselves.</summary>
+    private static void CheckYear(TableReader time, ImmutableArray<string> formats)
+    {
+        if (time.Has("year") && formats.Any(format => HasYear(format, timeNeeded: false)))
+        {
+            time.NotHere("year", "stands beside a format that has the year", "take it out.");
+        }
     }
 
     /// <summary>Reports a format that cannot be spread over the columns.</summary>
