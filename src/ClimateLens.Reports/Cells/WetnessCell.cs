@@ -27,7 +27,9 @@ public sealed class WetnessCell : IReportCell
 
         HtmlBuilder body = new();
         Calendar(body, review);
+        body.Line($"<details class=\"screen\"><summary>What each way to tell said</summary>");
         Opinions(body, review.WetnessOpinions);
+        body.Line($"</details>");
         Scores(body, review.WetnessOpinions);
         body.Line(context.DataLink(DataFiles.Hours));
         string dew = review.Waterings is null ? " Nothing tells of waterings: the film model's hours are those of dew alone." : "";

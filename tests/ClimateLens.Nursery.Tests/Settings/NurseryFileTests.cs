@@ -78,7 +78,7 @@ public class NurseryFileTests
         Assert.Equal("twinPane", house.Glazing);
         Assert.Equal("powderyMildew", Assert.Single(house.Crops[0].WatchFor));
         Assert.Equal(new PathogenSettings("rust", 5, 18, 28, 6, 21.8, 2, "a paper"), Assert.Single(house.Crops[0].Pathogens)); // 3.8 + 3 x 6 h: Magarey, Sutton and Thayer 2005 (re-statement)
-        Assert.Equal(6, house.Rules.SetByUser.Count);
+        Assert.Equal(13, house.Rules.SetByUser.Count);
         CropSettings crop = Assert.Single(house.Crops);
         Assert.Equal(("cyclamen", 13.0), (crop.Species, crop.PotDiameterCm));
         Assert.Equal(new LocalDate(2025, 8, 4), crop.Potted);

@@ -31,14 +31,15 @@ public static class RiskRecovery
     /// <summary>All weeks of both houses of one seed.</summary>
     /// <param name="seed">Seed of weather, habits, noise and biases.</param>
     /// <param name="canopySensor">Whether a sensor hangs in the canopy.</param>
+    /// <param name="biased">Whether sensors are off by amounts drawn from their accuracies; else they drift and are noisy only.</param>
     /// <param name="weeks">ISO weeks.</param>
-    public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, IReadOnlyList<string> weeks)
+    public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, bool biased, IReadOnlyList<string> weeks)
     {
         NurseryRun run = NurseryRun.Of(seed);
         SeededRandom random = new(seed * 7919);
         foreach (HouseRun plain in run.Houses)
         {
-            double Bias(double accuracy) => accuracy * random.NextUniform(-1, 1);
+            double Bias(double accuracy) => (biased ? accuracy : 0) * random.NextUniform(-1, 1);
             HouseRun house = plain with { Options = plain.Options with { TemperatureBiasK = Bias(AccuracyK), HumidityBiasPct = Bias(AccuracyPct) } };
             (double, double) inCanopy = (Bias(AccuracyK), Bias(AccuracyPct));
             foreach (string week in weeks)

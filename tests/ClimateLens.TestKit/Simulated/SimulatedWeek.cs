@@ -62,8 +62,8 @@ public static class SimulatedWeek
             Instant at = day.At(new LocalTime(10, 0)).InZoneLeniently(GannetRow.Zone).ToInstant();
             for (int plant = -2; plant <= 2; plant++)
             {
-                double widthCm = 100 * house.Options.Crop.WidthM(day.At(new LocalTime(10, 0))) * (1 + (0.04 * plant));
-                yield return Row(RecordKind.PlantWidths, at, plant + 2, ("plant", System.FormattableString.Invariant($"{plant + 3}")), ("width", System.FormattableString.Invariant($"{widthCm:0.0}")));
+                double widthMm = 1000 * house.Options.Crop.WidthM(day.At(new LocalTime(10, 0))) * (1 + (0.04 * plant));
+                yield return Row(RecordKind.PlantWidths, at, plant + 2, ("plant", System.FormattableString.Invariant($"{plant + 3}")), ("width", System.FormattableString.Invariant($"{widthMm:0}")));
             }
         }
     }

@@ -15,7 +15,7 @@ internal static class TimeFormats
 
     /// <summary>The formats in their order, at least one; <c>iso</c> stands for what is wrong.</summary>
     /// <param name="time">The table.</param>
-    /// <param name="timeNeeded">Whether an hour has to be there.</param>
+    /// <param name="timeNeeded">Whether an hour has to be there, in the first format of a list.</param>
     /// <param name="columns">Number of columns that the time stands in.</param>
     /// <param name="timeOfDay">Whether the last of them is named as that of the time of day.</param>
     public static ImmutableArray<string> Read(TableReader time, bool timeNeeded, int columns, bool timeOfDay)
@@ -34,11 +34,6 @@ internal static class TimeFormats
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {NumberKeys.Show(list.Items.Count)} formats", $"1 to {NumberKeys.Show(MostFormats)}", "list the formats that rows of the export have, the usual one first.");
         }
 
-        if (all.Length > 1)
-        {
-            time.NotHere("year", "stands beside a list of formats", "write the year into each format (yyyy), or give one format.");
-        }
-
         if (all.GroupBy(f => f).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {Excerpt.Quoted(twice.Key)} twice", "each format once", "take one out.");
@@ -47,7 +42,8 @@ internal static class TimeFormats
         bool usable = all.Length == list.Items.Count && !all.IsEmpty;
         for (int i = 0; i < all.Length && all.Length == list.Items.Count; i++)
         {
-            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded, yearGiven && all.Length == 1) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
+            // Spreadsheets leave out the time of day at midnight: behind a whole format the date alone may stand.
+            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded && i == 0, yearGiven) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
         }
 
         return usable ? all : [StampWords.Iso];
