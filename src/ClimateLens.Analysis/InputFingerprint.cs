@@ -65,7 +65,9 @@ public static class InputFingerprint
     {
         RiskRules rules = house.Rules;
         Texts(hash, "house", house.Id, house.Name);
-        Numbers(hash, rules.MarginK, rules.TemperatureLowC, rules.TemperatureHighC, rules.LeafNightOffsetK, rules.LeafNightOffsetErrorK, rules.DryingHours);
+        Numbers(hash, rules.MarginK, rules.TemperatureLowC, rules.TemperatureHighC, rules.LeafNightOffsetK, rules.LeafNightOffsetErrorK, rules.DryingHours, rules.LeafBalanceErrorK);
+        Numbers(hash, rules.CanopyTemperatureK, rules.CanopyTemperatureErrorK, rules.CanopyHumidityPct, rules.CanopyHumidityErrorPct);
+        Texts(hash, house.Glazing, rules.CanopyDifference ? "canopy" : "", rules.WetnessSensorRules ? "wetness sensor" : "");
         Texts(hash, [.. rules.SetByUser]);
         foreach (SensorSettings sensor in house.Sensors)
         {
@@ -75,7 +77,13 @@ public static class InputFingerprint
 
         foreach (CropSettings crop in house.Crops)
         {
-            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Pinched), Date(crop.Sale));
+            Texts(hash, "crop", crop.Species, Date(crop.Potted), Date(crop.Pinched), Date(crop.Sale), string.Join(' ', crop.WatchFor));
+            foreach (PathogenSettings pathogen in crop.Pathogens)
+            {
+                Texts(hash, "pathogen", pathogen.Name, pathogen.Source);
+                Numbers(hash, pathogen.LowestC, pathogen.BestC, pathogen.HighestC, pathogen.LeastHours, pathogen.MostHours, pathogen.LongestDryHours);
+            }
+
             foreach (SpacingStep step in crop.Spacing)
             {
                 Texts(hash, "spacing", Date(step.From), step.Pattern);

@@ -10,10 +10,10 @@ namespace ClimateLens.Analysis;
 public static class ReviewPipeline
 {
     /// <summary>
-    /// How much a review wants to see before its period: the week before, for comparison. An hour more than seven days, since a
-    /// week in which the clock is put back has 169 hours.
+    /// How much a review wants to see before its period: the week before, for comparison, and two days before that, in which the film on the
+    /// leaves becomes known. An hour more than nine days, since a week in which the clock is put back has 169 hours.
     /// </summary>
-    public static Duration RunIn { get; } = Duration.FromHours((7 * 24) + 1);
+    public static Duration RunIn { get; } = Duration.FromHours((9 * 24) + 1);
 
     /// <summary>Reviews one house period. Pure: equal inputs give equal reviews.</summary>
     /// <param name="input">Settings, readings and records of the house from the start of its run-in to the end of the period.</param>
@@ -23,8 +23,9 @@ public static class ReviewPipeline
         house = Clocks.Check(house);                             // each source's clock against the sun
         house = Quality.Check(house);                            // a flag for every value; failed ones drop out from here on
         house = AirStates.Add(house);                            // vapour pressure, VPD, dew point, absolute humidity
-        house = LeafState.Add(house);                            // leaf temperature, measured or assumed
-        RiskState risk = RiskHours.Find(house);                  // hours near the dew point, with their probability
+        house = CanopyCover.Add(house);                          // how far the crop has closed, day by day
+        house = LeafState.Add(house);                            // the weather of the leaves: measured, modelled or assumed
+        RiskState risk = RiskHours.Find(house);                  // leaf, film and risk by hour, with their probability
         ImmutableArray<Watering>? waterings = Waterings.Find(house, risk.Draws); // against the cut-off, with the air before and after
         ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings); // what to know and do, most hours at stake first
         return ReviewAssembly.Assemble(house, risk, waterings, findings);

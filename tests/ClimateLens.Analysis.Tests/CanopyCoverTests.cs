@@ -85,8 +85,8 @@ public sealed class CanopyCoverTests
     public void NoDatesOrNoSpacing_IsNotKnown_WithTheMend()
     {
         HouseInput undated = Input(House(Close) with { Potted = null });
-        Assert.Null(CanopyCover.Of(undated));
-        Assert.Null(CanopyCover.Of(Input(House())));
+        Assert.Null(StateOf(undated));
+        Assert.Null(StateOf(Input(House())));
         Assert.Contains("potting or pinch", WhyNot(undated), StringComparison.Ordinal);
         Assert.Contains("add spacing", WhyNot(Input(House())), StringComparison.Ordinal);
         Assert.Contains("names no crop", WhyNot(undated with { House = undated.House with { Crops = [] } }), StringComparison.Ordinal);
@@ -98,8 +98,10 @@ public sealed class CanopyCoverTests
 
     private static CropSettings House(params SpacingStep[] spacing) => new("cyclamen", Potted, null, null, 13, [.. spacing]);
 
+    private static CanopyState? StateOf(HouseInput input) => CanopyCover.Add(Alignment.Align(input)).Canopy;
+
     private static CanopyState? Of(CropSettings crop, params (LocalDate Day, double WidthCm)[] widths)
-        => CanopyCover.Of(Input(crop) with { Records = [.. widths.Select((w, i) => Width(w.Day, w.WidthCm, i))] });
+        => StateOf(Input(crop) with { Records = [.. widths.Select((w, i) => Width(w.Day, w.WidthCm, i))] });
 
     private static HouseInput Input(CropSettings crop)
     {

@@ -38,18 +38,6 @@ public sealed class ReviewTests
         Assert.DoesNotContain(review.NotKnown, u => u.What is "riskHours" or "riskHoursBefore" or "waterings" or "records");
     }
 
-    [Theory]
-    [InlineData("canopyTemperature", true)]
-    [InlineData("canopyHumidity", true)]
-    [InlineData("mediumTemperature", false)]
-    public void NotKnown_CanopyAirThatIsLogged_IsSaidNotToBeUsed(string channel, bool expected)
-    {
-        Review review = ReviewPipeline.Run(House.WithColumn("canopy", channel, t => 20 + (t.ToUnixTimeSeconds() / 300 % 7)).Input);
-        Unknown? unknown = review.NotKnown.SingleOrDefault(u => u.What == "canopyAir");
-        Assert.Equal(expected, unknown is not null);
-        Assert.True(unknown is null || unknown.Why.Contains("worked out from the house sensor", StringComparison.Ordinal));
-    }
-
     [Fact]
     public void Records_OfThePeriod_AreCountedByKind()
     {
@@ -78,7 +66,7 @@ public sealed class ReviewTests
         Provenance provenance = ReviewPipeline.Run(House.WithRules(new RiskRules(MarginK: 1.5) { SetByUser = ["marginK"] }).Input).Provenance;
         Assert.Equal("ClimateLens 0.1.0", provenance.Tool);
         Assert.Equal(DateTimeZoneProviders.Tzdb.VersionId, provenance.TimeZoneData);
-        Assert.Equal(400, provenance.Draws);
+        Assert.Equal(200, provenance.Draws);
         Assert.Equal("nursery file", provenance.Thresholds.Single(t => t.Name == "marginK").Source);
         Assert.Contains("Bulger", provenance.Thresholds.Single(t => t.Name == "temperatureLowC").Source, StringComparison.Ordinal);
         Assert.Equal("common practice, no source", provenance.Thresholds.Single(t => t.Name == "dryingHours").Source);
@@ -137,7 +125,7 @@ public sealed class ReviewTests
     public void Run_UnrelatedColumn_ChangesNoRiskHour()
     {
         Review plain = ReviewPipeline.Run(House.Input);
-        foreach (string channel in (string[])["carbonDioxide", "outsideTemperature", "ventPosition", "canopyHumidity"])
+        foreach (string channel in (string[])["carbonDioxide", "ventPosition", "mediumTemperature"])
         {
             Review with = ReviewPipeline.Run(House.WithColumn("other", channel, t => 50 + (t.ToUnixTimeSeconds() / 300 % 7), stepMinutes: 1).Input);
             Assert.Equal(plain.Hours.AsEnumerable(), with.Hours.AsEnumerable());
@@ -155,12 +143,12 @@ public sealed class ReviewTests
                 Assert.True(drier.RiskHours!.Value <= damper.RiskHours!.Value);
                 Assert.True(drier.RiskHours.Value <= drier.Coverage.HoursWithData);
                 Assert.True(drier.RiskHours.High <= drier.Coverage.HoursWithData);
-                Assert.All(drier.Hours.Zip(damper.Hours), p => Assert.True(p.First.RiskProbability <= p.Second.RiskProbability));
+                Assert.All(drier.Hours.Zip(damper.Hours), p => Assert.True(p.First.RiskProbability <= p.Second.RiskProbability, $"{shift} {more} {temperature} {p.First} {p.Second}"));
             },
             iter: 12);
 
     private static HouseInput Shifted(double humidityPct, double temperatureC)
-        => SyntheticHouse.Week("2025-W42", stepMinutes: 15, runInDays: 0).WithAir(t =>
+        => SyntheticHouse.Week("2025-W42", stepMinutes: 15, runInDays: 2).WithAir(t =>
         {
             Air air = SyntheticHouse.AutumnAir(t);
             return new Air(air.TemperatureC - 15 + temperatureC, Math.Min(100, air.RelativeHumidityPct + humidityPct));

@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
@@ -19,10 +20,14 @@ public sealed class RiskHoursTests
     /// <summary>A little movement in the afternoon, as even the steadiest house has; 0 in other hours.</summary>
     private static double Afternoon(Instant at) => Math.Max(0, Math.Cos((at.ToUnixTimeSeconds() - 54000) * Math.PI / 43200) - 0.97) / 0.03;
 
+    /// <summary>Without the assumed difference between canopy and sensor.</summary>
+    private static readonly RiskRules Plain = new() { CanopyDifference = false };
+    private static readonly RiskRules NoOffsetError = new(LeafNightOffsetErrorK: 0) { CanopyDifference = false, LeafBalanceErrorK = 0 };
+
     private static SyntheticHouse Steady(double temperatureC, double humidityPct, RiskRules? rules = null)
         => SyntheticHouse.Week("2025-W42")
             .WithAir(t => new Air(temperatureC + Jitter(t) + (0.4 * Afternoon(t)), humidityPct + (5 * Jitter(t)) + (1.5 * Afternoon(t))))
-            .WithRules(rules ?? new RiskRules())
+            .WithRules(rules ?? Plain)
             .WithAccuracy("airTemperature", 0.001)
             .WithAccuracy("relativeHumidity", 0.001);
 
@@ -30,24 +35,24 @@ public sealed class RiskHoursTests
     public void Find_NinetyPercentAtEighteen_IsRiskByNightOnly()
     {
         // Dew point 16.33 °C at 18 °C and 90 % (computed table in docs/science/risk-hours.md, WMO coefficients): the margin is 1.67 K
-        // by day and 0.67 K at night, with the leaf 1 K under the air.
+        // by day and 0.67 K at night, with a dry leaf 1 K under the air; dark transpiration cools it by another 0.05 to 0.15 K.
         Review review = ReviewPipeline.Run(Steady(18, 90).Input);
         ReviewHour night = review.Hours[2], noon = review.Hours[12];
         Assert.Equal(16.334, night.DewPointC!.Value, 0.1);
-        Assert.Equal(0.67, night.DewPointMarginK!.Value, 0.1);
-        Assert.Equal(1.67, noon.DewPointMarginK!.Value, 0.1);
-        Assert.Equal(17, night.LeafTemperatureC!.Value, 0.03);
-        Assert.All(review.Hours, h => Assert.Equal(h.DewPointMarginK < 1, h.Risk));
+        Assert.Equal(0.67, night.DewPointMarginK!.Value, 0.15);
+        Assert.Equal(1.67, noon.DewPointMarginK!.Value, 0.15);
+        Assert.Equal(17, night.LeafTemperatureC!.Value, 0.1);
+        Assert.All(review.Hours.Where(h => Math.Abs(h.DewPointMarginK!.Value - 1) > 0.05), h => Assert.Equal(h.DewPointMarginK < 1, h.Risk));
         Assert.InRange(review.RiskHours!.Value, 13 * 7, 14 * 7); // night of mid-October at 53.2° N: 13.4 h
     }
 
     [Theory]
-    // Margin at night 0.95 K and 1.05 K for a margin rule of 1 K: fires, and just does not.
+    // Margin at night 0.95 K and 1.2 K (less some 0.1 K of dark transpiration) for a margin rule of 1 K: fires, and just does not.
     [InlineData(88.4, 1)]
-    [InlineData(87.8, 0)]
+    [InlineData(86.8, 0)]
     public void Find_MarginEitherSideOfTheRule_FiresOrNot(double humidityPct, double expectedProbability)
     {
-        RiskRules rules = new(LeafNightOffsetErrorK: 0);
+        RiskRules rules = NoOffsetError;
         ReviewHour night = ReviewPipeline.Run(Steady(18, humidityPct, rules).Input).Hours[1];
         Assert.Equal(expectedProbability, night.RiskProbability!.Value);
         Assert.Equal(expectedProbability == 1, night.DewPointMarginK < 1);
@@ -72,10 +77,10 @@ public sealed class RiskHoursTests
     }
 
     [Fact]
-    public void Find_LeafAtOrBelowDewPoint_IsWetAndAboveNotKnown()
+    public void Find_LeafBelowDewPoint_GetsWetAndAboveStaysDry()
     {
         Assert.True(ReviewPipeline.Run(Steady(18, 96).Input).Hours[2].Wet); // 18 - 1 = 17.0 under a dew point of 17.35
-        Assert.Null(ReviewPipeline.Run(Steady(18, 90).Input).Hours[2].Wet);
+        Assert.False(ReviewPipeline.Run(Steady(18, 90).Input).Hours[2].Wet);
     }
 
     [Fact]
@@ -104,24 +109,24 @@ public sealed class RiskHoursTests
     {
         // Uniform half-widths with standard deviations of 0.3 K and 2 %. The margin of one sensor pair at 18 °C, 90 % then
         // varies by 0.349 K (first order; computed table with WMO coefficients, docs/science/risk-hours.md).
-        SyntheticHouse house = Steady(18, 90, new RiskRules(LeafNightOffsetErrorK: 0));
+        SyntheticHouse house = Steady(18, 90, NoOffsetError);
         house = house.WithHouse(house.Input.House with { Sensors = [] })
             .WithAccuracy("airTemperature", 0.3 * Math.Sqrt(3)).WithAccuracy("relativeHumidity", 2 * Math.Sqrt(3));
-        HousePeriod period = LeafState.Add(AirStates.Add(Quality.Check(Alignment.Align(house.Input))));
+        HousePeriod period = UpToLeaves(house);
         BiasDraws draws = BiasDraws.For(period);
         HourTable hours = HourTable.Of(period);
-        DewPointMargins margins = new(hours, house.Input.House.Rules);
+        FoliageHours foliage = new(period, hours);
         double[] noise = new double[hours.Count];
         double[] drawn = [.. Enumerable.Range(0, BiasDraws.Count).Select(d =>
         {
-            margins.UnderDraw(draws, d, noise);
-            return margins.MarginK[180];
+            foliage.UnderErrors(draws.At(d), 0, noise);
+            return foliage.MarginK[180];
         })];
         double mean = drawn.Average();
         double deviation = Math.Sqrt(drawn.Sum(m => (m - mean) * (m - mean)) / (drawn.Length - 1));
         double firstOrder = SensorError.OfMargin(new Celsius(18), new RelativeHumidity(90), new KelvinDifference(0.3), new HumidityPoints(2)).Combined;
         Assert.Equal(0.349, firstOrder, 0.002);
-        Assert.Equal(firstOrder, deviation, 0.03); // 400 draws: a standard deviation is known to 3.5 %
+        Assert.Equal(firstOrder, deviation, 0.04); // 200 draws: a standard deviation is known to 5 %
     }
 
     [Fact]
@@ -130,11 +135,11 @@ public sealed class RiskHoursTests
         foreach (double drier in (double[])[-1, 0, 1.5, 3])
         {
             SyntheticHouse house = SyntheticHouse.Week("2025-W42").WithAir(t => SyntheticHouse.ChangingAir(t) is Air a ? new Air(a.TemperatureC, a.RelativeHumidityPct - drier) : default);
-            HousePeriod period = LeafState.Add(AirStates.Add(Quality.Check(Alignment.Align(house.Input))));
+            HousePeriod period = UpToLeaves(house);
             RiskState risk = RiskHours.Find(period);
             double[] counts = Redraw(period);
             Array.Sort(counts);
-            double median = (counts[199] + counts[200]) / 2;
+            double median = (counts[99] + counts[100]) / 2;
             Assert.InRange(risk.Total!.Value - median, -1, 1);
             Assert.InRange(median, 10, 120);
         }
@@ -143,9 +148,8 @@ public sealed class RiskHoursTests
     [Fact]
     public void Find_Range_HoldsTheValueAndWidensWithTheError()
     {
-        Estimate exact = ReviewPipeline.Run(Steady(18, 90, new RiskRules(LeafNightOffsetErrorK: 0)).Input).RiskHours!;
-        Assert.Equal(exact.Value, exact.Low);
-        Assert.Equal(exact.Value, exact.High);
+        Estimate exact = ReviewPipeline.Run(Steady(18, 90, NoOffsetError).Input).RiskHours!;
+        Assert.InRange(exact.High - exact.Low, 0, 4); // air speed and film are still drawn
         SyntheticHouse rough = SyntheticHouse.Week("2025-W42").WithAir(SyntheticHouse.AutumnAir);
         Estimate wide = ReviewPipeline.Run(rough.Input).RiskHours!;
         Assert.InRange(wide.Value, wide.Low, wide.High);
@@ -182,8 +186,8 @@ public sealed class RiskHoursTests
     {
         foreach (string zone in (string[])["Europe/London", "Asia/Kolkata"])
         {
-            Review own = ReviewPipeline.Run(SyntheticHouse.Week("2025-W41", zone).WithAir(SyntheticHouse.ChangingAir).Input);
-            Review next = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42", zone).WithAir(SyntheticHouse.ChangingAir).Input);
+            Review own = ReviewPipeline.Run(SyntheticHouse.Week("2025-W41", zone, runInDays: 9).WithAir(SyntheticHouse.ChangingAir).Input);
+            Review next = ReviewPipeline.Run(SyntheticHouse.Week("2025-W42", zone, runInDays: 9).WithAir(SyntheticHouse.ChangingAir).Input);
             Assert.Equal(own.RiskHours, next.RiskHoursBefore);
         }
     }
@@ -213,17 +217,20 @@ public sealed class RiskHoursTests
         Assert.NotNull(review.RiskHours);
     }
 
+    private static HousePeriod UpToLeaves(SyntheticHouse house)
+        => LeafState.Add(CanopyCover.Add(AirStates.Add(Quality.Check(Alignment.Align(house.Input)))));
+
     /// <summary>Counts of the period by draw, with the hourly numbers of another seed.</summary>
     private static double[] Redraw(HousePeriod period)
     {
         HourTable hours = HourTable.Of(period);
-        DewPointMargins margins = new(hours, period.Input.House.Rules);
+        FoliageHours foliage = new(period, hours);
         BiasDraws draws = BiasDraws.For(period);
         Random random = new(7);
         return [.. Enumerable.Range(0, BiasDraws.Count).Select(d =>
         {
-            margins.UnderDraw(draws, d, [.. Enumerable.Range(0, hours.Count).Select(_ => (2 * random.NextDouble()) - 1)]);
-            return (double)margins.Risk[hours.FirstOfPeriod..].Count(r => r);
+            foliage.UnderErrors(draws.At(d), draws.HourlyHumidityPct, [.. Enumerable.Range(0, hours.Count).Select(_ => (2 * random.NextDouble()) - 1)]);
+            return (double)foliage.Risk[hours.FirstOfPeriod..].Count(r => r);
         })];
     }
 }

@@ -39,7 +39,7 @@ public sealed class SunClockStageTests
     public void Run_NoStampIsMoved()
     {
         Review right = ReviewPipeline.Run(House(_ => 0).Input), wrong = ReviewPipeline.Run(House(_ => 60).Input);
-        Assert.Equal(right.RiskHours, wrong.RiskHours); // the air of this house is a function of the stamp; only light tells of the clock
+        Assert.Equal(right.Hours.Select(h => h.RelativeHumidityPct), wrong.Hours.Select(h => h.RelativeHumidityPct)); // the air of this house is a function of the stamp; only light tells of the clock
     }
 
     [Fact]

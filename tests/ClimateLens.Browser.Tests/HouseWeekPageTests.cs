@@ -94,7 +94,7 @@ public class HouseWeekPageTests(SampleSite site)
     public async Task Page_WithoutScript_StillTellsTheWeek()
     {
         await using OpenPage open = await site.Open(site.Rich, 1280, script: false);
-        Assert.True(await open.Page.Locator("table.calendar").IsVisibleAsync());
+        Assert.True(await open.Page.Locator("#calendar table.calendar").IsVisibleAsync());
         Assert.True(await open.Page.Locator("#brief .said").IsVisibleAsync());
         Assert.False(await open.Page.Locator("#chart-air").IsVisibleAsync());
         Assert.True(await open.Page.GetByText("The chart needs JavaScript").First.IsVisibleAsync());

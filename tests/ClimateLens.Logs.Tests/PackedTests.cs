@@ -186,6 +186,29 @@ public sealed class PackedTests
     }
 
     [Fact]
+    public void Workbook_DateAndTimeAsNumbers_AreReadByTheFormat()
+    {
+        // 20250101 and 1500 are no ISO 8601 date and hour.
+        using var nursery = new TestNursery("""
+            [[export]]
+            name = "climate"
+            house = "1"
+            files = ["*.xlsx"]
+              [export.time]
+              field = "Date"
+              timeOfDayField = "Clock"
+              format = "yyyyMMdd HHmm"
+              [[export.column]]
+              field = "temp"
+              channel = "airTemperature"
+              unit = "Cel"
+            """);
+        nursery.Write("x.xlsx", MadeWorkbook.Of(("Data", false, [["Date", "Clock", "temp"], [20250101.0, 15.0, 20.5], [20250101.0, 1500.0, 21.5]])));
+        Assert.Empty(nursery.Import().Problems);
+        Assert.Equal(["2025-01-01T00:15:00Z airTemperature=20.5", "2025-01-01T15:00:00Z airTemperature=21.5"], nursery.Rows());
+    }
+
+    [Fact]
     public void Workbook_OfSeveralSheets_AsksWhich_AndPassesOverHiddenAndEmptyOnes()
     {
         object?[][] rows = [["time", "temp", "rh"], [new DateTime(2025, 1, 1, 10, 0, 0), 20.5, 80.0]];

@@ -26,6 +26,28 @@ public sealed class TimeKindsTests
     }
 
     [Fact]
+    public void ListOfFormats_WithADateAlone_ReadsWhatSpreadsheetsWriteAtMidnight()
+    {
+        using TestNursery nursery = Import("format = [\"dd/MM/yyyy HH:mm\", \"dd/MM/yyyy\"]\ntimeZone = \"UTC\"", "time,temp,rh\n13/10/2025 23:30,1,1\n14/10/2025,2,2\n14/10/2025 00:30,3,3\n", out _);
+        Assert.Equal(["2025-10-13T23:30:00Z", "2025-10-14T00:00:00Z", "2025-10-14T00:30:00Z"], Times(nursery));
+    }
+
+    [Fact]
+    public void ListOfFormats_WithoutAYear_RollsOnAsOneFormatDoes()
+    {
+        using TestNursery nursery = Import("format = [\"dd/MM HH:mm\", \"dd/MM\"]\nyear = 2024\ntimeZone = \"UTC\"", "time,temp,rh\n31/12 23:30,1,1\n01/01,2,2\n01/01 00:30,3,3\n01/01 01:00,4,4\n", out _);
+        Assert.Equal(["2024-12-31T23:30:00Z", "2025-01-01T00:00:00Z", "2025-01-01T00:30:00Z", "2025-01-01T01:00:00Z"], Times(nursery));
+    }
+
+    [Fact]
+    public void StampsWithoutAYear_ATornDateTurnsNoYear()
+    {
+        using TestNursery nursery = Import("format = \"d.M. HH:mm\"\nyear = 2024\ntimeZone = \"UTC\"", "time,temp,rh\n15.10. 14:00,1,1\n15.10. 14:05,2,2\n5.1. 14:10,3,3\n15.10. 14:15,4,4\n15.10. 14:20,5,5\n", out ImportReport report);
+        Assert.Equal(["2024-10-15T14:00:00Z", "2024-10-15T14:05:00Z", "2024-10-15T14:15:00Z", "2024-10-15T14:20:00Z"], Times(nursery));
+        Assert.Equal(4, TestNursery.Single(report, "import.timeLeap").Line);
+    }
+
+    [Fact]
     public void ThreeColumns_YearDayAndHours_AreJoined()
     {
         using TestNursery nursery = Import("""

@@ -120,7 +120,7 @@ public class CellTests
         => Assert.Equal(words, ReasonWords.Of(new SetAsideReason(code, kind, count, [1])));
 
     [Theory]
-    [InlineData("hours.wet", "Wet leaves at other times")]
+    [InlineData("hours.wet", "Whether leaves were wet in some hours")]
     [InlineData("airTemperature", "Air temperature")]
     [InlineData("some.newKey", "Some: new key")]
     public void PlainName_Key_ReadsAsWords(string key, string expected) => Assert.Equal(expected, PlainNames.Of(key));

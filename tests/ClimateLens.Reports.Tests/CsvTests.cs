@@ -33,8 +33,8 @@ public class CsvTests
         string[] rows = Lines(review, DataFiles.Hours);
         Assert.Equal(review.Hours.Length + 1, rows.Length);
         Assert.StartsWith("2025-10-13T00:00:00+01:00,", rows[1], StringComparison.Ordinal);
-        Assert.Equal("2025-10-15T12:00:00+01:00,,,,,,,,,,,false", rows[61]);
-        Assert.All(rows, r => Assert.Equal(12, r.Split(',').Length));
+        Assert.Equal("2025-10-15T12:00:00+01:00,,,,,,,,,,,,,false", rows[61]);
+        Assert.All(rows, r => Assert.Equal(14, r.Split(',').Length));
     }
 
     [Fact]

@@ -48,14 +48,15 @@ public partial class RiskCalendarTests
     }
 
     [Fact]
-    public void Calendar_LeavesPerhapsWetFromWatering_AreMarkedAndExplained_NotCounted()
+    public void Calendar_WetLeaves_AreMarkedAndExplained()
     {
         Review dry = SampleReviews.Rich();
-        Review wet = dry with { Hours = dry.Hours.SetItem(20, dry.Hours[20] with { MayBeWetFromWatering = true, Risk = false }) };
-        Assert.DoesNotContain("leaves may be wet", Body(dry), StringComparison.Ordinal);
-        Assert.Matches("title=\"Mon 13 Oct 20:00: [^\"]*leaves may be wet from watering\"", Body(wet));
-        Assert.Contains("leaves may still be wet from watering: counted only where the air alone says so", Body(wet), StringComparison.Ordinal);
-        Assert.Equal(1, WeekFacts.Of(wet).PerhapsWetHours);
+        dry = dry with { Hours = [.. dry.Hours.Select(h => h with { Wet = false })] };
+        Review wet = dry with { Hours = dry.Hours.SetItem(20, dry.Hours[20] with { Wet = true }) };
+        Assert.DoesNotContain("leaves wet", Body(dry), StringComparison.Ordinal);
+        Assert.Matches("title=\"Mon 13 Oct 20:00: [^\"]*, leaves wet\"", Body(wet));
+        Assert.Contains("leaves wet for at least half of the hour", Body(wet), StringComparison.Ordinal);
+        Assert.Equal(1, WeekFacts.Of(wet).WetHours);
     }
 
     [Fact]
@@ -84,7 +85,7 @@ public partial class RiskCalendarTests
 
     private static string Head(string body) => body[body.IndexOf("<thead>", StringComparison.Ordinal)..body.IndexOf("</thead>", StringComparison.Ordinal)];
 
-    [GeneratedRegex("<td class=\"r[0123u]( n)?\"")]
+    [GeneratedRegex("<td class=\"r[0123u]( n)?( w)?\"")]
     private static partial Regex HourCells();
 
     [GeneratedRegex("<td class=\"sum\">(\\d+)</td><td")]

@@ -27,6 +27,11 @@ public static class SampleReviews
             Hours = hours,
             RiskHours = new Estimate(hours.Count(h => h.Risk == true), 44, 71),
             RiskHoursBefore = new Estimate(28, 21, 35),
+            ErrorShares = SampleLeaves.ErrorShares,
+            LeafBasis = SampleLeaves.Basis,
+            WetPeriods = SampleLeaves.WetPeriods(hours),
+            WetnessOpinions = SampleLeaves.Opinions,
+            PublishedLimits = SampleLeaves.Limits,
             Canopy = SampleParts.Canopy(At(period.From.ToInstant()).Date),
             Waterings = SampleWaterings.Of(period, London),
             Records = ImmutableSortedDictionary<string, RecordCount>.Empty

@@ -31,7 +31,7 @@ internal static class LateOverheadWatering
             Math.Max(risk, 1 + humid / 2.0),
             $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the cut-off, less than {Say.Number(drying)} hours before sunset ({days}). {came} with {Say.Count(risk, "risk hour")}.",
             $"Finish watering over the leaves at least {Say.Number(drying)} hours before sunset, or move it to the morning. Where the crop allows, water below the leaves.",
-            $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering (by dew-point margin; wetness from the water itself is not counted) need not come from it: a humid evening would bring both.",
+            $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering (leaves wet by the film model, or near the dew point) need not all come from it: a humid evening would bring both.",
             [.. nights.Select(n => n.Fact)]);
     }
 

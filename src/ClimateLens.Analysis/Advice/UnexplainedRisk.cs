@@ -3,13 +3,18 @@ using NodaTime;
 
 namespace ClimateLens.Analysis.Advice;
 
-/// <summary>Risk hours in a week in which neither late watering nor long humid nights stand beside them.</summary>
+/// <summary>
+/// Risk hours in a week in which neither late watering nor long humid nights stand beside them. Stretches under four hours, such as those of leaves that dry
+/// after a morning watering, give no cause for action: below four hours of wetness the index of Broome et al. 1995 is taken as none.
+/// </summary>
 internal static class UnexplainedRisk
 {
+    private const int LeastHours = 4;
+
     public static Candidate? Of(Evidence evidence)
     {
         int risk = evidence.RiskHours;
-        if (risk == 0 || LateOverheadWatering.Of(evidence) is not null || LongHumidNights.Of(evidence) is not null)
+        if (!Runs(evidence).Any(r => r.End - r.Start >= LeastHours) || LateOverheadWatering.Of(evidence) is not null || LongHumidNights.Of(evidence) is not null)
         {
             return null;
         }
@@ -32,7 +37,13 @@ internal static class UnexplainedRisk
             : $"without late watering over the leaves beside them; none of the {Say.Count(judged, "night")} with enough data had 6 or more humid hours, {evidence.Nights.Length - judged} could not be judged";
     }
 
-    private static IEnumerable<string> Stretches(Evidence evidence)
+    private static IEnumerable<string> Stretches(Evidence evidence) => Runs(evidence).Select(r =>
+    {
+        Instant from = evidence.Risk.Hours.StartOf(r.Start), to = evidence.Risk.Hours.StartOf(r.End);
+        return $"{Say.Time(from, evidence.Zone)} to {Say.Clock(to, evidence.Zone)}: {Say.Count(r.End - r.Start, "risk hour")}.";
+    });
+
+    private static IEnumerable<(int Start, int End)> Runs(Evidence evidence)
     {
         var hours = evidence.Risk.Hours;
         for (int h = hours.FirstOfPeriod; h < hours.Count; h++)
@@ -45,8 +56,7 @@ internal static class UnexplainedRisk
 
             if (end > h)
             {
-                Instant to = hours.StartOf(end);
-                yield return $"{Say.Time(hours.StartOf(h), evidence.Zone)} to {Say.Clock(to, evidence.Zone)}: {Say.Count(end - h, "risk hour")}.";
+                yield return (h, end);
                 h = end;
             }
         }

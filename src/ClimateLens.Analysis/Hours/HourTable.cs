@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
+using ClimateLens.Science.Psychrometrics;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Hours;
@@ -23,9 +25,13 @@ public sealed class HourTable
         SaturationKPa = new double[count];
         VapourPressureKPa = new double[count];
         DeficitKPa = new double[count];
+        DewPointC = new double[count];
         AbsoluteHumidityGm3 = new double[count];
-        LeafTemperatureC = new double[count];
-        NightShare = new double[count];
+        LeafAirC = new double[count];
+        LeafAirSaturationKPa = new double[count];
+        LeafAirVapourKPa = new double[count];
+        MainTemperatureShare = new double[count];
+        MainHumidityShare = new double[count];
         HasData = new bool[count];
         LeafMeasured = new bool[count];
         Night = new bool[count];
@@ -61,17 +67,29 @@ public sealed class HourTable
     /// <summary>Mean vapour-pressure deficit. [kPa]</summary>
     public double[] DeficitKPa { get; }
 
+    /// <summary>Dew point of the mean vapour pressure. [°C]</summary>
+    public double[] DewPointC { get; }
+
     /// <summary>Mean absolute humidity. [g/m³]</summary>
     public double[] AbsoluteHumidityGm3 { get; }
 
-    /// <summary>Mean leaf temperature, measured or assumed. [°C]</summary>
-    public double[] LeafTemperatureC { get; }
+    /// <summary>Mean temperature of the air among the leaves, before any assumed difference to the main sensor. [°C]</summary>
+    public double[] LeafAirC { get; }
+
+    /// <summary>Its mean saturation vapour pressure. [kPa]</summary>
+    public double[] LeafAirSaturationKPa { get; }
+
+    /// <summary>Its mean vapour pressure. [kPa]</summary>
+    public double[] LeafAirVapourKPa { get; }
+
+    /// <summary>Share of the hour's used steps in which that temperature is the main sensor's. [1]</summary>
+    public double[] MainTemperatureShare { get; }
+
+    /// <summary>Likewise of its humidity. [1]</summary>
+    public double[] MainHumidityShare { get; }
 
     /// <summary>Whether the leaf temperature was measured in at least half of the hour.</summary>
     public bool[] LeafMeasured { get; }
-
-    /// <summary>Share of the hour's used steps between sunset and sunrise. [1]</summary>
-    public double[] NightShare { get; }
 
     /// <summary>Whether the sun is down in the middle of the hour.</summary>
     public bool[] Night { get; }
@@ -89,20 +107,21 @@ public sealed class HourTable
         int perHour = period.StepsPerHour;
         TimeAxis axis = period.Frame.Axis;
         HourTable hours = new((axis.Count + perHour - 1) / perHour, period.FirstStep / perHour, axis.Start, period.Input.Period.End);
-        StepColumns steps = StepColumns.Of(period.Frame);
+        StepColumns steps = StepColumns.Of(period);
         for (int hour = 0; hour < hours.Count; hour++)
         {
             hours.Night[hour] = period.Sun.IsNight(hours.StartOf(hour) + Duration.FromMinutes(30));
             hours.Fill(hour, steps, hour * perHour, Math.Min(axis.Count, (hour + 1) * perHour));
         }
 
+        MoistAirColumns.DewPointFromVapourPressureC(hours.VapourPressureKPa, hours.DewPointC);
         return hours;
     }
 
     private void Fill(int hour, StepColumns steps, int from, int to)
     {
-        int used = 0, leafSteps = 0;
-        double t = 0, rh = 0, es = 0, e = 0, vpd = 0, ah = 0, leaf = 0, assumed = 0, night = 0;
+        int used = 0, leafSteps = 0, mainTemperature = 0, mainHumidity = 0;
+        double t = 0, rh = 0, es = 0, e = 0, vpd = 0, ah = 0, leafAir = 0, leafEs = 0, leafE = 0;
         for (int i = from; i < to; i++)
         {
             if (!double.IsFinite(steps.VapourPressureKPa[i]))
@@ -117,11 +136,12 @@ public sealed class HourTable
             e += steps.VapourPressureKPa[i];
             vpd += steps.DeficitKPa[i];
             ah += steps.AbsoluteHumidityGm3[i];
-            assumed += steps.LeafAssumedC[i];
-            night += steps.Night[i];
-            bool measured = double.IsFinite(steps.LeafMeasuredC[i]);
-            leafSteps += measured ? 1 : 0;
-            leaf += measured ? steps.LeafMeasuredC[i] : 0;
+            leafAir += steps.Foliage.AirC[i];
+            leafEs += steps.LeafSaturationKPa[i];
+            leafE += steps.LeafVapourKPa[i];
+            mainTemperature += steps.Foliage.TemperatureInCanopy[i] ? 0 : 1;
+            mainHumidity += steps.Foliage.HumidityInCanopy[i] ? 0 : 1;
+            leafSteps += steps.Foliage.LeafFrom[i] == LeafFrom.Sensor ? 1 : 0;
         }
 
         HasData[hour] = used > 0 && 2 * used >= to - from;
@@ -133,8 +153,11 @@ public sealed class HourTable
         VapourPressureKPa[hour] = e / n;
         DeficitKPa[hour] = vpd / n;
         AbsoluteHumidityGm3[hour] = ah / n;
-        LeafTemperatureC[hour] = LeafMeasured[hour] ? leaf / leafSteps : assumed / n;
-        NightShare[hour] = night / n;
+        LeafAirC[hour] = leafAir / n;
+        LeafAirSaturationKPa[hour] = leafEs / n;
+        LeafAirVapourKPa[hour] = leafE / n;
+        MainTemperatureShare[hour] = mainTemperature / n;
+        MainHumidityShare[hour] = mainHumidity / n;
     }
 
     /// <summary>Mean of one column where at least half of the steps carry it; what depends on the other stays unknown.</summary>
@@ -161,19 +184,27 @@ public sealed class HourTable
         ImmutableArray<double> VapourPressureKPa,
         ImmutableArray<double> DeficitKPa,
         ImmutableArray<double> AbsoluteHumidityGm3,
-        ImmutableArray<double> LeafAssumedC,
-        ImmutableArray<double> LeafMeasuredC,
-        ImmutableArray<double> Night)
+        FoliageWeather Foliage,
+        double[] LeafSaturationKPa,
+        double[] LeafVapourKPa)
     {
-        public static StepColumns Of(Frame frame) => new(
-            frame.Values(Derived.TemperatureC),
-            frame.Values(Derived.HumidityPct),
-            frame.Values(Derived.SaturationKPa),
-            frame.Values(Derived.VapourPressureKPa),
-            frame.Values(Derived.DeficitKPa),
-            frame.Values(Derived.AbsoluteHumidityGm3),
-            frame.Values(Derived.LeafAssumedC),
-            frame.Values(Derived.LeafMeasuredC),
-            frame.Values(Derived.Night));
+        public static StepColumns Of(HousePeriod period)
+        {
+            Frame frame = period.Frame;
+            FoliageWeather foliage = period.Foliage ?? throw new ArgumentException("The leaf stage comes first.", nameof(period));
+            double[] saturation = new double[foliage.Count], vapour = new double[foliage.Count];
+            MoistAirColumns.SaturationVapourPressureKPa(foliage.AirC, saturation);
+            MoistAirColumns.VapourPressureKPa(foliage.AirC, foliage.HumidityPct, vapour);
+            return new(
+                frame.Values(Derived.TemperatureC),
+                frame.Values(Derived.HumidityPct),
+                frame.Values(Derived.SaturationKPa),
+                frame.Values(Derived.VapourPressureKPa),
+                frame.Values(Derived.DeficitKPa),
+                frame.Values(Derived.AbsoluteHumidityGm3),
+                foliage,
+                saturation,
+                vapour);
+        }
     }
 }

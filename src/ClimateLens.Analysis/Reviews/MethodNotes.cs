@@ -33,17 +33,7 @@ internal static class MethodNotes
                 "Saturation vapour pressure over water in the Magnus form with the coefficients e_w1 of Buck 1981; VPD, dew point by inversion, absolute humidity from vapour pressure.",
                 "Buck 1981, J. Appl. Meteorol. 20:1527",
                 "At most 0.07 % of saturation vapour pressure from 10 to 35 °C; dew point within 0.02 K of the Hyland-Wexler form; sensor error is far larger."),
-            LeafNote(period),
-            new(
-                "risk hours",
-                "Hours with leaf temperature less dew point below the margin at an air temperature in range, counted when so in at least half of the draws.",
-                "thresholds as listed; wetness by dew-point depression: Gillespie et al. 1993, Sentelhas et al. 2008 (from memory)",
-                "Says that weather favoured grey mould, not that plants fell ill. Even physical wetness models miss by hours a day in greenhouses (Gil et al. 2015)."),
-            new(
-                "range of risk hours",
-                "Every draw gives each sensor one error for the whole time, uniform over its ± accuracy, the assumed leaf offset likewise, and humidity a tenth of its error anew each hour. The range holds 5 to 95 % of the draws.",
-                "JCGM 100:2008 4.3.7 and JCGM 101:2008; the hourly tenth is a choice of this project",
-                "Holds for one sensor standing for the whole house; differences within the house are not in it."),
+            .. LeafNotes.Of(period),
             new(
                 "canopy",
                 $"Share of the ground that discs of the plants' width hide at the spacing of the nursery file; width by a logistic curve from potting or pinch, first guesses by crop, fitted to the measured widths by least squares. The range holds 5 to 95 % of {CanopyForecast.Draws} curves drawn from the fit; closed from a cover of {Say.Number(GroundCover.Closed)}.",
@@ -55,26 +45,10 @@ internal static class MethodNotes
                 "sunset: Meeus 1998; drying hours as listed",
                 "Sunset within a minute on a flat horizon; drying takes from 1 to more than 12 h by sun, air and humidity."),
             new(
-                "wet from watering",
-                $"Leaves may be wet from the start of a watering over them until {Say.Number(period.Input.House.Rules.DryingHours)} h after its end, or, when it ended after the cut-off or its end is not known, until {Say.Number(period.Input.House.Rules.DryingHours)} h after the next sunrise. Shown beside the risk hours, not counted among them.",
-                "common practice, no source",
-                "An assumption: in the dark a film of 0.1 mm lasts 6 to 25 h at 80 to 95 % humidity (Penman, table in docs/science/risk-hours.md), in sun about one."),
-            new(
                 "rise of humidity",
                 "Absolute humidity of the hour after a round of waterings less that of the hour before it, with the same draws. Waterings of the house less than an hour apart form a round and share its figures.",
                 "definition",
                 "A difference, not an effect: sun, vents and heating change in the same hours."),
         ];
-    }
-
-    private static MethodNote LeafNote(HousePeriod period)
-    {
-        string offset = Say.Number(period.Input.House.Rules.LeafNightOffsetK), error = Say.Number(period.Input.House.Rules.LeafNightOffsetErrorK);
-        string assumed = $"air temperature, less {offset} K between sunset and sunrise: an assumption";
-        return new(
-            "leaf temperature",
-            period.Leaf is null ? $"Not measured: {assumed}." : $"Measured; where the sensor gives nothing, {assumed}.",
-            "leaf energy balance with coefficients after Stanghellini 1987 (from memory); table in docs/science/risk-hours.md",
-            $"Assumed ±{error} K. By the balance 0.5 to 0.9 K under a screen 3 K colder than the air, 1.4 to 2.8 K under bare glass 10 K colder; by day leaves may be warmer or cooler than the air by 2 K.");
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Nursery.Records;
 using NodaTime;
 
@@ -31,8 +32,20 @@ public sealed record Review
     /// <summary>Risk hours of the period before, computed alike from the run-in; null where it was not loaded or has no data.</summary>
     public Estimate? RiskHoursBefore { get; init; }
 
+    /// <summary>What each cause of error brings to the risk hours, greatest first; empty without a total.</summary>
+    public ImmutableArray<ErrorShare> ErrorShares { get; init; } = [];
+
+    /// <summary>On what the leaves' temperature and wetness rest: measured, modelled and assumed; null without air.</summary>
+    public FoliageBasis? LeafBasis { get; init; }
+
     /// <summary>Wet periods; null until a film model or a wetness sensor rules.</summary>
     public ImmutableArray<WetPeriod>? WetPeriods { get; init; }
+
+    /// <summary>Ways to tell wet leaves, the film model first; empty without air.</summary>
+    public ImmutableArray<WetnessOpinion> WetnessOpinions { get; init; } = [];
+
+    /// <summary>Published limits and where the period stands to them; empty without air.</summary>
+    public ImmutableArray<PublishedLimit> PublishedLimits { get; init; } = [];
 
     /// <summary>Canopy; null until it is modelled or measured.</summary>
     public CanopyState? Canopy { get; init; }
@@ -77,6 +90,12 @@ public sealed record Review
     public required Provenance Provenance { get; init; }
 }
 
+/// <summary>What a cause of error brings to the risk hours of the period by itself.</summary>
+/// <param name="Cause"><c>airTemperature</c>, <c>relativeHumidity</c>, <c>leafTemperature</c>, <c>canopyTemperature</c>, <c>canopyHumidity</c>, <c>cover</c>, <c>airSpeed</c> or <c>film</c>.</param>
+/// <param name="Hours">Risk hours by which one standard deviation of it moves the total. [h]</param>
+/// <param name="Share">Its part of the variance of all causes. [1]</param>
+public sealed record ErrorShare(string Cause, double Hours, double Share);
+
 /// <summary>A value with its range: 5 % and 95 % of the draws (or as its method says).</summary>
 public sealed record Estimate(double Value, double Low, double High);
 
@@ -113,11 +132,11 @@ public sealed record Gap(OffsetDateTime Start, OffsetDateTime End, double Hours,
 /// <param name="AirTemperatureC">Mean air temperature. [°C]</param>
 /// <param name="RelativeHumidityPct">Mean relative humidity. [%]</param>
 /// <param name="VpdKPa">Mean vapour-pressure deficit of the air. [kPa]</param>
-/// <param name="DewPointC">Dew point of the mean vapour pressure. [°C]</param>
-/// <param name="LeafTemperatureC">Leaf temperature, measured or assumed. [°C]</param>
-/// <param name="DewPointMarginK">Leaf temperature minus dew point. [K]</param>
+/// <param name="DewPointC">Dew point of the mean vapour pressure at the main sensor. [°C]</param>
+/// <param name="LeafTemperatureC">Leaf temperature, measured, modelled or assumed. [°C]</param>
+/// <param name="DewPointMarginK">Leaf temperature minus the dew point of the air among the leaves. [K]</param>
 /// <param name="AbsoluteHumidityGm3">Mean absolute humidity. [g/m³]</param>
-/// <param name="Wet">True when the leaf is at or below the dew point; null where wetness is not known.</param>
+/// <param name="Wet">Whether leaves were wet for at least half of the hour; null where that is not known.</param>
 /// <param name="Risk">Whether a risk hour is more likely than not.</param>
 /// <param name="RiskProbability">Share of the draws in which it is one. [1]</param>
 /// <param name="Night">Whether the sun is down in the middle of the hour.</param>
@@ -135,15 +154,34 @@ public sealed record ReviewHour(
     double? RiskProbability,
     bool Night)
 {
-    /// <summary>
-    /// Whether leaves may still have been wet from a watering over them. Such an hour counts as a risk hour only by its margin:
-    /// how long leaves stayed wet is not known without a film model.
-    /// </summary>
-    public bool MayBeWetFromWatering { get; init; }
+    /// <summary>Dew point of the air among the leaves, from which the margin is counted. [°C]</summary>
+    public double? LeafAirDewPointC { get; init; }
+
+    /// <summary>Share of the opinions on wet leaves that say wet: between 0 and 1 the hour is unsure. [1]</summary>
+    public double? WetOpinionShare { get; init; }
+
+    /// <summary>Whether the opinions on wet leaves part.</summary>
+    public bool WetUnsure => WetOpinionShare is > 0 and < 1;
 }
 
-/// <summary>A wet period.</summary>
-public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double MeanTemperatureC, double? Index, string? Grade);
+/// <summary>A wet period; one that began before the period is told whole.</summary>
+/// <param name="Start">Start.</param>
+/// <param name="End">End, exclusive.</param>
+/// <param name="Hours">Wet hours, dry breaks left out. [h]</param>
+/// <param name="MeanTemperatureC">Mean leaf temperature of the wet hours; null when not known. [°C]</param>
+/// <param name="Index">Index of Broome et al. 1995, a logit; null where the equation does not speak (under 4 h) or the temperature is not known. [1]</param>
+/// <param name="Grade"><c>none</c>, <c>low</c>, <c>moderate</c> or <c>high</c>: how far the weather favoured grey mould; null when not known.</param>
+public sealed record WetPeriod(OffsetDateTime Start, OffsetDateTime End, double Hours, double? MeanTemperatureC, double? Index, string? Grade)
+{
+    /// <summary>Whether its length or temperature lies outside the trials behind the index.</summary>
+    public bool OutsideFit { get; init; }
+
+    /// <summary>Hours within it of which it is not known whether leaves were wet. [h]</summary>
+    public double UnknownHours { get; init; }
+
+    /// <summary>Whether the data begin or end within it, so that it may be longer than told.</summary>
+    public bool Open { get; init; }
+}
 
 /// <summary>Ground cover and closure date.</summary>
 /// <param name="Cover">Cover on the last day of the period. [1]</param>

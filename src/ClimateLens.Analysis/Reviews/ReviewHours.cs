@@ -11,7 +11,7 @@ namespace ClimateLens.Analysis.Reviews;
 /// </summary>
 internal static class ReviewHours
 {
-    public static ImmutableArray<ReviewHour> Of(RiskState risk, bool[] mayBeWet, DateTimeZone zone)
+    public static ImmutableArray<ReviewHour> Of(RiskState risk, double[] shareWet, DateTimeZone zone)
     {
         HourTable hours = risk.Hours;
         ImmutableArray<ReviewHour>.Builder result = ImmutableArray.CreateBuilder<ReviewHour>(hours.Count - hours.FirstOfPeriod);
@@ -23,16 +23,17 @@ internal static class ReviewHours
                 Rounded(hours.AirTemperatureC[h], 3),
                 Rounded(hours.RelativeHumidityPct[h], 3),
                 Rounded(hours.DeficitKPa[h], 5),
-                Rounded(risk.DewPointC[h], 3),
-                Rounded(hours.LeafTemperatureC[h], 3),
+                Rounded(hours.DewPointC[h], 3),
+                Rounded(risk.LeafC[h], 3),
                 Rounded(risk.MarginK[h], 3),
                 Rounded(hours.AbsoluteHumidityGm3[h], 4),
-                known && risk.MarginK[h] <= 0 ? true : null,
+                double.IsNaN(risk.Wet[h]) ? null : risk.Wet[h] == 1,
                 known ? risk.IsRisk(h) : null,
                 known ? risk.Probability[h] : null,
                 hours.Night[h])
             {
-                MayBeWetFromWatering = mayBeWet[h],
+                LeafAirDewPointC = Rounded(risk.DewPointC[h], 3),
+                WetOpinionShare = Rounded(shareWet[h], 2),
             });
         }
 

@@ -24,6 +24,8 @@ internal static class Thresholds
             new("temperatureHighC", rules.TemperatureHighC, "Cel", Source("temperatureHighC", "highest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)")),
             new("leafNightOffsetK", rules.LeafNightOffsetK, "K", Source("leafNightOffsetK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
             new("leafNightOffsetErrorK", rules.LeafNightOffsetErrorK, "K", Source("leafNightOffsetErrorK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
+            new("leafBalanceErrorK", rules.LeafBalanceErrorK, "K", Source("leafBalanceErrorK", "a third of the 2 K by which the temperature of the cover may be off, rounded down; choice of this project (docs/science/leaf.md)")),
+            .. Canopy(rules, Source),
             new("dryingHours", rules.DryingHours, "h", Source("dryingHours", Practice)),
             new("humidNightPct", NightHours.HumidPct, "%", "Michigan State University Extension, advice on grey mould in greenhouses"),
             new("clockFaultMin", ClockLimits.LeastFaultMin, "min", "choice of this project (docs/science/clock.md)"),
@@ -32,11 +34,29 @@ internal static class Thresholds
         ];
     }
 
+    private static IEnumerable<Threshold> Canopy(RiskRules rules, Func<string, string, string> source)
+    {
+        const string Choice = "choice of this project; direction and bounds from greenhouse rose, van Westreenen et al. 2020 (abstract)";
+        if (rules.CanopyDifference)
+        {
+            yield return new("canopyTemperatureK", rules.CanopyTemperatureK, "K", source("canopyTemperatureK", Choice));
+            yield return new("canopyTemperatureErrorK", rules.CanopyTemperatureErrorK, "K", source("canopyTemperatureErrorK", Choice));
+            yield return new("canopyHumidityPct", rules.CanopyHumidityPct, "%", source("canopyHumidityPct", Choice));
+            yield return new("canopyHumidityErrorPct", rules.CanopyHumidityErrorPct, "%", source("canopyHumidityErrorPct", Choice));
+        }
+    }
+
     private static IEnumerable<Threshold> Accuracies(HousePeriod period)
     {
         SensorAccuracy temperature = BiasDraws.AirTemperature(period), humidity = BiasDraws.Humidity(period);
         yield return new("airTemperatureAccuracy", temperature.HalfWidth, "K", temperature.Source);
         yield return new("relativeHumidityAccuracy", humidity.HalfWidth, "%", humidity.Source);
+        foreach (string channel in ((string[])["canopyTemperature", "canopyHumidity"]).Where(c => period.Series.Any(s => s.Channel.Name == c)))
+        {
+            SensorAccuracy canopy = BiasDraws.Canopy(period, channel);
+            yield return new($"{channel}Accuracy", canopy.HalfWidth, channel == "canopyHumidity" ? "%" : "K", canopy.Source);
+        }
+
         if (period.Leaf is not null)
         {
             SensorAccuracy leaf = BiasDraws.Leaf(period);

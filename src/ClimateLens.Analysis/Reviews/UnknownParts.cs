@@ -21,10 +21,11 @@ internal static class UnknownParts
         yield return (WhyNoClock(review) is not null, "clock", WhyNoClock(review) ?? "");
         yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
         yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity, or more than half of those readings are doubtful.");
-        yield return (true, "hours.wet", "An hour counts as wet when the leaf is at or below the dew point. Whether leaves are wet at other times, for example after watering, needs a wetness sensor or a film model, which this version does not have." + WetFromWater(review));
-        yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stay wet needs a wetness sensor or a film model, which this version does not have.");
-        string[] canopyAir = [.. period.Series.Where(s => s.Channel.Name is "canopyTemperature" or "canopyHumidity").Select(s => s.Label.ToLowerInvariant()).Distinct()];
-        yield return (canopyAir.Length > 0, "canopyAir", $"The logged {Say.List(canopyAir)} is read, checked and kept, but not used: the risk here is worked out from the house sensor. Air between the plants is often damper.");
+        int unknown = review.Hours.Count(h => h.Wet is null);
+        yield return (unknown > 0, "hours.wet", $"Whether leaves were wet is not known in {Say.Count(unknown, "hour")}: the air is not known then, or the film of water from before is not.");
+        yield return (review.Waterings is null && period.HasAir, "hours.wetFromWatering", "Whether watering wetted leaves is not known: nothing tells of waterings, so that wet hours are those of dew alone.");
+        yield return (review.LeafBasis is null, "leafBasis", "The state of the leaves is not known without air temperature and humidity.");
+        yield return (review.WetPeriods is null, "wetPeriods", "How long leaves stayed wet is not known: in more than half of the time it is not known whether they were wet.");
         yield return (review.Canopy is null, "canopy", WhyNoCanopy(period));
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
         UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
@@ -37,11 +38,6 @@ internal static class UnknownParts
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
         yield return (review.Outlook is null, "outlook", "The coming night is not foretold: no model has been shown to beat a plain guess from the days before.");
     }
-
-    private static string WetFromWater(Review review)
-        => review.Hours.Count(h => h.MayBeWetFromWatering) is int hours and > 0
-            ? $" In {Say.Count(hours, "hour")} leaves may still have been wet from watering over them; these count as risk hours only where the dew-point margin says so."
-            : "";
 
     /// <summary>Why none of the house's own clocks could be held against the sun; null where one could.</summary>
     private static string? WhyNoClock(Review review)

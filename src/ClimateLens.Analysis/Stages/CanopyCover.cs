@@ -19,24 +19,36 @@ public static class CanopyCover
     /// <summary>How far past the period closure is looked for. Choice of this project. [d]</summary>
     public const int DaysAhead = 120;
 
-    /// <summary>Cover and closure of a house period; null where crop, dates or spacing are not given.</summary>
-    public static CanopyState? Of(HouseInput input)
+    /// <summary>Adds cover day by day over run-in and period, and the canopy's state where crop, dates and spacing are given.</summary>
+    public static HousePeriod Add(HousePeriod period)
     {
-        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(period);
+        HouseInput input = period.Input;
+        DateTimeZone zone = input.Nursery.Zone;
+        LocalDate first = period.Frame.Axis.Start.InZone(zone).Date, last = (period.Frame.Axis.End - Duration.Epsilon).InZone(zone).Date;
+        LocalDate[] days = [.. Enumerable.Range(0, Days(first, last) + 1).Select(first.PlusDays)];
         if (StandingCrop.Of(input) is not { Spacing.Length: > 0 } crop || GrowthStart.Of(crop) is not { } start)
         {
-            return null;
+            return period with { Cover = new CoverCourse(first, [.. days.Select(_ => CoverCourse.Anything)], Known: false) };
         }
 
         ImmutableArray<PlantWidth> widths = MeasuredWidths.Of(input, start.Date);
         CanopyForecast forecast = new(GrowthFit.Of(start.Prior, widths), [.. crop.Spacing.Select(step => StepOf(step, start.Date))], BiasDraws.Seed);
-        LocalDate first = input.Period.Start.InZone(input.Nursery.Zone).Date;
-        LocalDate end = input.Period.End.InZone(input.Nursery.Zone).Date;
-        ImmutableArray<CanopyDay> days = [.. Enumerable.Range(0, Math.Max(1, Days(first, end))).Select(first.PlusDays).Select(date => new CanopyDay(date, CoverOn(forecast, Days(start.Date, date))))];
-        Step spacing = crop.Spacing.LastOrDefault(step => step.From < end) ?? crop.Spacing[0];
-        return new CanopyState(days[^1].Cover, ClosureOf(forecast, start.Date, spacing.From, LastDay(crop, end)))
+        ImmutableArray<CanopyDay> covered = [.. days.Select(day => new CanopyDay(day, CoverOn(forecast, Days(start.Date, day))))];
+        return period with
         {
-            Days = days,
+            Cover = new CoverCourse(first, [.. covered.Select(day => day.Cover)], Known: true),
+            Canopy = StateOf(input, crop, start, widths, forecast, covered),
+        };
+    }
+
+    private static CanopyState StateOf(HouseInput input, CropSettings crop, GrowthStart start, ImmutableArray<PlantWidth> widths, CanopyForecast forecast, ImmutableArray<CanopyDay> covered)
+    {
+        LocalDate first = input.Period.Start.InZone(input.Nursery.Zone).Date, end = input.Period.End.InZone(input.Nursery.Zone).Date;
+        Step spacing = crop.Spacing.LastOrDefault(step => step.From < end) ?? crop.Spacing[0];
+        return new CanopyState(covered[^1].Cover, ClosureOf(forecast, start.Date, spacing.From, LastDay(crop, end)))
+        {
+            Days = [.. covered.Where(day => day.Date >= first)],
             Widths = [.. widths.Select(width => new CanopyWidth(start.Date.PlusDays((int)width.Day), width.DiameterCm, width.ErrorCm))],
             CountedFrom = start.Date,
             Assumption = start.Assumption,

@@ -28,13 +28,4 @@ public static class Derived
 
     /// <summary>Absolute humidity. [g/m³]</summary>
     public static ColumnKey AbsoluteHumidityGm3 { get; } = new("air:absoluteHumidity");
-
-    /// <summary>Measured leaf temperature that passed its checks. [°C]</summary>
-    public static ColumnKey LeafMeasuredC { get; } = new("leaf:measured");
-
-    /// <summary>Leaf temperature by the night-offset assumption. [°C]</summary>
-    public static ColumnKey LeafAssumedC { get; } = new("leaf:assumed");
-
-    /// <summary>1 between sunset and sunrise, else 0. [1]</summary>
-    public static ColumnKey Night { get; } = new("sun:night");
 }

@@ -19,6 +19,7 @@ public static class Findings
         TooLittleData.Of,
         SensorNotTrusted.Of,
         WateringsNotJudged.Of,
+        OneCauseRules.Of,
         UnexplainedRisk.Of,
     ];
 
@@ -27,9 +28,9 @@ public static class Findings
     {
         Evidence evidence = new(period, risk, waterings ?? [], CoverageOf.Period(period, risk.Hours));
         Candidate[] found = [.. Rules.Select(rule => rule(evidence)).OfType<Candidate>()];
-        if (found.Length == 0)
+        if (found.All(c => c.Id == OneCauseRules.Id))
         {
-            found = [CalmWeek.Of(evidence)];
+            found = [CalmWeek.Of(evidence), .. found]; // what to measure is no reason for alarm
         }
 
         return

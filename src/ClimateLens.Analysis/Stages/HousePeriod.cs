@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Checks;
+using ClimateLens.Analysis.Crops;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Time;
 using ClimateLens.Nursery;
@@ -50,6 +52,15 @@ public sealed record HousePeriod(
 
     /// <summary>Each source's clock against the sun.</summary>
     public ImmutableArray<ClockReport> Clocks { get; init; } = [];
+
+    /// <summary>Ground cover day by day; null before the canopy stage.</summary>
+    public CoverCourse? Cover { get; init; }
+
+    /// <summary>The canopy's state, or null where the nursery file does not tell enough.</summary>
+    public CanopyState? Canopy { get; init; }
+
+    /// <summary>The weather of the leaves; null before the leaf stage.</summary>
+    public FoliageWeather? Foliage { get; init; }
 
     /// <summary>Grid steps in an hour.</summary>
     public int StepsPerHour => (int)(Duration.FromHours(1).BclCompatibleTicks / Frame.Axis.Step.BclCompatibleTicks);

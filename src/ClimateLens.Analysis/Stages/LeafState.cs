@@ -1,31 +1,84 @@
-using System.Collections.Immutable;
+using ClimateLens.Analysis.Crops;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Nursery.Time;
+using ClimateLens.Science.Canopy;
 
 namespace ClimateLens.Analysis.Stages;
 
 /// <summary>
-/// Fourth stage: how warm the leaves are. Measured where a leaf sensor works; elsewhere the air temperature, less a stated
-/// offset between sunset and sunrise when leaves lose heat to a colder cover. The offset is an assumption, and named as one.
+/// Fourth stage: the weather of the leaves. The air is that of a canopy sensor where one works, else the main sensor's. The leaf
+/// temperature is measured where a leaf sensor works; else it follows from the leaf's energy balance where the weather outside is
+/// logged; else it is the air's, less a stated difference between sunset and sunrise, which is an assumption and named as one.
 /// </summary>
 public static class LeafState
 {
-    /// <summary>Adds night, measured and assumed leaf temperature to a house period.</summary>
+    /// <summary>The rule that makes the assumed night difference rule over the balance.</summary>
+    public const string OffsetRule = "leafNightOffsetK";
+
+    /// <summary>Adds the weather of the leaves to a house period.</summary>
     public static HousePeriod Add(HousePeriod period)
     {
+        CoverCourse cover = period.Cover ?? throw new ArgumentException("The canopy stage comes first.", nameof(period));
         TimeAxis axis = period.Frame.Axis;
-        ImmutableArray<double> air = period.Frame.Values(Derived.TemperatureC);
-        double offset = period.Input.House.Rules.LeafNightOffsetK;
-        double[] night = new double[axis.Count], assumed = new double[axis.Count];
-        for (int i = 0; i < axis.Count; i++)
+        (double[] air, bool[] airInside) = InCanopy(period, Derived.TemperatureC, "canopyTemperature");
+        (double[] humidity, bool[] humidityInside) = InCanopy(period, Derived.HumidityPct, "canopyHumidity");
+        double[] night = [.. Enumerable.Range(0, axis.Count).Select(i => period.Sun.IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1.0 : 0)];
+        int[] day = [.. Enumerable.Range(0, axis.Count).Select(i => cover.IndexOf(axis.StartOf(i).InZone(axis.Zone).Date))];
+        double[] measured = period.Leaf is Series leaf ? Quality.Used(period.Frame, leaf.Key) : Enumerable.Repeat(double.NaN, axis.Count).ToArray();
+        (double[] above, FoliageBasis basis) = CoverAbove.Of(period, air, FoliageBasis.None);
+        (double[] absorbed, basis) = LightOnLeaves.Of(period, cover, day, night, basis);
+        (double[] water, basis) = WaterOnLeaves.Of(period, basis);
+        double[] leafArea = [.. cover.Days.Select(d => LightInterception.LeafArea(d.Value))];
+        for (int i = 0; i < above.Length; i++)
         {
-            night[i] = period.Sun.IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1 : 0;
-            assumed[i] = air[i] - (night[i] * offset);
+            // By day a cover is about as warm as the house; only at night does it decide.
+            above[i] = double.IsNaN(above[i]) && night[i] == 0 ? air[i] : CoverAbove.SeenC(above[i], air[i], leafArea[day[i]]);
         }
 
-        Frame frame = AirStates.With(period.Frame, Derived.Night, night);
-        frame = AirStates.With(frame, Derived.LeafAssumedC, assumed);
-        double[] measured = period.Leaf is Series leaf ? Quality.Used(period.Frame, leaf.Key) : Enumerable.Repeat(double.NaN, axis.Count).ToArray();
-        frame = AirStates.With(frame, Derived.LeafMeasuredC, measured);
-        return period with { Frame = frame };
+        bool offsetRules = period.Input.House.Rules.SetByUser.Contains(OffsetRule);
+        LeafFrom[] from = new LeafFrom[axis.Count];
+        for (int i = 0; i < from.Length; i++)
+        {
+            from[i] = double.IsNaN(air[i] + humidity[i]) ? LeafFrom.Unknown
+                : double.IsFinite(measured[i]) ? LeafFrom.Sensor
+                : offsetRules || double.IsNaN(above[i] + absorbed[i]) ? LeafFrom.NightOffset
+                : LeafFrom.Balance;
+        }
+
+        return period with
+        {
+            Foliage = new FoliageWeather
+            {
+                AirC = air,
+                HumidityPct = humidity,
+                TemperatureInCanopy = airInside,
+                HumidityInCanopy = humidityInside,
+                LeafFrom = from,
+                MeasuredLeafC = measured,
+                Night = night,
+                AbsorbedWm2 = absorbed,
+                AboveC = above,
+                WaterMm = water,
+                Day = day,
+                Basis = basis,
+            },
+        };
+    }
+
+    /// <summary>The main sensor's column with a canopy sensor's values in its place where they passed their checks.</summary>
+    private static (double[] Values, bool[] FromCanopy) InCanopy(HousePeriod period, ColumnKey main, string channel)
+    {
+        double[] values = [.. period.Frame.Values(main)];
+        bool[] inside = new bool[values.Length];
+        if (UsedSeries.Of(period, channel) is double[] canopy)
+        {
+            for (int i = 0; i < values.Length; i++)
+            {
+                inside[i] = double.IsFinite(canopy[i]) && double.IsFinite(values[i]);
+                values[i] = inside[i] ? canopy[i] : values[i];
+            }
+        }
+
+        return (channel == "canopyHumidity" ? [.. values.Select(v => Math.Min(100, v))] : values, inside);
     }
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Crops;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -18,16 +18,22 @@ public static class ReviewAssembly
     public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings)
     {
         HouseInput input = period.Input;
+        OpinionsOnWetness opinions = OpinionsOnWetness.Of(period, risk);
         Review review = new()
         {
             SchemaVersion = SchemaVersion,
             House = new ReviewedHouse(input.House.Id, input.House.Name, input.Nursery.Name, StandingCrop.Of(input)?.Species, input.Nursery.Invented),
             Period = PeriodOf(input),
             Coverage = CoverageOf.Period(period, risk.Hours),
-            Hours = ReviewHours.Of(risk, WetFromWatering.Hours(period, risk.Hours), input.Nursery.Zone),
+            Hours = ReviewHours.Of(risk, opinions.ShareWet(), input.Nursery.Zone),
             RiskHours = risk.Total,
             RiskHoursBefore = risk.TotalBefore,
-            Canopy = CanopyCover.Of(input),
+            ErrorShares = risk.Errors,
+            LeafBasis = period.HasAir ? period.Foliage?.Basis : null,
+            WetPeriods = period.HasAir ? WetSpells.Find(period, risk) : null,
+            WetnessOpinions = period.HasAir ? opinions.Summary() : [],
+            PublishedLimits = period.HasAir ? PublishedLimitsOf.Period(period, risk) : [],
+            Canopy = period.Canopy,
             Waterings = waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ClimateLens.Analysis.Checks;
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
@@ -8,9 +10,9 @@ using NodaTime;
 namespace ClimateLens.Analysis.Stages;
 
 /// <summary>
-/// Fifth stage: hours with leaves near the dew point at a temperature that suits grey mould, and how sure each one is.
-/// The readings are taken as they are, then 400 times with sensor errors drawn from their stated accuracy; an hour counts as a
-/// risk hour when it is one in at least half of the draws. Method, sources and error: docs/science/risk-hours.md.
+/// Fifth stage: hours with leaves wet or near the dew point at a temperature that suits grey mould, and how sure each one is.
+/// The readings are taken as they are, then 200 times with errors drawn from the stated accuracy of the sensors and the range of what is
+/// assumed; an hour counts as a risk hour when it is one in at least half of the draws. Method, sources and error: docs/science/risk-hours.md.
 /// </summary>
 public static class RiskHours
 {
@@ -22,20 +24,30 @@ public static class RiskHours
     {
         HourTable hours = HourTable.Of(period);
         BiasDraws draws = BiasDraws.For(period);
-        DewPointMargins margins = new(hours, period.Input.House.Rules);
+        FoliageHours foliage = new(period, hours);
         RiskTally tally = new(hours);
         double[][] hourly = HourlyErrors(hours);
         for (int draw = 0; draw < BiasDraws.Count; draw++)
         {
-            margins.UnderDraw(draws, draw, hourly[draw]);
-            tally.Add(draw, margins.Risk);
+            foliage.UnderErrors(draws.At(draw), draws.HourlyHumidityPct, hourly[draw]);
+            tally.Add(draw, foliage.Risk);
         }
 
-        margins.WithoutError();
-        return new RiskState(hours, draws, margins.DewPointC, margins.MarginK, tally.Probabilities())
+        Estimate? total = Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is null ? Total(tally, hours, hours.FirstOfPeriod, hours.Count) : null;
+        ImmutableArray<ErrorShare> errors = total is null ? [] : ErrorShares.Of(period, hours, foliage);
+        foliage.WithoutError();
+        return new RiskState(hours, draws, tally.Probabilities())
         {
-            Total = Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is null ? Total(tally, hours, hours.FirstOfPeriod, hours.Count) : null,
+            LeafC = foliage.LeafC,
+            DewPointC = foliage.DewPointC,
+            MarginK = foliage.MarginK,
+            Wet = foliage.Wet,
+            LeafStepC = foliage.LeafStepC,
+            WetStep = foliage.WetStep,
+            FilmStepMm = foliage.FilmStepMm,
+            Total = total,
             TotalBefore = Before(tally, hours, period),
+            Errors = errors,
         };
     }
 

@@ -1,22 +1,45 @@
+using System.Collections.Immutable;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
 
 namespace ClimateLens.Analysis.Stages;
 
-/// <summary>The hours of run-in and period with their margins and risk. NaN where an hour has no data.</summary>
+/// <summary>The hours of run-in and period with their leaves, margins and risk, from the readings as they are. NaN where an hour has no data.</summary>
 /// <param name="Hours">Hourly means.</param>
-/// <param name="Draws">The draws of sensor error.</param>
-/// <param name="DewPointC">Dew point by hour, from the readings as they are. [°C]</param>
-/// <param name="MarginK">Dew-point margin at the leaf by hour, from the readings as they are. [K]</param>
+/// <param name="Draws">The draws of error.</param>
 /// <param name="Probability">Share of the draws in which the hour is a risk hour. [1]</param>
-public sealed record RiskState(HourTable Hours, BiasDraws Draws, double[] DewPointC, double[] MarginK, double[] Probability)
+public sealed record RiskState(HourTable Hours, BiasDraws Draws, double[] Probability)
 {
+    /// <summary>Leaf temperature by hour. [°C]</summary>
+    public required double[] LeafC { get; init; }
+
+    /// <summary>Dew point of the air among the leaves by hour. [°C]</summary>
+    public required double[] DewPointC { get; init; }
+
+    /// <summary>Leaf temperature less that dew point by hour. [K]</summary>
+    public required double[] MarginK { get; init; }
+
+    /// <summary>Wet (1), dry (0) or not known (NaN) by hour.</summary>
+    public required double[] Wet { get; init; }
+
+    /// <summary>Leaf temperature by step. [°C]</summary>
+    public required double[] LeafStepC { get; init; }
+
+    /// <summary>Wet (1), dry (0) or not known (NaN) by step.</summary>
+    public required double[] WetStep { get; init; }
+
+    /// <summary>Film by step; NaN where not known. [mm]</summary>
+    public required double[] FilmStepMm { get; init; }
+
     /// <summary>Risk hours of the period, or null when the data do not carry a total.</summary>
     public required Estimate? Total { get; init; }
 
     /// <summary>Risk hours of the seven days before, or null.</summary>
     public required Estimate? TotalBefore { get; init; }
+
+    /// <summary>What each cause of error brings to the total; empty without one.</summary>
+    public required ImmutableArray<ErrorShare> Errors { get; init; }
 
     /// <summary>Whether an hour is a risk hour more likely than not.</summary>
     public bool IsRisk(int hour) => Probability[hour] >= 0.5;

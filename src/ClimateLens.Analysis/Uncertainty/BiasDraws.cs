@@ -4,13 +4,14 @@ using ClimateLens.Science.Statistics;
 namespace ClimateLens.Analysis.Uncertainty;
 
 /// <summary>
-/// The draws that carry sensor error through a review: in each, every sensor reads the same amount too high or too low in
-/// every hour, since a humidity sensor that is 2 % high is so all week.
+/// The draws that carry the errors of sensors and assumptions through a review: in each, every sensor reads the same amount too high or too low
+/// in every hour, since a humidity sensor that is 2 % high is so all week.
 /// </summary>
 /// <remarks>
 /// <para><b>Method:</b> a stated ± range without a distribution counts as rectangular: [GUM08] 4.3.7; drawn as in
-/// [GUMS1]. On top, humidity gets a small error anew in every hour, rectangular, a tenth as wide (choice of this
-/// project, no source: rounding, and air that is not the same all over the house).</para>
+/// [GUMS1]. What is assumed of a canopy has standard errors and is drawn as normal. Air speed at the leaf is 0.1 m/s times or over 2 and the film that a leaf holds 0.2 mm times or
+/// over 2, even on the logarithm (choice of this project, no source). On top, humidity gets a small error anew in every hour, rectangular, a
+/// tenth as wide (choice of this project, no source: rounding, and air that is not the same all over the house).</para>
 /// </remarks>
 public sealed class BiasDraws
 {
@@ -18,22 +19,35 @@ public sealed class BiasDraws
     public const long Seed = 20250901;
 
     /// <summary>Number of draws.</summary>
-    public const int Count = 400;
+    public const int Count = 200;
 
     /// <summary>The hourly humidity error as a share of the sensor's half-width. [1]</summary>
     public const double HourlyShare = 0.1;
 
-    private BiasDraws(double temperatureK, double humidityPct, double leafOffsetK, double leafSensorK)
+    private readonly FoliageErrors[] _errors = new FoliageErrors[Count];
+
+    private BiasDraws(ErrorWidths widths)
     {
-        HourlyHumidityPct = HourlyShare * humidityPct;
+        HourlyHumidityPct = HourlyShare * widths.HumidityPct;
         SeededRandom random = new(unchecked((ulong)Seed));
         for (int draw = 0; draw < Count; draw++)
         {
-            // All four are drawn whether needed or not, so that adding a leaf sensor leaves the other draws as they are.
-            TemperatureK[draw] = temperatureK * random.NextUniform(-1, 1);
-            HumidityPct[draw] = humidityPct * random.NextUniform(-1, 1);
-            LeafOffsetK[draw] = leafOffsetK * random.NextUniform(-1, 1);
-            LeafSensorK[draw] = leafSensorK * random.NextUniform(-1, 1);
+            // All are drawn whether needed or not, so that adding a sensor leaves the other draws as they are.
+            _errors[draw] = new FoliageErrors
+            {
+                TemperatureK = TemperatureK[draw] = widths.TemperatureK * random.NextUniform(-1, 1),
+                HumidityPct = HumidityPct[draw] = widths.HumidityPct * random.NextUniform(-1, 1),
+                LeafOffsetK = widths.LeafOffsetK * random.NextUniform(-1, 1),
+                LeafSensorK = widths.LeafSensorK * random.NextUniform(-1, 1),
+                LeafBalanceK = widths.LeafBalanceK * random.NextUniform(-1, 1),
+                CanopySensorK = widths.CanopySensorK * random.NextUniform(-1, 1),
+                CanopySensorPct = widths.CanopySensorPct * random.NextUniform(-1, 1),
+                CanopyTemperatureScore = random.NextNormal(),
+                CanopyHumidityScore = random.NextNormal(),
+                CoverQuantile = random.NextUniform(0, 1),
+                AirSpeedFactor = Math.Pow(ErrorWidths.AirSpeedFactor, random.NextUniform(-1, 1)),
+                FilmFactor = Math.Pow(ErrorWidths.FilmFactor, random.NextUniform(-1, 1)),
+            };
         }
     }
 
@@ -43,21 +57,14 @@ public sealed class BiasDraws
     /// <summary>Error of relative humidity, by draw. [%]</summary>
     public double[] HumidityPct { get; } = new double[Count];
 
-    /// <summary>Error of the assumed night offset of the leaf, by draw; added to the leaf temperature at night. [K]</summary>
-    public double[] LeafOffsetK { get; } = new double[Count];
-
-    /// <summary>Error of a measured leaf temperature, by draw. [K]</summary>
-    public double[] LeafSensorK { get; } = new double[Count];
-
     /// <summary>Half-width of the error of humidity that is drawn anew in every hour. [%]</summary>
     public double HourlyHumidityPct { get; }
 
+    /// <summary>All errors of a draw.</summary>
+    internal FoliageErrors At(int draw) => _errors[draw];
+
     /// <summary>The draws for a house: by its sensors' accuracies and its rules.</summary>
-    public static BiasDraws For(HousePeriod period) => new(
-        AirTemperature(period).HalfWidth,
-        Humidity(period).HalfWidth,
-        period.Input.House.Rules.LeafNightOffsetErrorK,
-        Leaf(period).HalfWidth);
+    public static BiasDraws For(HousePeriod period) => new(ErrorWidths.Of(period));
 
     /// <summary>Accuracy of the main air temperature.</summary>
     public static SensorAccuracy AirTemperature(HousePeriod period)
@@ -70,4 +77,10 @@ public sealed class BiasDraws
     /// <summary>Accuracy of a measured leaf temperature.</summary>
     public static SensorAccuracy Leaf(HousePeriod period)
         => SensorAccuracy.Of(period.Input.House, "leafTemperature", period.Leaf?.Sensor ?? "");
+
+    /// <summary>Accuracy of a sensor in the canopy.</summary>
+    /// <param name="period">The house period.</param>
+    /// <param name="channel"><c>canopyTemperature</c> or <c>canopyHumidity</c>.</param>
+    public static SensorAccuracy Canopy(HousePeriod period, string channel)
+        => SensorAccuracy.Of(period.Input.House, channel, period.Series.FirstOrDefault(s => s.Channel.Name == channel)?.Sensor ?? "");
 }

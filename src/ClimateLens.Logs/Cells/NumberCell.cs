@@ -23,7 +23,7 @@ internal static class NumberCell
     public static bool TryReadPlain(ReadOnlySpan<byte> cell, NumberFormat format, out double value)
     {
         int at = 0;
-        return TryScanPlain(cell, ref at, format.DecimalByte, format.OtherDecimalByte, out value) && at == cell.Length;
+        return TryScanPlain(cell, ref at, format.DecimalByte, format.OtherDecimalByte, out value, out _) && at == cell.Length;
     }
 
     /// <summary>The slower way for all the rest: group marks, exponents, signs of other alphabets or at the end.</summary>
@@ -43,8 +43,9 @@ internal static class NumberCell
     /// <param name="mark">Decimal mark.</param>
     /// <param name="other">The other decimal mark where there are two, else the same.</param>
     /// <param name="value">The number.</param>
+    /// <param name="decimals">Digits behind its decimal mark.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static bool TryScanPlain(ReadOnlySpan<byte> row, ref int at, byte mark, byte other, out double value)
+    public static bool TryScanPlain(ReadOnlySpan<byte> row, ref int at, byte mark, byte other, out double value, out int decimals)
     {
         int i = at;
         bool negative = i < row.Length && row[i] == (byte)'-';
@@ -70,7 +71,7 @@ internal static class NumberCell
         }
 
         int digits = i - first - (point < 0 ? 0 : 1);
-        int decimals = point < 0 ? 0 : i - point - 1;
+        decimals = point < 0 ? 0 : i - point - 1;
         (at, value) = (i, 0);
         if (digits is 0 or > 19 || mantissa > LargestExactMantissa)
         {

@@ -126,6 +126,11 @@ internal ref struct NumberScan(ReadOnlySpan<byte> cell, NumberFormat format, Spa
     {
         bool fraction = marks.Length > 0 && _format.IsDecimal(new Rune(marks[^1])) && !marks[..^1].Contains(marks[^1]);
         int groups = fraction ? marks.Length - 1 : marks.Length;
+        if (groups > 0 && _into[start] == (byte)'0')
+        {
+            return false; // nobody writes 0,770.5
+        }
+
         for (int i = 0; i < groups; i++)
         {
             bool lengths = runs[i + 1] == 3 && (i > 0 || runs[0] is >= 1 and <= 3);

@@ -4,14 +4,18 @@ using ClimateLens.Logs.Text;
 namespace ClimateLens.Logs.Readings;
 
 /// <summary>
-/// The numbers of a row that holds no quotes, cut and read in one pass over its bytes: nearly every cell of nearly every export is one.
+/// The numbers of a row, cut and read in one pass over its bytes where it holds no quotes: nearly every cell of nearly every export is one.
 /// A cell that is anything else stays NaN and is read by itself, so that this way and the longer one agree on every cell.
 /// </summary>
 internal sealed class PlainNumbers
 {
+    private const ulong FormBase = 23; // more than the decimals that a number may have
+
     private readonly byte _delimiter;
     private readonly (bool IsWanted, byte Mark, byte Other)[] _fields;
+    private readonly (byte Mark, byte Other)[] _inQuotes;
     private readonly double[] _numbers;
+    private readonly sbyte[] _decimals;
 
     /// <summary>Looks at the fields that columns read.</summary>
     /// <param name="delimiter">What stands between fields.</param>
@@ -20,45 +24,63 @@ internal sealed class PlainNumbers
     {
         _delimiter = delimiter;
         int last = columns.Length == 0 ? -1 : columns.Max(column => column.Field);
-        _fields = new (bool, byte, byte)[last + 1];
+        _inQuotes = [.. Enumerable.Repeat(columns.Select(column => Marks(column.Reader.Format)).FirstOrDefault(), last + 1)];
+        bool[] wanted = new bool[last + 1];
         _numbers = new double[last + 1];
-        foreach (var field in columns.Where(column => column.Field >= 0).GroupBy(column => column.Field, column => (column.Reader.Format.DecimalByte, column.Reader.Format.OtherDecimalByte)))
+        _decimals = new sbyte[last + 1];
+        foreach (var field in columns.Where(column => column.Field >= 0).GroupBy(column => column.Field, column => Marks(column.Reader.Format)))
         {
             // Where columns read one field by different marks, each has to read it for itself.
-            (byte mark, byte other) = field.First();
-            _fields[field.Key] = (field.Distinct().Count() == 1, InField(mark), InField(other));
+            _inQuotes[field.Key] = field.First();
+            wanted[field.Key] = field.Distinct().Count() == 1;
         }
+
+        _fields = [.. _inQuotes.Select((marks, f) => (wanted[f], InField(marks.Mark), InField(marks.Other)))];
     }
 
-    /// <summary>The number of a field; NaN where the cell is no plain number or was not looked at.</summary>
-    public double this[int field] => _numbers[field];
+    /// <summary>Fields looked at: all up to the last that a column reads.</summary>
+    public int Fields => _fields.Length;
+
+    /// <summary>Stands for the decimals of all fields: rows with the same have the same decimals everywhere, but for rare chance.</summary>
+    public ulong Form { get; private set; }
+
+    /// <summary>The number of a field; NaN where the cell is no plain number or columns read it by different marks.</summary>
+    public double this[int field] => _fields[field].IsWanted ? _numbers[field] : double.NaN;
+
+    /// <summary>Digits behind the decimal mark of a field; -1 where the cell is no plain number.</summary>
+    public int Decimals(int field) => _decimals[field];
+
+    /// <summary>The number of a field, also where no column reads it.</summary>
+    public double NumberOf(int field) => _numbers[field];
 
     /// <summary>Reads the current row.</summary>
     public void Read(ExportTable table)
     {
+        Form = 0;
         if (table.IsPlain)
         {
-            Read(table.Raw);
+            ReadRow(table.Raw);
         }
         else
         {
-            Array.Fill(_numbers, double.NaN);
+            ReadCells(table);
         }
     }
+
+    private static (byte Mark, byte Other) Marks(NumberFormat format) => (format.DecimalByte, format.OtherDecimalByte);
 
     /// <summary>A mark as it can stand in a field without quotes, where the delimiter cannot; a NUL stands in no sound row.</summary>
     private byte InField(byte mark) => mark == _delimiter ? (byte)0 : mark;
 
-    private void Read(ReadOnlySpan<byte> row)
+    private void ReadRow(ReadOnlySpan<byte> row)
     {
         byte delimiter = _delimiter;
-        double[] numbers = _numbers;
         int at = 0;
         for (int f = 0; f < _fields.Length; f++)
         {
-            (bool isWanted, byte mark, byte other) = _fields[f];
-            bool isNumber = NumberCell.TryScanPlain(row, ref at, mark, other, out double number) && isWanted && (at == row.Length || row[at] == delimiter);
-            numbers[f] = isNumber ? number : double.NaN;
+            (_, byte mark, byte other) = _fields[f];
+            bool isNumber = NumberCell.TryScanPlain(row, ref at, mark, other, out double number, out int decimals) && (at == row.Length || row[at] == delimiter);
+            Keep(f, isNumber, number, decimals);
             if (!isNumber)
             {
                 int rest = row[at..].IndexOf(delimiter);
@@ -67,5 +89,23 @@ internal sealed class PlainNumbers
 
             at += at < row.Length ? 1 : 0;
         }
+    }
+
+    private void ReadCells(ExportTable table)
+    {
+        for (int f = 0; f < _fields.Length; f++)
+        {
+            ReadOnlySpan<byte> cell = f < table.Fields ? CellText.Trim(table.Field(f)) : [];
+            (byte mark, byte other) = _inQuotes[f];
+            int at = 0;
+            Keep(f, NumberCell.TryScanPlain(cell, ref at, mark, other, out double number, out int decimals) && at == cell.Length, number, decimals);
+        }
+    }
+
+    private void Keep(int field, bool isNumber, double number, int decimals)
+    {
+        _numbers[field] = isNumber ? number : double.NaN;
+        _decimals[field] = (sbyte)(isNumber ? decimals : -1);
+        Form = (Form * FormBase) + (ulong)(isNumber ? decimals + 1 : 0);
     }
 }

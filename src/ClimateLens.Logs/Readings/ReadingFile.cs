@@ -16,6 +16,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     private readonly StampSequence _sequence = new(new ZoneClock(export.Time.Zone), export.StepSeconds * CivilDate.SecondMicros);
     private readonly OddCells _odd = new(aside);
     private readonly StepSample _stamps = new();
+    private readonly TornRows _torn = new();
 
     /// <summary>Reads the rows; false when nothing of the file can be taken, which is reported.</summary>
     /// <param name="opened">The file.</param>
@@ -25,27 +26,16 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     {
         StampPlan? plan = StampPlan.Of(export, opened, linesInQuotes: false, aside, counts);
         using ExportTable? table = ExportTable.Open(opened, export, linesInQuotes: false, aside, counts);
-        if (table is null)
+        if (table is null || RowBinding.TryBind(export, table, plan, aside) is not { } binding)
         {
             return false;
         }
 
-        if (TimeColumns.Bind(export.Time, table.Columns, aside, plan) is not TimeColumns time)
-        {
-            return false;
-        }
-
-        if (!RowChoice.Check(export, table.Columns, aside))
-        {
-            return false;
-        }
-
-        ReadingColumn[] columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
-        counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. time.Fields, .. columns.Select(c => c.Field), .. RowChoice.FieldsOf(export, table.Columns)]);
+        counts.Facts.Columns(table.Columns.Names, table.FieldCount, [.. binding.Time.Fields, .. binding.Columns.Select(c => c.Field), .. RowChoice.FieldsOf(export, table.Columns)]);
         using var pump = new BlockPump(rows.Take);
         var blocks = new RowBlocks(rows, pump, blockRows);
         var hours = new RepeatedHourRows(_sequence, rows, counts, aside);
-        ReadRows(table, time, plan, columns, blocks, hours, () => rows.MustSort);
+        ReadRows(opened, table, binding, plan, row => Keep(row, blocks, hours), () => rows.MustSort);
         RowChoice.Report(counts, aside);
         _odd.Report();
         hours.SettleAll(blocks.Waiting);
@@ -55,93 +45,133 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         return true;
     }
 
-    private void ReadRows(ExportTable table, TimeColumns time, StampPlan? plan, ReadingColumn[] columns, RowBlocks blocks, RepeatedHourRows hours, Func<bool> stop)
+    private void ReadRows(OpenedExport opened, ExportTable table, RowBinding binding, StampPlan? plan, Action<HeldRow> keep, Func<bool> stop)
     {
-        double[] values = new double[columns.Length];
-        var numbers = new PlainNumbers(table.Delimiter, columns);
-        var whole = WholeRow.Of(columns);
-        RowChoice? choice = RowChoice.Of(export, table.Columns, columns);
-        int headers = 0;
+        var window = new RowWindow(binding.Columns.Length);
+        var last = new LastCell(counts, aside);
         int timed = 0;
-        while (table.Next() && !stop())
+        bool more;
+        while ((more = table.Next()) && !stop())
         {
-            if (headers != table.HeadersTaken)
+            last.LookBehind(window, table, binding.Columns);
+            binding = binding.IsFor(table) ? binding : RowBinding.TryBind(export, table, plan, aside)!; // a new header is taken only where the time is in it
+            if (TryStamp(table, binding, ref timed, out long utc, out LocalMeaning meaning))
             {
-                headers = table.HeadersTaken;
-                time = TimeColumns.Bind(export.Time, table.Columns, aside, plan)!; // a new header is taken only where the time is in it
-                columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
-                choice = RowChoice.Of(export, table.Columns, columns);
-                numbers = new PlainNumbers(table.Delimiter, columns);
-                whole = WholeRow.Of(columns);
-            }
-
-            if (choice is not null && !choice.Fits(table))
-            {
-                counts.LeaveToOthers();
-                continue;
-            }
-
-            if (!time.TryRead(table, out LocalStamp stamp))
-            {
-                table.SetTimeAside(time.Fault, time.Column, time.Found(table), time.Expected);
-                continue;
-            }
-
-            timed++;
-            LocalMeaning meaning = _sequence.Add(stamp, time.Pattern.IsDateOnly, out long utc);
-            if (meaning == LocalMeaning.Skipped)
-            {
-                table.SetAside(ProblemCodes.TimeSkipped, time.Column, time.Found(table), $"a time that {export.Time.Zone.Id} has");
-                continue;
-            }
-
-            _stamps.Add(utc);
-            numbers.Read(table);
-            if (whole?.Read(numbers, values) != true)
-            {
-                ReadCells(table, columns, numbers, utc, values, choice, whole);
-            }
-
-            YearRows block = blocks.Append(utc, fileIndex, table.Line, values);
-            if (meaning == LocalMeaning.Twice)
-            {
-                blocks.Waiting.Add(block, table.Raw);
-            }
-            else if (blocks.Waiting.IsDue())
-            {
-                hours.Settle(blocks.Waiting);
+                Fill(window.Next, table, binding, utc, meaning);
+                window.Push();
+                last.Note(window.Newest!);
+                Release(window, keep, atEnd: false);
             }
         }
 
+        last.LookBehind(window, table, binding.Columns);
+        if (!more && opened.EndsOpen())
+        {
+            last.LookAtEnd(window, table, binding.Columns);
+        }
+
+        Release(window, keep, atEnd: true);
         if (export.Time.MoreFormats.IsEmpty)
         {
             counts.Facts.TimeFormats([(export.Time.Format, timed)]);
         }
     }
 
-    private void ReadCells(ExportTable table, ReadingColumn[] columns, PlainNumbers numbers, long utc, double[] values, RowChoice? choice, WholeRow? whole)
+    /// <summary>The instant of the current row; false where the row goes no further, which is noted.</summary>
+    private bool TryStamp(ExportTable table, RowBinding binding, ref int timed, out long utc, out LocalMeaning meaning)
     {
+        (utc, meaning) = (0, LocalMeaning.Once);
+        if (binding.Choice is not null && !binding.Choice.Fits(table))
+        {
+            counts.LeaveToOthers();
+            return false;
+        }
+
+        TimeColumns time = binding.Time;
+        if (!time.TryRead(table, out LocalStamp stamp) || !binding.Midnights.Fit(table, time, stamp))
+        {
+            table.SetTimeAside(time.Fault, time.Column, time.Found(table), time.Expected);
+            return false;
+        }
+
+        timed++;
+        meaning = _sequence.Add(stamp, time.Pattern.IsDateOnly, out utc);
+        if (meaning == LocalMeaning.Skipped)
+        {
+            table.SetAside(ProblemCodes.TimeSkipped, time.Column, time.Found(table), $"a time that {export.Time.Zone.Id} has");
+        }
+
+        return meaning != LocalMeaning.Skipped;
+    }
+
+    private void Fill(HeldRow row, ExportTable table, RowBinding binding, long utc, LocalMeaning meaning)
+    {
+        row.Take(table, utc, meaning);
+        binding.Numbers.Read(table);
+        if (binding.Whole?.Read(binding.Numbers, row.Values) != true)
+        {
+            ReadCells(table, binding, utc, row.Values);
+        }
+
+        row.OddField = table.HasIsoTimes ? -1 : binding.Forms.OddField(table, row.Values); // rows of a workbook are never torn
+        row.EndIsWhole = binding.Forms.IsWhole(table.FieldCount - 1);
+    }
+
+    private void ReadCells(ExportTable table, RowBinding binding, long utc, double[] values)
+    {
+        ReadingColumn[] columns = binding.Columns;
         for (int c = 0; c < columns.Length; c++)
         {
             ref readonly ReadingColumn column = ref columns[c];
-            if (whole?.IsValue(c) == true)
+            if (binding.Whole?.IsValue(c) == true)
             {
                 continue;
             }
 
-            if (column.Field < 0 || choice?.Takes(c) == false)
+            if (column.Field < 0 || binding.Choice?.Takes(c) == false)
             {
                 values[c] = double.NaN;
                 continue;
             }
 
             ValueReader reader = column.Later.IsEmpty ? column.Reader : column.ReaderAt(utc);
-            double number = numbers[column.Field];
+            double number = binding.Numbers[column.Field];
             CellKind kind = double.IsNaN(number) ? reader.Read(table.Field(column.Field), out values[c]) : reader.Read(number, out values[c]);
             if (kind > CellKind.Missing && _odd.Add(kind, column.Field + 1, column.Name, table.Field(column.Field), table.Line, reader))
             {
                 counts.CellsNotRead++;
             }
+        }
+    }
+
+    /// <summary>Passes on the rows that can be judged, and sets aside those that are torn.</summary>
+    private void Release(RowWindow window, Action<HeldRow> keep, bool atEnd)
+    {
+        while (window.Take(atEnd) is { } row)
+        {
+            if (_torn.FaultOf(window, row) is { } fault)
+            {
+                counts.SetAside++;
+                aside.AddRow(fault, row.Line, null, row.Raw, "a row like those above and below", row.Raw);
+            }
+            else
+            {
+                keep(row);
+            }
+        }
+    }
+
+    private void Keep(HeldRow row, RowBlocks blocks, RepeatedHourRows hours)
+    {
+        _stamps.Add(row.Utc);
+        YearRows block = blocks.Append(row.Utc, fileIndex, row.Line, row.Values);
+        if (row.Meaning == LocalMeaning.Twice)
+        {
+            blocks.Waiting.Add(block, row.Raw);
+        }
+        else if (blocks.Waiting.IsDue())
+        {
+            hours.Settle(blocks.Waiting);
         }
     }
 

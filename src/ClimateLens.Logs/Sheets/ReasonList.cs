@@ -9,7 +9,7 @@ internal sealed class ReasonList
 {
     /// <summary>Reasons that take a cell and leave its row; all others but <see cref="Overruling"/> take the row.</summary>
     private static readonly HashSet<string> OfCells =
-        [ProblemCodes.Number.Code, ProblemCodes.Switch.Code, ProblemCodes.Method.Code, ProblemCodes.Level.Code, ProblemCodes.TimeCell.Code, ProblemCodes.Decimal.Code, ProblemCodes.Unit.Code];
+        [ProblemCodes.Number.Code, ProblemCodes.Switch.Code, ProblemCodes.Method.Code, ProblemCodes.Level.Code, ProblemCodes.TimeCell.Code, ProblemCodes.CutShort.Code, ProblemCodes.Decimal.Code, ProblemCodes.Unit.Code];
 
     /// <summary>Reasons by which older rows of the store were overruled; they are no rows of this file.</summary>
     private static readonly HashSet<string> Overruling = [ProblemCodes.Conflict.Code, ProblemCodes.Replaced.Code];

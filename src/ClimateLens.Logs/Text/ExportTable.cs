@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.SetAside;
@@ -12,6 +13,10 @@ namespace ClimateLens.Logs.Text;
 /// </summary>
 internal sealed class ExportTable : IDisposable
 {
+    private static readonly SearchValues<byte> OfNumbers = SearchValues.Create("0123456789.,"u8);
+
+    private const int RowsToAgree = 8;
+
     private readonly RowReader _rows;
     private readonly DialectSettings _dialect;
     private readonly SetAsideLog _aside;
@@ -21,6 +26,8 @@ internal sealed class ExportTable : IDisposable
     private bool _onFirst;
     private bool _isStrange;
     private int _headerRowsSeen;
+    private int _endMarks;
+    private int _alike; // rows before that have as many
 
     private ExportTable(OpenedExport opened, FieldRef[] wanted, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
@@ -46,6 +53,12 @@ internal sealed class ExportTable : IDisposable
 
     /// <summary>1-based line of the row.</summary>
     public int Line => _rows.Line;
+
+    /// <summary>1-based line of the last row that was seen, of whatever kind.</summary>
+    public int LastLine { get; private set; }
+
+    /// <summary>Line of the last row that was set aside for being a piece of a number and nothing more; 0 for none.</summary>
+    public int PieceLine { get; private set; }
 
     /// <summary>Number of fields of the row.</summary>
     public int Fields => _rows.FieldCount;
@@ -82,6 +95,7 @@ internal sealed class ExportTable : IDisposable
         while (_onFirst || _rows.Next())
         {
             _onFirst = false;
+            LastLine = _rows.Line;
             if (_rows.Line < _dialect.DataRow || _rows.IsComment)
             {
                 continue;
@@ -155,6 +169,7 @@ internal sealed class ExportTable : IDisposable
     private void TakeHeader()
     {
         FieldCount = _header.Names.Length;
+        _alike = 0;
         Columns = new ColumnFinder(_aside.File, _header.Names, FieldCount, _rows.Line);
         if (!_header.IsText)
         {
@@ -246,17 +261,12 @@ internal sealed class ExportTable : IDisposable
 
     private bool HasAllFields()
     {
-        int extra = _rows.FieldCount;
-        while (extra > FieldCount && _rows.Field(extra - 1).Length == 0)
-        {
-            extra--; // a mark at the end of each row makes an empty field that no header names
-        }
-
-        if (extra == FieldCount)
+        if (_rows.FieldCount == FieldCount ? EndsAsBefore(0) : EndsInMarks() && EndsAsBefore(_rows.FieldCount - FieldCount))
         {
             return true;
         }
 
+        PieceLine = _rows.FieldCount == 1 && IsPieceOfNumber(_rows.Field(0)) ? _rows.Line : PieceLine;
         if (!TakeNewHeader() && !IsSummary())
         {
             SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.Fields, null, Encoding.UTF8.GetBytes($"{_rows.FieldCount} fields"), $"{FieldCount} fields");
@@ -264,6 +274,33 @@ internal sealed class ExportTable : IDisposable
 
         return false;
     }
+
+    /// <summary>Whether nothing but empty fields stands behind those that the header names.</summary>
+    private bool EndsInMarks()
+    {
+        int filled = _rows.FieldCount;
+        while (filled > FieldCount && _rows.Field(filled - 1).Length == 0)
+        {
+            filled--;
+        }
+
+        return filled == FieldCount;
+    }
+
+    /// <summary>
+    /// A mark at the end of each row makes an empty field that no header names. Where many rows agree how many there are, one with more or
+    /// fewer is torn: a mark in its middle is doubled or lost, or its end is.
+    /// </summary>
+    private bool EndsAsBefore(int marks)
+    {
+        bool agreed = _alike >= RowsToAgree;
+        bool sound = !agreed || marks == _endMarks;
+        _alike = marks == _endMarks ? _alike + 1 : 0;
+        _endMarks = marks;
+        return sound;
+    }
+
+    private static bool IsPieceOfNumber(ReadOnlySpan<byte> field) => field.Length is > 0 and < 8 && field.IndexOfAnyExcept(OfNumbers) < 0;
 
     /// <summary>Sets the row aside where it holds totals or averages.</summary>
     private bool IsSummary()

@@ -25,7 +25,8 @@ internal static class NoText
             return null;
         }
 
-        int line = start[..start.IndexOf((byte)0)].Count((byte)'\n') + 1;
+        ReadOnlySpan<byte> before = start[..start.IndexOf((byte)0)];
+        int line = Math.Max(before.Count((byte)'\n'), before.Count((byte)'\r')) + 1;
         bool wide = nuls * 3 > Math.Min(start.Length, Looked);
         string mend = wide ? "If it is text, set encoding to utf-16le or utf-16be." : ProblemCodes.Binary.Mend;
         return nuls * 20 > Math.Min(start.Length, Looked) || line == 1 ? ProblemCodes.Binary.In(name, line, null, "NUL bytes", "text", mend) : null;

@@ -37,6 +37,17 @@ internal sealed class OpenedExport(ExportStream stream, Encoding encoding, Diale
     /// <exception cref="ExportReadException">It cannot be read to its end.</exception>
     public string Sha256() => _sha256 ?? stream.Sha256();
 
+    /// <summary>Whether no line end stands behind its last line, so that more of it may come. To be asked when all of it was read.</summary>
+    /// <exception cref="ExportReadException">It cannot be read to its end.</exception>
+    public bool EndsOpen()
+    {
+        Span<byte> end = stackalloc byte[2];
+        long length = Math.Min(stream.Length, stream.TextBytes);
+        stream.Position = Math.Max(0, length - end.Length);
+        int read = stream.ReadAtLeast(end, end.Length, throwOnEndOfStream: false);
+        return read > 0 && end[..read].IndexOfAny((byte)'\n', (byte)'\r') < 0;
+    }
+
     private bool Reads(Stream disk) => stream.IsOver(disk);
 
     /// <summary>Whether it holds nothing.</summary>

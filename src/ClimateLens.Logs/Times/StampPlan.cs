@@ -61,25 +61,24 @@ internal sealed class StampPlan
 
     private void Read(ExportTable table, TimeColumns time, int? year)
     {
-        var order = new StampOrder(time.Formats);
-        YearRoll? roll = year is int first ? new YearRoll(time.Pattern, first) : null;
-        while (table.Next())
+        foreach (StampParser format in time.Formats.Where(format => format.LacksYear))
         {
-            ReadOnlySpan<byte> text = time.TryText(table, out ReadOnlySpan<byte> joined) ? joined : [];
-            _lines.Add(table.Line);
-            if (roll is null)
-            {
-                order.Add(text);
-            }
-            else
-            {
-                roll.Add(text);
-            }
+            format.Year = YearRoll.AnyLeapYear;
         }
 
-        _years = roll?.Years();
-        _formats = roll is null ? order.Decide().Choices.ToArray() : new byte[_lines.Count];
+        var order = new StampOrder(time.Formats);
+        while (table.Next())
+        {
+            order.Add(time.TryText(table, out ReadOnlySpan<byte> text) ? text : []);
+            _lines.Add(table.Line);
+        }
+
+        _formats = time.Formats.Count > 1 ? order.Decide().Choices.ToArray() : new byte[_lines.Count];
+        _years = year is int first ? YearRoll.YearsOf(Places(order), first) : null;
     }
+
+    private long[] Places(StampOrder order)
+        => [.. Enumerable.Range(0, order.Count).Select(row => _formats[row] < StampOrder.MostFormats && order.Meanings(row)[_formats[row]] is var meaning && StampOrder.IsRead(meaning) ? meaning : YearRoll.Unread)];
 
     private void Report(TimeSettings settings, SetAsideLog aside, RowCounts counts)
     {

@@ -9,6 +9,8 @@ namespace ClimateLens.Logs.Times;
 /// <summary>Reads the time of each row of a table.</summary>
 internal sealed class TimeColumns
 {
+    private const int DateBytes = 10; // 2025-10-13
+
     private static readonly StampParser DateCells = StampParser.TryCompile(StampWords.Iso)!;
 
     private readonly TimeSettings _settings;
@@ -82,7 +84,7 @@ internal sealed class TimeColumns
     {
         stamp = default;
         Fault = ProblemCodes.Time;
-        bool isDateCell = table.HasIsoTimes && _fields.TryText(table, out ReadOnlySpan<byte> cell) && DateCells.TryRead(cell, out stamp);
+        bool isDateCell = table.HasIsoTimes && _fields.TryText(table, out ReadOnlySpan<byte> cell) && IsDateCell(cell) && DateCells.TryRead(cell, out stamp);
         if (!isDateCell && !TryReadText(table, out stamp))
         {
             return false;
@@ -103,11 +105,17 @@ internal sealed class TimeColumns
         return (_plan is null || TryPlan(_plan, table.Line)) && _fields.TryText(table, out ReadOnlySpan<byte> text) && Pattern.TryRead(text, out stamp);
     }
 
+    /// <summary>Whether the current row's time, which was read, is a date alone.</summary>
+    public bool IsBareDate(ExportTable table) => Pattern.IsDateOnly || (Pattern.Text == StampWords.Iso && _fields.TryText(table, out ReadOnlySpan<byte> text) && text.IndexOfAny("T: "u8) < 0 && text.Length <= DateBytes);
+
     /// <summary>The text of the current row's time; false when it is too long to be one.</summary>
     public bool TryText(ExportTable table, out ReadOnlySpan<byte> text) => _fields.TryText(table, out text);
 
     /// <summary>What stands in the time cells of the current row, for messages.</summary>
     public byte[] Found(ExportTable table) => Fault == ProblemCodes.TimeEnd ? _end!.Fields.Found(table) : _fields.Found(table);
+
+    /// <summary>Dates of workbooks are written with marks; numbers such as 20251013 and 1405 are left to the format.</summary>
+    private static bool IsDateCell(ReadOnlySpan<byte> cell) => cell.Length >= DateBytes && cell[4] == (byte)'-' && cell[7] == (byte)'-';
 
     private bool TryPlan(StampPlan plan, int line)
     {

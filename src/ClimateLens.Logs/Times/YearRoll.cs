@@ -2,62 +2,70 @@ namespace ClimateLens.Logs.Times;
 
 /// <summary>
 /// Gives each row of a file whose stamps name no year its year: the oldest row's is known, and it moves on where the date falls back by more
-/// than a month. A row that is out of order by less stays in the year of its neighbours.
+/// than a month. A row that is out of order by less stays in the year of its neighbours, and so does one that alone is far from both.
 /// </summary>
-/// <param name="format">The format of the stamps.</param>
-/// <param name="first">Year of the oldest row.</param>
-internal sealed class YearRoll(StampParser format, int first)
+internal static class YearRoll
 {
-    // A year with a 29 February, so that no date is refused before its year is known.
-    private const int AnyLeapYear = 2000;
+    /// <summary>A year with a 29 February, so that no date is refused before its year is known: dates are given in it.</summary>
+    public const int AnyLeapYear = 2000;
+
+    /// <summary>Stands for a row whose time cannot be read.</summary>
+    public const long Unread = long.MinValue;
+
     private const long MostDisorder = 31 * CivilDate.DayMicros;
     private const long LeastRoll = 335 * CivilDate.DayMicros;
-    private const long Unread = long.MinValue;
-
-    private readonly List<long> _places = [];
-
-    /// <summary>Adds the next row of the file.</summary>
-    public void Add(ReadOnlySpan<byte> text)
-    {
-        format.Year = AnyLeapYear;
-        _places.Add(format.TryRead(text, out LocalStamp stamp) ? stamp.LocalMicros : Unread);
-    }
 
     /// <summary>The year of each row; 0 where it cannot be read.</summary>
-    public int[] Years()
+    /// <param name="places">Time of each row within <see cref="AnyLeapYear"/>, in the order of the file. [µs since 1970-01-01]</param>
+    /// <param name="first">Year of the oldest row.</param>
+    public static int[] YearsOf(ReadOnlySpan<long> places, int first)
     {
-        int[] years = new int[_places.Count];
-        bool newestFirst = RunsBackwards();
+        int[] years = new int[places.Length];
+        int[] rows = RowsInTime(places);
         int year = first;
-        long? last = null;
-        for (int i = 0; i < years.Length; i++)
+        long last = rows.Length > 0 ? places[rows[0]] : 0;
+        for (int i = 0; i < rows.Length; i++)
         {
-            int row = newestFirst ? years.Length - 1 - i : i;
-            if (_places[row] == Unread)
-            {
-                continue;
-            }
-
-            long step = _places[row] - (last ?? _places[row]);
+            long place = places[rows[i]];
+            bool alone = i + 1 < rows.Length && IsFar(place, last) && !IsFar(places[rows[i + 1]], last); // a torn date turns no year
+            long step = alone ? 0 : place - last;
             year += step < -MostDisorder ? 1 : step > LeastRoll && year > first ? -1 : 0;
-            years[row] = year;
-            last = _places[row];
+            years[rows[i]] = year;
+            last += step;
         }
 
         return years;
     }
 
-    private bool RunsBackwards()
+    /// <summary>The rows that can be read, from the oldest on.</summary>
+    private static int[] RowsInTime(ReadOnlySpan<long> places)
     {
+        var rows = new List<int>(places.Length);
         int trend = 0;
-        long? last = null;
-        foreach (long place in _places.Where(place => place != Unread))
+        for (int row = 0; row < places.Length; row++)
         {
-            long step = place - (last ?? place);
+            if (places[row] == Unread)
+            {
+                continue;
+            }
+
+            long step = rows.Count > 0 ? places[row] - places[rows[^1]] : 0;
             trend += Math.Abs(step) <= MostDisorder ? Math.Sign(step) : 0;
-            last = place;
+            rows.Add(row);
         }
 
-        return trend < 0;
+        if (trend < 0)
+        {
+            rows.Reverse();
+        }
+
+        return [.. rows];
+    }
+
+    /// <summary>Whether two dates are more than a month apart, whichever year they are of.</summary>
+    private static bool IsFar(long one, long other)
+    {
+        long apart = Math.Abs(one - other);
+        return Math.Min(apart, (366 * CivilDate.DayMicros) - apart) > MostDisorder;
     }
 }

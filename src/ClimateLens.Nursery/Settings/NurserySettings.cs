@@ -66,7 +66,11 @@ public sealed record HouseSettings(
     double? AreaM2,
     ImmutableArray<CropSettings> Crops,
     ImmutableArray<SensorSettings> Sensors,
-    RiskRules Rules);
+    RiskRules Rules)
+{
+    /// <summary>Cover of the house: <c>singleGlass</c>, <c>twinPane</c>, <c>film</c> or <c>doubleFilm</c>; empty where the file does not tell.</summary>
+    public string Glazing { get; init; } = "";
+}
 
 /// <summary>A crop of a house.</summary>
 /// <param name="Species">Trade name, lower case, for example <c>cyclamen</c>.</param>
@@ -81,7 +85,25 @@ public sealed record CropSettings(
     LocalDate? Pinched,
     LocalDate? Sale,
     double? PotDiameterCm,
-    ImmutableArray<SpacingStep> Spacing);
+    ImmutableArray<SpacingStep> Spacing)
+{
+    /// <summary>What else to watch for: <c>powderyMildew</c>.</summary>
+    public ImmutableArray<string> WatchFor { get; init; } = [];
+
+    /// <summary>Pathogens by numbers of the user's own.</summary>
+    public ImmutableArray<PathogenSettings> Pathogens { get; init; } = [];
+}
+
+/// <summary>A pathogen by the five numbers of the general model of Magarey, Sutton and Thayer 2005, and the dry break that it outlives.</summary>
+/// <param name="Name">What people read.</param>
+/// <param name="LowestC">No infection at and below. [°C]</param>
+/// <param name="BestC">Fewest wet hours needed. [°C]</param>
+/// <param name="HighestC">No infection at and above. [°C]</param>
+/// <param name="LeastHours">Wet hours needed at the best temperature. [h]</param>
+/// <param name="MostHours">Wet hours that suffice at any temperature between the limits. [h]</param>
+/// <param name="LongestDryHours">Longest dry break that does not end a wet period. [h]</param>
+/// <param name="Source">Where the numbers come from, as the user wrote it.</param>
+public sealed record PathogenSettings(string Name, double LowestC, double BestC, double HighestC, double LeastHours, double MostHours, double LongestDryHours, string Source);
 
 /// <summary>Pots set at a distance from a date on.</summary>
 /// <param name="From">First day at this spacing.</param>
@@ -112,6 +134,27 @@ public sealed record RiskRules(
     double LeafNightOffsetErrorK = 0.5,
     double DryingHours = 4)
 {
+    /// <summary>Half-width of the error of a leaf temperature from the energy balance. [K]</summary>
+    public double LeafBalanceErrorK { get; init; } = 0.5;
+
+    /// <summary>Whether the air among closing leaves is taken to differ from the main sensor's where no sensor hangs in the canopy.</summary>
+    public bool CanopyDifference { get; init; } = true;
+
+    /// <summary>Air among the leaves of a closed canopy minus main sensor. [K]</summary>
+    public double CanopyTemperatureK { get; init; } = -0.5;
+
+    /// <summary>Standard error of that. [K]</summary>
+    public double CanopyTemperatureErrorK { get; init; } = 0.5;
+
+    /// <summary>Relative humidity among the leaves of a closed canopy minus main sensor. [points of %]</summary>
+    public double CanopyHumidityPct { get; init; } = 5;
+
+    /// <summary>Standard error of that. [points of %]</summary>
+    public double CanopyHumidityErrorPct { get; init; } = 4;
+
+    /// <summary>Whether a leaf-wetness sensor rules over the film model.</summary>
+    public bool WetnessSensorRules { get; init; }
+
     /// <summary>Names of the rules that the nursery file sets; the others are defaults and are shown as assumed.</summary>
     public ImmutableSortedSet<string> SetByUser { get; init; } = ImmutableSortedSet<string>.Empty;
 }

@@ -35,9 +35,9 @@ internal static class CalendarLegend
             Waterings(list, waterings);
         }
 
-        if (review.Hours.Any(h => h.MayBeWetFromWatering))
+        if (review.Hours.Any(h => h.Wet == true))
         {
-            list.Line($"<li><span class=\"key r0 w\" aria-hidden=\"true\"></span> leaves may still be wet from watering: counted only where the air alone says so</li>");
+            list.Line($"<li><span class=\"key r0 w\" aria-hidden=\"true\"></span> leaves wet for at least half of the hour</li>");
         }
 
         if (grid.Columns.Any(c => c.Turn > 0))

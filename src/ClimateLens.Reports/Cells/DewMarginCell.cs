@@ -29,13 +29,13 @@ public sealed class DewMarginCell : IReportCell
         int below = review.Hours.Count(h => h.DewPointMarginK <= 0);
         string dew = below == 0 ? "no hourly mean reached it" : $"in {Words.Count(below, "hour", "hours")} they were at or below it";
         string lowest = $"{units.Difference(Math.Abs(margin.Low))} {(margin.Low < 0 ? "below" : "above")} the dew point";
-        string sentence = $"By measured or assumed leaf temperature, leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.";
+        string sentence = $"By measured, modelled or assumed leaf temperature, leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.";
         HtmlBuilder body = new();
         body.Line($"<figure>");
         body.Line(ChartMarkup.Of("chart-margin", $"Chart of leaf temperature less dew point. {sentence}", WeekCharts.Of(review, [Panel(context)])));
-        body.Line($"<figcaption>Leaf temperature less the dew point of the air. At the solid black line dew forms.{Under(context)}</figcaption></figure>");
+        body.Line($"<figcaption>Leaf temperature less the dew point of the air among the leaves. At the solid black line dew forms.{Under(context)}</figcaption></figure>");
         body.Line(context.DataLink(DataFiles.Hours));
-        return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured or assumed stands under “How was it worked out?”.");
+        return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured, modelled or assumed stands under “How was it worked out?”.");
     }
 
     private static ChartPanel Panel(CellContext context)

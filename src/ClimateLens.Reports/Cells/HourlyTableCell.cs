@@ -45,7 +45,7 @@ public sealed class HourlyTableCell : IReportCell
         string[] names =
         [
             "Hour", $"Air {units.TemperatureSymbol}", "RH %", "VPD kPa", $"Dew point {units.TemperatureSymbol}", $"Leaf {units.TemperatureSymbol}",
-            $"Margin {units.DifferenceSymbol}", "Water in air g/m³", "At dew point", "Risk %",
+            $"Margin {units.DifferenceSymbol}", "Water in air g/m³", "Leaves wet", "Risk %",
         ];
         body.Add($"<thead><tr>");
         foreach (string name in names)

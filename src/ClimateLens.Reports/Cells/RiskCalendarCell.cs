@@ -43,9 +43,8 @@ public sealed class RiskCalendarCell : IReportCell
     private static readonly Html MinorHour = HtmlBuilder.Of($" class=\"minor\"");
 
     private const string Method =
-        "A risk hour is an hour in which the air alone brought leaves close to the dew point, at a temperature at which leaf disease can start. "
-        + "Water put on leaves from above is not in it: how long it stayed is not known yet. "
-        + "How sure an hour is comes from repeating the sum with other errors of the sensors and of the assumed leaf temperature, within their stated ranges.";
+        "A risk hour is an hour in which leaves were wet or close to the dew point, at a temperature at which leaf disease can start. "
+        + "How sure an hour is comes from repeating the sum with other errors of the sensors and of what is assumed, within their stated ranges.";
 
     private static string Sentence(Review review, CalendarGrid grid, WeekFacts facts)
     {
@@ -106,9 +105,9 @@ public sealed class RiskCalendarCell : IReportCell
     {
         RiskLevel level = RiskLevels.Of(hour);
         ImmutableArray<Watering> here = [.. waterings[hour.Start.ToInstant()]];
-        string night = $"{(hour.Night ? " n" : "")}{(hour.MayBeWetFromWatering ? " w" : "")}";
+        string night = $"{(hour.Night ? " n" : "")}{(hour.Wet == true ? " w" : "")}";
         string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Words.Share(hour.RiskProbability)})";
-        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}{(hour.MayBeWetFromWatering ? ", leaves may be wet from watering" : "")}";
+        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}{(hour.Wet == true ? ", leaves wet" : "")}";
         return HtmlBuilder.Of(
             $"<td class=\"{RiskLevels.Class(level)}{night}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}\"><span aria-hidden=\"true\">{RiskLevels.Mark(level)}{CalendarLegend.Drops(here)}</span><span class=\"vh\">{words}</span></td>");
     }

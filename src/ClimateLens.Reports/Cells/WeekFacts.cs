@@ -8,9 +8,9 @@ namespace ClimateLens.Reports.Cells;
 /// <param name="LateLeafWettings">Those of them known to have ended after the cut-off.</param>
 /// <param name="UnknownHours">Hours of which the risk is not known.</param>
 /// <param name="UnjudgedWaterings">Waterings of which the data do not tell whether they wetted leaves, or whether in time.</param>
-/// <param name="PerhapsWetHours">Hours that are no risk hours by the air but in which leaves may still have been wet from watering.</param>
+/// <param name="WetHours">Hours in which leaves were wet for at least half of the time.</param>
 /// <param name="LongestRun">Longest unbroken run of risk hours, the first of equals; null when there is none.</param>
-public sealed record WeekFacts(int? LeafWettings, int LateLeafWettings, int UnknownHours, int UnjudgedWaterings, int PerhapsWetHours, RiskRun? LongestRun)
+public sealed record WeekFacts(int? LeafWettings, int LateLeafWettings, int UnknownHours, int UnjudgedWaterings, int WetHours, RiskRun? LongestRun)
 {
     /// <summary>Counts.</summary>
     public static WeekFacts Of(Review review)
@@ -22,7 +22,7 @@ public sealed record WeekFacts(int? LeafWettings, int LateLeafWettings, int Unkn
             wettings?.Count(w => w.AfterCutOff == true) ?? 0,
             review.Hours.Count(h => RiskLevels.Of(h) == RiskLevel.Unknown),
             review.Waterings?.Count(w => w.WetsLeaves is null || (w.WetsLeaves == true && w.AfterCutOff is null)) ?? 0,
-            review.Hours.Count(h => h is { MayBeWetFromWatering: true, Risk: not true }),
+            review.Hours.Count(h => h.Wet == true),
             Longest(review));
     }
 

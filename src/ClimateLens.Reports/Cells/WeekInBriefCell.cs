@@ -47,12 +47,12 @@ public sealed class WeekInBriefCell : IReportCell
             { LongestRun: { } run } => $" The longest run lasted {Words.Count(run.Hours, "hour", "hours")}, from {LocalTimes.Moment(run.Start)}.",
             _ => "",
         };
-        return $"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{late}{Perhaps(context.Facts)}{Unjudged(context.Facts)}";
+        return $"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{Wet(context.Facts)}{late}{Unjudged(context.Facts)}";
     }
 
-    private static string Perhaps(WeekFacts facts) => facts.PerhapsWetHours == 0
+    private static string Wet(WeekFacts facts) => facts.WetHours == 0
         ? ""
-        : $" In {Words.Count(facts.PerhapsWetHours, "more hour", "more hours")} leaves may still have been wet from watering; these are not counted.";
+        : $" In {Words.Count(facts.WetHours, "hour", "hours")} leaves were wet.";
 
     private static string Unjudged(WeekFacts facts) => facts.UnjudgedWaterings == 0
         ? ""

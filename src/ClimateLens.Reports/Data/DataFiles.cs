@@ -31,11 +31,17 @@ public static class DataFiles
     /// <summary>Findings.</summary>
     public const string Findings = "findings.csv";
 
+    /// <summary>Wet periods.</summary>
+    public const string WetPeriods = "wet-periods.csv";
+
+    /// <summary>Causes of error.</summary>
+    public const string ErrorShares = "error-shares.csv";
+
     /// <summary>The review, whole.</summary>
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Canopy, Files, Findings, Flags, Gaps, Hours, Review, Sensors, Waterings];
+    public static ImmutableArray<string> Names { get; } = [Canopy, ErrorShares, Files, Findings, Flags, Gaps, Hours, Review, Sensors, Waterings, WetPeriods];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -51,6 +57,16 @@ public static class DataFiles
         if (review.Canopy is { } canopy)
         {
             files[Canopy] = CanopyTable(canopy);
+        }
+
+        if (review.WetPeriods is { IsEmpty: false } wet)
+        {
+            files[WetPeriods] = LeafTables.WetPeriods(wet);
+        }
+
+        if (!review.ErrorShares.IsEmpty)
+        {
+            files[ErrorShares] = LeafTables.ErrorShares(review.ErrorShares);
         }
 
         if (!review.Imports.IsEmpty)
@@ -69,12 +85,12 @@ public static class DataFiles
     private static byte[] HoursTable(Review review)
     {
         CsvTable table = new(
-            "start", "airTemperatureC", "relativeHumidityPct", "vpdKPa", "dewPointC", "leafTemperatureC", "dewPointMarginK", "absoluteHumidityGm3", "wet", "risk", "riskProbability", "night");
+            "start", "airTemperatureC", "relativeHumidityPct", "vpdKPa", "dewPointC", "leafTemperatureC", "leafAirDewPointC", "dewPointMarginK", "absoluteHumidityGm3", "wet", "wetOpinionShare", "risk", "riskProbability", "night");
         foreach (ReviewHour h in review.Hours)
         {
             table.Time(h.Start).Number(h.AirTemperatureC).Number(h.RelativeHumidityPct).Number(h.VpdKPa).Number(h.DewPointC)
-                .Number(h.LeafTemperatureC).Number(h.DewPointMarginK).Number(h.AbsoluteHumidityGm3)
-                .Flag(h.Wet).Flag(h.Risk).Number(h.RiskProbability).Flag(h.Night).EndRow();
+                .Number(h.LeafTemperatureC).Number(h.LeafAirDewPointC).Number(h.DewPointMarginK).Number(h.AbsoluteHumidityGm3)
+                .Flag(h.Wet).Number(h.WetOpinionShare).Flag(h.Risk).Number(h.RiskProbability).Flag(h.Night).EndRow();
         }
 
         return table.ToBytes();

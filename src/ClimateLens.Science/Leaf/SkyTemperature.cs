@@ -4,7 +4,7 @@ using ClimateLens.Science.Quantities;
 namespace ClimateLens.Science.Leaf;
 
 /// <summary>Temperature at which the sky radiates, as a black body would.</summary>
-/// <remarks><b>Range:</b> ground level, -20 to 35 °C. <b>Error:</b> 3 K for a clear sky, more where the cloud is a guess.</remarks>
+/// <remarks><b>Range:</b> ground level, -20 to 35 °C, dew points above -38 °C (there the polynomial turns). <b>Error:</b> 3 K for a clear sky, more where the cloud is a guess.</remarks>
 public static class SkyTemperature
 {
     /// <summary>Sky temperature from air temperature, dew point and cloud. [°C]</summary>

@@ -25,7 +25,8 @@ internal ref struct FilmState
         }
     }
 
-    public readonly double FilmMm => _lowMm == _highMm ? _lowMm : double.NaN;
+    /// <summary>The film; the driest it can be where it is not known but wet for sure; else NaN.</summary>
+    public readonly double FilmMm => _lowMm == _highMm || _lowMm >= WetStates.Default.WetFromMm ? _lowMm : double.NaN;
 
     public readonly FilmBudget Budget => new(_firstMm, _lastMm, _wateredMm, _condensedMm, _evaporatedMm, _drippedMm, _lostMm);
 

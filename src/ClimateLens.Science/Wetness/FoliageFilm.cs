@@ -24,7 +24,7 @@ public static class FoliageFilm
     /// <exception cref="ArgumentException">Columns differ in length.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A parameter is impossible.</exception>
     /// <remarks>
-    /// A film that is not known is followed from empty and from full at once; from where both meet it is known. Until then the leaf
+    /// A film that is not known is followed from empty and from full at once; from where both meet it is known, and where even the drier one is wet that one is given. Until then the leaf
     /// temperature is that of the leaf which started dry. A measured leaf temperature takes the place of the balance's. Impossible weather counts as not known. Allocates nothing.
     /// </remarks>
     public static FilmBudget Run(

@@ -113,6 +113,7 @@ public sealed class NumberCellTests
     [InlineData("1.23,4")]
     [InlineData("1.2.3")]
     [InlineData("1,234.567,8")]
+    [InlineData("0,770.753")] // two numbers that ran into each other
     [InlineData("10.10.2025")]
     [InlineData("1.234,567.8")]
     public void TryRead_EitherMarkWithBrokenGroups_IsRefused(string text) => Assert.Null(Read(text, Either));

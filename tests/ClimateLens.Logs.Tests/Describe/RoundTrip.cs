@@ -1,6 +1,8 @@
 using System.Text;
 using ClimateLens.Logs.Describe;
+using ClimateLens.Logs.Tests.Made;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.TestKit;
@@ -27,7 +29,7 @@ internal enum Outcome
 /// <summary>Describes a made export, imports it with the draft, and compares every value and instant with what was written.</summary>
 internal static class RoundTrip
 {
-    private const string Place = "[nursery]\nname = \"T\"\ntimeZone = \"Etc/UTC\"\nlatitude = 50\nlongitude = 0\nelevationM = 0\n[[house]]\nid = \"1\"\n";
+    private const string Place = "[nursery]\nname = \"T\"\ntimeZone = \"{0}\"\nlatitude = 50\nlongitude = 0\nelevationM = 0\n[[house]]\nid = \"1\"\n";
 
     public static (Outcome Outcome, string Why) Of(MadeExport made)
     {
@@ -46,7 +48,16 @@ internal static class RoundTrip
             return (Outcome.Asked, told);
         }
 
-        NurserySettings settings = NurseryFile.Parse("nursery.toml", Encoding.UTF8.GetBytes(Place + description.Toml));
+        NurserySettings settings;
+        try
+        {
+            settings = NurseryFile.Parse("nursery.toml", Encoding.UTF8.GetBytes(Place.Replace("{0}", made.Style.Zone, StringComparison.Ordinal) + description.Toml));
+        }
+        catch (NurseryFileException refusal)
+        {
+            return (Outcome.Wrong, $"refused: {refusal.Message}\n{told}");
+        }
+
         using var store = ReadingStore.Open(settings, folder.Path);
         ImportReport report = store.Import();
         HouseInput input = store.Load(settings.Houses[0], new Interval(Instant.FromUtc(1990, 1, 1, 0, 0), Instant.FromUtc(2100, 1, 1, 0, 0)), Duration.Zero);
@@ -68,9 +79,9 @@ internal static class RoundTrip
         foreach (ColumnSettings column in export.Columns)
         {
             int place = column.Field.Position is int position ? position - 1 - made.FirstColumn : made.Columns.ToList().FindIndex(c => c.Header == column.Field.Name);
-            if (place < 0 || made.Columns[place].Channel != column.Channel)
+            if (place < 0 || made.Columns[place].Known != column.Channel)
             {
-                return $"{column.Field} is {(place < 0 ? "no column of values" : made.Columns[place].Channel)}, drafted as {column.Channel}";
+                return $"{column.Field} is {(place < 0 ? "no column of values" : made.Columns[place].Known)}, drafted as {column.Channel}";
             }
 
             double[] values = [.. batch.Columns.First(c => c.Key == new ColumnKey(column.Channel, column.Sensor).ToString()).Value];
@@ -85,14 +96,14 @@ internal static class RoundTrip
 
     private static string? Differ(MadeExport made, MadeColumn column, double[] values, Dictionary<long, int> index)
     {
-        for (int i = 0; i < made.Times.Length; i++)
+        for (int i = 0; i < made.Rows.Length; i++)
         {
-            double read = index.TryGetValue(made.Times[i], out int row) ? values[row] : double.NaN;
+            double read = index.TryGetValue(made.Rows[i].Micros, out int row) ? values[row] : double.NaN;
             double written = column.Values[i];
-            bool same = double.IsNaN(written) ? double.IsNaN(read) : Math.Abs(read - written) <= 1e-9 * Math.Max(1, Math.Abs(written));
+            bool same = double.IsNaN(written) || (made.Rows[i].IsTorn && double.IsNaN(read)) ? double.IsNaN(read) : Math.Abs(read - written) <= 1e-9 * Math.Max(1, Math.Abs(written));
             if (!same)
             {
-                return $"{column.Header}: row {i} at {DateTime.UnixEpoch.AddTicks(made.Times[i] * 10):s} is {read}, was {written}";
+                return $"{column.Header}: row {i} at {DateTime.UnixEpoch.AddTicks(made.Rows[i].Micros * 10):s} is {read}, was {written}";
             }
         }
 

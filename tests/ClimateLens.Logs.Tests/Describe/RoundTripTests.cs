@@ -1,4 +1,5 @@
 using ClimateLens.Logs.Tests.Describe;
+using ClimateLens.Logs.Tests.Made;
 
 namespace ClimateLens.Logs.Tests;
 

@@ -64,8 +64,21 @@ public class NurseryFileTests
     {
         HouseSettings house = Full.Houses[0];
         Assert.Equal(("north-1", "North", 1200.0), (house.Id, house.Name, house.AreaM2));
-        Assert.Equal(new RiskRules(1.5, 6, 28, 0.8, 0.3, 5), house.Rules with { SetByUser = [] });
-        Assert.Equal(6, house.Rules.SetByUser.Count);
+        RiskRules rules = new(1.5, 6, 28, 0.8, 0.3, 5)
+        {
+            LeafBalanceErrorK = 0.8,
+            CanopyDifference = false,
+            CanopyTemperatureK = -1,
+            CanopyTemperatureErrorK = 0.7,
+            CanopyHumidityPct = 8,
+            CanopyHumidityErrorPct = 3,
+            WetnessSensorRules = true,
+        };
+        Assert.Equal(rules, house.Rules with { SetByUser = [] });
+        Assert.Equal("twinPane", house.Glazing);
+        Assert.Equal("powderyMildew", Assert.Single(house.Crops[0].WatchFor));
+        Assert.Equal(new PathogenSettings("rust", 5, 18, 28, 6, 21.8, 2, "a paper"), Assert.Single(house.Crops[0].Pathogens)); // 3.8 + 3 x 6 h: Magarey, Sutton and Thayer 2005 (re-statement)
+        Assert.Equal(13, house.Rules.SetByUser.Count);
         CropSettings crop = Assert.Single(house.Crops);
         Assert.Equal(("cyclamen", 13.0), (crop.Species, crop.PotDiameterCm));
         Assert.Equal(new LocalDate(2025, 8, 4), crop.Potted);

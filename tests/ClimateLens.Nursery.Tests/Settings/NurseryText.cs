@@ -49,6 +49,7 @@ internal static class NurseryText
         id = "north-1"
         name = "North"
         areaM2 = 1200
+        glazing = "twinPane"
           [house.rules]
           marginK = 1.5
           temperatureLowC = 6
@@ -56,12 +57,28 @@ internal static class NurseryText
           leafNightOffsetK = 0.8
           leafNightOffsetErrorK = 0.3
           dryingHours = 5
+          leafBalanceErrorK = 0.8
+          canopyDifference = false
+          canopyTemperatureK = -1
+          canopyTemperatureErrorK = 0.7
+          canopyHumidityPct = 8
+          canopyHumidityErrorPct = 3
+          wetnessSensorRules = true
           [[house.crop]]
           species = "Cyclamen"
           potted = 2025-08-04
           pinched = "2025-W36"
           sale = 2025-11-17
           potDiameterCm = 13
+          watchFor = ["powderyMildew"]
+            [[house.crop.pathogen]]
+            name = "rust"
+            lowestC = 5
+            bestC = 18
+            highestC = 28
+            leastHours = 6
+            longestDryHours = 2
+            source = "a paper"
             [[house.crop.spacing]]
             from = 2025-08-04
             pattern = "triangular"

@@ -8,7 +8,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 /// <summary>[[house.crop]] with its spacing steps.</summary>
 internal static class CropTable
 {
-    public static readonly string[] Keys = ["species", "potted", "pinched", "sale", "potDiameterCm", "spacing"];
+    public static readonly string[] Keys = ["species", "potted", "pinched", "sale", "potDiameterCm", "watchFor", "spacing", "pathogen"];
     public static readonly string[] SpacingKeys = ["from", "pattern", "distanceCm", "rowDistanceCm"];
 
     private static readonly string[] Patterns = ["square", "triangular", "rectangular"];
@@ -23,7 +23,27 @@ internal static class CropTable
         After(crop, "sale", sale, "potted", potted);
         After(crop, "sale", sale, "pinched", pinched);
         double? pot = crop.Number("potDiameterCm", 2, 100, "centimetres");
-        return new CropSettings(species.Trim().ToLowerInvariant(), potted, pinched, sale, pot, Spacing(crop, potted, sale, pot));
+        return new CropSettings(species.Trim().ToLowerInvariant(), potted, pinched, sale, pot, Spacing(crop, potted, sale, pot))
+        {
+            WatchFor = WatchFor(crop),
+            Pathogens = [.. crop.Tables("pathogen", "[[house.crop.pathogen]]", PathogenTable.Keys).Select(PathogenTable.Read)],
+        };
+    }
+
+    private static ImmutableArray<string> WatchFor(TableReader crop)
+    {
+        if (!crop.Has("watchFor"))
+        {
+            return [];
+        }
+
+        ImmutableArray<string> words = crop.Texts("watchFor", "[\"powderyMildew\"]");
+        foreach (string word in words.Where(w => w != "powderyMildew"))
+        {
+            crop.Faults.Error(FaultCodes.Choice, crop.PlaceOf("watchFor"), $"{Problems.Excerpt.Quoted(word)} cannot be watched for", "powderyMildew", "write watchFor = [\"powderyMildew\"], or take it out; grey mould is always watched for.");
+        }
+
+        return words;
     }
 
     private static ImmutableArray<SpacingStep> Spacing(TableReader crop, LocalDate? potted, LocalDate? sale, double? potDiameterCm)

@@ -8,7 +8,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 /// <summary>[[house]] with its rules, crops and sensors.</summary>
 internal static class HouseTable
 {
-    public static readonly string[] Keys = ["id", "name", "areaM2", "rules", "crop", "sensor"];
+    public static readonly string[] Keys = ["id", "name", "areaM2", "glazing", "rules", "crop", "sensor"];
 
     private const double LargestAreaM2 = 1e6;
 
@@ -43,6 +43,9 @@ internal static class HouseTable
         double? area = house.Number("areaM2", 1, LargestAreaM2, "square metres");
         RiskRules rules = RulesTable.Read(house);
         ImmutableArray<CropSettings> crops = [.. house.Tables("crop", "[[house.crop]]", CropTable.Keys).Select(CropTable.Read)];
-        return new HouseSettings(id, name, area, crops, SensorTable.ReadAll(house), rules);
+        return new HouseSettings(id, name, area, crops, SensorTable.ReadAll(house), rules)
+        {
+            Glazing = house.Choice("glazing", ["singleGlass", "twinPane", "film", "doubleFilm"]) ?? "",
+        };
     }
 }

@@ -6,7 +6,10 @@ namespace ClimateLens.Nursery.Settings.Tables;
 internal static class RulesTable
 {
     public static readonly string[] Keys =
-        ["marginK", "temperatureLowC", "temperatureHighC", "leafNightOffsetK", "leafNightOffsetErrorK", "dryingHours"];
+    [
+        "marginK", "temperatureLowC", "temperatureHighC", "leafNightOffsetK", "leafNightOffsetErrorK", "dryingHours", "leafBalanceErrorK",
+        "canopyDifference", "canopyTemperatureK", "canopyTemperatureErrorK", "canopyHumidityPct", "canopyHumidityErrorPct", "wetnessSensorRules",
+    ];
 
     public static RiskRules Read(TableReader house)
     {
@@ -22,7 +25,16 @@ internal static class RulesTable
             table.Number("temperatureHighC", 0, 50, "degrees Celsius") ?? usual.TemperatureHighC,
             table.Number("leafNightOffsetK", -5, 10, "kelvin") ?? usual.LeafNightOffsetK,
             table.Number("leafNightOffsetErrorK", 0, 10, "kelvin") ?? usual.LeafNightOffsetErrorK,
-            table.Number("dryingHours", 0, 24, "hours") ?? usual.DryingHours);
+            table.Number("dryingHours", 0, 24, "hours") ?? usual.DryingHours)
+        {
+            LeafBalanceErrorK = table.Number("leafBalanceErrorK", 0, 10, "kelvin") ?? usual.LeafBalanceErrorK,
+            CanopyDifference = table.Flag("canopyDifference") ?? usual.CanopyDifference,
+            CanopyTemperatureK = table.Number("canopyTemperatureK", -10, 10, "kelvin") ?? usual.CanopyTemperatureK,
+            CanopyTemperatureErrorK = table.Number("canopyTemperatureErrorK", 0, 10, "kelvin") ?? usual.CanopyTemperatureErrorK,
+            CanopyHumidityPct = table.Number("canopyHumidityPct", -50, 50, "points of relative humidity") ?? usual.CanopyHumidityPct,
+            CanopyHumidityErrorPct = table.Number("canopyHumidityErrorPct", 0, 50, "points of relative humidity") ?? usual.CanopyHumidityErrorPct,
+            WetnessSensorRules = table.Flag("wetnessSensorRules") ?? usual.WetnessSensorRules,
+        };
         if (rules.TemperatureLowC >= rules.TemperatureHighC)
         {
             string key = table.Has("temperatureHighC") ? "temperatureHighC" : "temperatureLowC";

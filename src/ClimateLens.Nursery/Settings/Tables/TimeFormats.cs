@@ -15,7 +15,7 @@ internal static class TimeFormats
 
     /// <summary>The formats in their order, at least one; <c>iso</c> stands for what is wrong.</summary>
     /// <param name="time">The table.</param>
-    /// <param name="timeNeeded">Whether an hour has to be there.</param>
+    /// <param name="timeNeeded">Whether an hour has to be there, in the first format of a list.</param>
     /// <param name="columns">Number of columns that the time stands in.</param>
     /// <param name="timeOfDay">Whether the last of them is named as that of the time of day.</param>
     public static ImmutableArray<string> Read(TableReader time, bool timeNeeded, int columns, bool timeOfDay)
@@ -25,7 +25,9 @@ internal static class TimeFormats
         if (time.Find("format")?.Value is not TomlArray { FromHeaders: false } list)
         {
             Place at = time.PlaceOf("format");
-            return [time.Text("format", Example) is { } one && IsUsable(time, one, at, timeNeeded, yearGiven) && FitsColumns(time, one, at, columns, timeOfDay) ? one : StampWords.Iso];
+            string? one = time.Text("format", Example);
+            CheckYear(time, one is null ? [] : [one]);
+            return [one is not null && IsUsable(time, one, at, timeNeeded, yearGiven) && FitsColumns(time, one, at, columns, timeOfDay) ? one : StampWords.Iso];
         }
 
         ImmutableArray<string> all = time.Texts("format", Example);
@@ -34,20 +36,17 @@ internal static class TimeFormats
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {NumberKeys.Show(list.Items.Count)} formats", $"1 to {NumberKeys.Show(MostFormats)}", "list the formats that rows of the export have, the usual one first.");
         }
 
-        if (all.Length > 1)
-        {
-            time.NotHere("year", "stands beside a list of formats", "write the year into each format (yyyy), or give one format.");
-        }
-
         if (all.GroupBy(f => f).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             time.Faults.Error(FaultCodes.Format, list.At, $"format has {Excerpt.Quoted(twice.Key)} twice", "each format once", "take one out.");
         }
 
+        CheckYear(time, all);
         bool usable = all.Length == list.Items.Count && !all.IsEmpty;
         for (int i = 0; i < all.Length && all.Length == list.Items.Count; i++)
         {
-            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded, yearGiven && all.Length == 1) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
+            // Spreadsheets leave out the time of day at midnight: behind a whole format the date alone may stand.
+            usable &= IsUsable(time, all[i], list.Items[i].At, timeNeeded && i == 0, yearGiven) && FitsColumns(time, all[i], list.Items[i].At, columns, timeOfDay);
         }
 
         return usable ? all : [StampWords.Iso];
@@ -58,14 +57,7 @@ internal static class TimeFormats
 
     private static bool IsUsable(TableReader time, string format, Place at, bool timeNeeded, bool yearGiven)
     {
-        bool word = StampWords.Contains(format);
-        if (yearGiven && (word || StampPattern.FaultOf(format, timeNeeded) is null))
-        {
-            time.NotHere("year", "stands beside a format that has the year", "take it out.");
-            return true;
-        }
-
-        if (word || StampPattern.FaultOf(format, timeNeeded, !yearGiven) is not { } fault)
+        if (HasYear(format, timeNeeded) || StampPattern.FaultOf(format, timeNeeded, !yearGiven) is not { } fault)
         {
             WarnOfPlainZ(time, format, at);
             return true;
@@ -79,6 +71,17 @@ internal static class TimeFormats
 
         time.Faults.Error(FaultCodes.Format, at, $"format = {Excerpt.Quoted(format)} has {fault}", Letters, Mend(format, timeNeeded, yearGiven));
         return false;
+    }
+
+    private static bool HasYear(string format, bool timeNeeded) => StampWords.Contains(format) || StampPattern.FaultOf(format, timeNeeded) is null;
+
+    /// <summary>Reports a year beside formats that have it themselves.</summary>
+    private static void CheckYear(TableReader time, ImmutableArray<string> formats)
+    {
+        if (time.Has("year") && formats.Any(format => HasYear(format, timeNeeded: false)))
+        {
+            time.NotHere("year", "stands beside a format that has the year", "take it out.");
+        }
     }
 
     /// <summary>Reports a format that cannot be spread over the columns.</summary>

@@ -1,4 +1,4 @@
-namespace ClimateLens.Logs.Tests.Describe;
+namespace ClimateLens.Logs.Tests.Made;
 
 /// <summary>Headers as people of seven countries write them, chosen without a look at the dictionary.</summary>
 internal static class MakerWords
@@ -32,6 +32,19 @@ internal static class MakerWords
         {
             ["en"] = ["RH", "Relative humidity", "Humidity"], ["nl"] = ["RV", "Relatieve vochtigheid", "Luchtvochtigheid"], ["de"] = ["Rel. Luftfeuchte", "Luftfeuchtigkeit", "RLF"],
             ["da"] = ["Luftfugtighed", "Relativ fugtighed", "RF"], ["fr"] = ["Humidité relative", "Hygrométrie", "HR"], ["es"] = ["Humedad relativa", "HR", "Humedad"], ["it"] = ["Umidità relativa", "UR", "Umidità"],
+        },
+        ["vapourPressureDeficit"] = new()
+        {
+            ["en"] = ["VPD", "Vapour pressure deficit"], ["nl"] = ["VPD", "Dampdrukdeficit"], ["de"] = ["VPD", "Dampfdruckdefizit"], ["da"] = ["VPD", "Damptryksdeficit"], ["fr"] = ["VPD", "Déficit de pression de vapeur"],
+            ["es"] = ["DPV", "Déficit de presión de vapor"], ["it"] = ["VPD", "Deficit di pressione di vapore"],
+        },
+        ["humidityDeficit"] = new()
+        {
+            ["en"] = ["Humidity deficit"], ["nl"] = ["VD", "Vochtdeficit"], ["de"] = ["Sättigungsdefizit", "Feuchtedefizit"], ["da"] = ["Fugtighedsdeficit"], ["fr"] = ["Déficit hydrique"], ["es"] = ["Déficit de humedad"], ["it"] = ["Deficit di umidità"],
+        },
+        ["dewPoint"] = new()
+        {
+            ["en"] = ["Dew point", "Dewpoint temperature"], ["nl"] = ["Dauwpunt"], ["de"] = ["Taupunkt"], ["da"] = ["Dugpunkt"], ["fr"] = ["Point de rosée"], ["es"] = ["Punto de rocío"], ["it"] = ["Punto di rugiada"],
         },
         ["carbonDioxide"] = new()
         {

@@ -1,0 +1,162 @@
+using ClimateLens.Analysis.Hours;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Science.Leaf;
+using ClimateLens.Science.Psychrometrics;
+using ClimateLens.Science.Wetness;
+
+namespace ClimateLens.Analysis.Foliage;
+
+/// <summary>
+/// Leaf temperature, film, dew-point margin and risk of every hour, for the readings as they are and for every draw, by the same code. Holds
+/// the memory for one run; a run allocates nothing.
+/// </summary>
+/// <remarks>
+/// <para><b>Formula:</b> the film of <see cref="FoliageFilm"/> step by step; margin = hourly mean of the leaf temperature less the dew point of the hourly mean vapour
+/// pressure among the leaves. A risk hour has leaves wet for at least half of it or a margin below the rule's MarginK, at an air temperature
+/// among the leaves within the rule's range. Sources: docs/science/risk-hours.md.</para>
+/// </remarks>
+internal sealed class FoliageHours
+{
+    private readonly HourTable _hours;
+    private readonly RiskRules _rules;
+    private readonly FoliageWeather _weather;
+    private readonly int _perHour;
+    private readonly double _stepSeconds;
+    private readonly FilmParameters _film;
+    private readonly CanopyDays _days;
+    private readonly AirUnderBias _air;
+    private readonly double[] _temperatureK, _humidityPct, _none;
+    private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sensorWet;
+
+    public FoliageHours(HousePeriod period, HourTable hours)
+    {
+        _hours = hours;
+        _rules = period.Input.House.Rules;
+        _weather = period.Foliage ?? throw new ArgumentException("The leaf stage comes first.", nameof(period));
+        _perHour = period.StepsPerHour;
+        _stepSeconds = period.Frame.Axis.Step.TotalSeconds;
+        _film = FilmParameters.PotPlant with { PressureKPa = AirPressure.AtElevation(new(period.Input.Nursery.ElevationM)).Value };
+        _days = new CanopyDays(period.Cover!, _rules);
+        _air = new AirUnderBias(hours.LeafAirC);
+        int steps = _weather.Count;
+        (_temperatureK, _humidityPct, _none) = (new double[hours.Count], new double[hours.Count], new double[hours.Count]);
+        (_airC, _relativeHumidityPct, _speedMs, _givenLeafC) = (new double[steps], new double[steps], new double[steps], new double[steps]);
+        (LeafStepC, FilmStepMm, WetStep) = (new double[steps], new double[steps], new double[steps]);
+
+        (LeafC, DewPointC, MarginK, Wet) = (new double[hours.Count], new double[hours.Count], new double[hours.Count], new double[hours.Count]);
+        Risk = new bool[hours.Count];
+
+        // Where a sensor tells the leaf temperature, sun and cover take no part.
+        _absorbedWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
+        _aboveC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
+        _sensorWet = _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
+    }
+
+    /// <summary>Leaf temperature by step. [°C]</summary>
+    public double[] LeafStepC { get; }
+
+    /// <summary>Film at the end of each step; NaN where not known. [mm]</summary>
+    public double[] FilmStepMm { get; }
+
+    /// <summary>Wet (1), dry (0) or not known (NaN) by step.</summary>
+    public double[] WetStep { get; }
+
+    /// <summary>Mean leaf temperature by hour. [°C]</summary>
+    public double[] LeafC { get; }
+
+    /// <summary>Dew point of the air among the leaves by hour. [°C]</summary>
+    public double[] DewPointC { get; }
+
+    /// <summary>Leaf temperature less that dew point. [K]</summary>
+    public double[] MarginK { get; }
+
+    /// <summary>Wet (1), dry (0) or not known (NaN) by hour.</summary>
+    public double[] Wet { get; }
+
+    /// <summary>Whether each hour is a risk hour; false where it has no data.</summary>
+    public bool[] Risk { get; }
+
+    /// <summary>Everything for the readings as they are.</summary>
+    public void WithoutError() => UnderErrors(new FoliageErrors(), 0, _none);
+
+    /// <summary>Everything under the errors of one draw.</summary>
+    /// <param name="errors">Errors of the draw.</param>
+    /// <param name="hourlyPct">Half-width of the hour's own error of humidity. [%]</param>
+    /// <param name="hourly">One number in [-1, 1) an hour: the hour's own error in half-widths.</param>
+    public void UnderErrors(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
+    {
+        _days.Under(errors);
+        FillSteps(errors, hourlyPct, hourly);
+        FillHours(errors, hourlyPct, hourly);
+        LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC);
+        FilmParameters film = _film with { LeafBiasK = errors.LeafBalanceK, CapacityMm = _film.CapacityMm * errors.FilmFactor };
+        FoliageFilm.Run(climate, _weather.WaterMm, _stepSeconds, film, double.NaN, LeafStepC, FilmStepMm);
+        WetStates.Default.Of(FilmStepMm, WetStep);
+        _sensorWet.CopyTo(WetStep.AsSpan());
+        _air.Apply(_hours.LeafAirSaturationKPa, _hours.LeafAirVapourKPa, _temperatureK, _humidityPct);
+        MoistAirColumns.DewPointFromVapourPressureC(_air.VapourPressureKPa, DewPointC);
+        for (int h = 0; h < Risk.Length; h++)
+        {
+            JudgeHour(h);
+        }
+    }
+
+    private void FillSteps(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
+    {
+        FoliageWeather w = _weather;
+        for (int i = 0; i < _airC.Length; i++)
+        {
+            int day = w.Day[i];
+            _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + _days.TemperatureK[day]);
+            double humidity = w.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + _days.HumidityPct[day]);
+            _relativeHumidityPct[i] = Math.Clamp(humidity + (hourlyPct * hourly[Math.Min(i / _perHour, hourly.Length - 1)]), 0.1, 100);
+            _speedMs[i] = _days.AirSpeedMs[day];
+            _givenLeafC[i] = w.LeafFrom[i] switch
+            {
+                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK - errors.LeafBalanceK, // the run adds the balance's error to all
+                _ => double.NaN,
+            };
+            if (w.LeafFrom[i] == LeafFrom.NightOffset)
+            {
+                double dryK = (-w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK)) - errors.LeafBalanceK;
+                _aboveC[i] = _airC[i] is >= -30 and <= 60 ? RadiatingForOffset.Above(new(_airC[i]), new(dryK), new(_speedMs[i]), _film.Leaf).Value : double.NaN;
+            }
+        }
+    }
+
+    private void FillHours(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
+    {
+        for (int h = 0; h < _temperatureK.Length; h++)
+        {
+            int day = _weather.Day[Math.Min(h * _perHour, _weather.Count - 1)];
+            double main = _hours.MainTemperatureShare[h], mainHumidity = _hours.MainHumidityShare[h];
+            _temperatureK[h] = (main * (errors.TemperatureK + _days.TemperatureK[day])) + ((1 - main) * errors.CanopySensorK);
+            _humidityPct[h] = (mainHumidity * (errors.HumidityPct + _days.HumidityPct[day])) + ((1 - mainHumidity) * errors.CanopySensorPct) + (hourlyPct * hourly[h]);
+        }
+    }
+
+    private void JudgeHour(int hour)
+    {
+        int from = hour * _perHour, to = Math.Min(LeafStepC.Length, from + _perHour);
+        int leaves = 0, films = 0, wet = 0;
+        double sum = 0;
+        for (int i = from; i < to; i++)
+        {
+            bool known = double.IsFinite(LeafStepC[i]);
+            leaves += known ? 1 : 0;
+            sum += known ? LeafStepC[i] : 0;
+            films += double.IsNaN(WetStep[i]) ? 0 : 1;
+            wet += WetStep[i] == 1 ? 1 : 0;
+        }
+
+        LeafC[hour] = _hours.HasData[hour] && leaves > 0 ? sum / leaves : double.NaN;
+        MarginK[hour] = LeafC[hour] - DewPointC[hour];
+        Wet[hour] = films == 0 || 2 * films < to - from ? double.NaN : 2 * wet >= films ? 1 : 0;
+        Risk[hour] = _hours.HasData[hour]
+            && (MarginK[hour] < _rules.MarginK || Wet[hour] == 1)
+            && _air.WarmedC[hour] >= _rules.TemperatureLowC
+            && _air.WarmedC[hour] <= _rules.TemperatureHighC;
+    }
+}
