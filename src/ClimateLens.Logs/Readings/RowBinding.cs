@@ -17,7 +17,7 @@ internal sealed class RowBinding
         Columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
         Choice = RowChoice.Of(export, table.Columns, Columns);
         Numbers = new PlainNumbers(table.Delimiter, Columns);
-        Whole = WholeRow.Of(Columns);
+        Whole = WholeRow.Of(Columns, Numbers);
         Forms = new CellForms(Numbers, Columns);
     }
 

@@ -32,8 +32,8 @@ internal sealed class WholeRow
     }
 
     /// <summary>For the columns of a file; null where each row asks which of them it feeds, or how.</summary>
-    public static WholeRow? Of(ReadingColumn[] columns)
-        => Array.Exists(columns, column => column.Field < 0 || !column.Where.IsEmpty || !column.Later.IsEmpty) ? null : new WholeRow(columns);
+    public static WholeRow? Of(ReadingColumn[] columns, PlainNumbers numbers)
+        => Array.Exists(columns, column => column.Field < 0 || !numbers.IsWanted(column.Field) || !column.Where.IsEmpty || !column.Later.IsEmpty) ? null : new WholeRow(columns);
 
     /// <summary>Reads a row; true when all its cells are values.</summary>
     /// <param name="numbers">Its plain numbers.</param>
@@ -42,7 +42,7 @@ internal sealed class WholeRow
     {
         for (int c = 0; c < _fields.Length; c++)
         {
-            _values[c] = numbers[_fields[c]];
+            _values[c] = numbers.NumberOf(_fields[c]);
         }
 
         bool areSound = Convert();
