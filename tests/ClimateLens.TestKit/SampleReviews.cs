@@ -29,6 +29,7 @@ public static class SampleReviews
             RiskHoursBefore = new Estimate(28, 21, 35),
             ErrorShares = SampleLeaves.ErrorShares,
             LeafBasis = SampleLeaves.Basis,
+            LeafScores = [new("night", 90, -0.4, -0.7, -0.1, 0.6), new("day", 2, 0.9, null, null, 1.1)],
             WetPeriods = SampleLeaves.WetPeriods(hours),
             WetnessOpinions = SampleLeaves.Opinions,
             PublishedLimits = SampleLeaves.Limits,

@@ -30,6 +30,7 @@ public static class ReviewAssembly
             RiskHoursBefore = risk.TotalBefore,
             ErrorShares = risk.Errors,
             LeafBasis = period.HasAir ? period.Foliage?.Basis : null,
+            LeafScores = period.HasAir ? LeafScores.Of(period) : [],
             WetPeriods = period.HasAir ? WetSpells.Find(period, risk) : null,
             WetnessOpinions = period.HasAir ? opinions.Summary() : [],
             PublishedLimits = period.HasAir ? PublishedLimitsOf.Period(period, risk) : [],
