@@ -8,6 +8,7 @@ return args switch
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
+    ["learned-rates", .. var rest] => LearnedRates.Run(rest),
     _ => RunBenchmarks(args),
 };
 
