@@ -6,6 +6,9 @@ internal static class LastingShifts
     /// <summary>Days in a row from which on a shift lasts; choice of this project. [d]</summary>
     public const int FewestDays = 2;
 
+    /// <summary>A single day that lies this many times as far out as its limit counts as well. Set on simulated weeks without a fault. [1]</summary>
+    public const double AloneTimes = 2;
+
     /// <summary>Finds them, and names each at every step of its days.</summary>
     public static List<FoundShift> Find(SensorTable week, SensorFit[] fits, WeekErrors errors)
     {
@@ -35,15 +38,16 @@ internal static class LastingShifts
     /// <summary>The longest shift of a sensor; of a part of the day where only that part shows it.</summary>
     private static FoundShift? Of(SensorTable week, SensorFit fit, int index, double[] errors)
     {
-        FoundShift? In(DayPart part) => LongestRun(index, part, fit.Usual.Parts[(int)part], DayMedians.Of(week, errors, part));
+        FoundShift? In(DayPart part) => LongestRun(index, part, fit.Usual, DayMedians.Of(week, errors, part));
         (FoundShift? whole, FoundShift? up, FoundShift? down) = (In(DayPart.Whole), In(DayPart.SunUp), In(DayPart.SunDown));
         return up is not null && down is null ? up
             : down is not null && up is null ? down
             : whole ?? up;
     }
 
-    private static FoundShift? LongestRun(int fit, DayPart part, DayError usual, SortedDictionary<int, double> medians)
+    private static FoundShift? LongestRun(int fit, DayPart part, UsualError error, SortedDictionary<int, double> medians)
     {
+        DayError usual = error.Parts[(int)part];
         List<(int Day, double Size)> longest = [], run = [];
         foreach ((int day, double median) in medians)
         {
@@ -60,8 +64,8 @@ internal static class LastingShifts
             }
         }
 
-        return longest.Count < FewestDays
-            ? null
-            : new FoundShift(fit, part, longest[0].Day, longest[^1].Day, [.. longest.Select(d => d.Size)], longest.Average(d => Math.Abs(d.Size) / usual.Limit));
+        return longest.Count >= FewestDays || longest.Exists(d => Math.Abs(d.Size) > AloneTimes * usual.Limit)
+            ? new FoundShift(fit, part, longest[0].Day, longest[^1].Day, [.. longest.Select(d => d.Size)], longest.Average(d => Math.Abs(d.Size)) / error.Of95)
+            : null;
     }
 }

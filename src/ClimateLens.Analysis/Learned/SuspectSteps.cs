@@ -12,7 +12,7 @@ internal static class SuspectSteps
             for (int f = 0; f < fits.Length; f++)
             {
                 // Named already as part of a lasting shift: its own error speaks.
-                suspect[f][i] = errors.IsNamed(f, i) && Distance(fits, errors, f, i) > 1;
+                suspect[f][i] = errors.IsNamed(f, i) && IsOut(fits, errors, f, i);
             }
 
             while (Furthest(fits, errors, i) is int worst and >= 0)
@@ -30,7 +30,7 @@ internal static class SuspectSteps
         int furthest = -1;
         for (int f = 0; f < fits.Length; f++)
         {
-            if (!errors.IsNamed(f, step) && Distance(fits, errors, f, step) > (furthest < 0 ? 1 : Distance(fits, errors, furthest, step)))
+            if (!errors.IsNamed(f, step) && IsOut(fits, errors, f, step) && (furthest < 0 || Distance(fits, errors, f, step) > Distance(fits, errors, furthest, step)))
             {
                 furthest = f;
             }
@@ -39,5 +39,8 @@ internal static class SuspectSteps
         return furthest;
     }
 
-    private static double Distance(SensorFit[] fits, WeekErrors errors, int fit, int step) => Math.Abs(errors.Of(fit)[step]) / fits[fit].Usual.StepLimit;
+    private static bool IsOut(SensorFit[] fits, WeekErrors errors, int fit, int step) => Math.Abs(errors.Of(fit)[step]) > fits[fit].Usual.StepLimit;
+
+    /// <summary>In units of the usual error, not of the limit, which the accuracy of the sensor may have set.</summary>
+    private static double Distance(SensorFit[] fits, WeekErrors errors, int fit, int step) => Math.Abs(errors.Of(fit)[step]) / fits[fit].Usual.Of95;
 }

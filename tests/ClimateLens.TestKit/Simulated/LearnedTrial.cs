@@ -41,5 +41,5 @@ public sealed record LearnedTrial(int Judged, int Suspect, int Shifts, bool Name
     }
 
     private static IEnumerable<int> Steps(HousePeriod period, PlantedFault fault)
-        => Enumerable.Range(0, period.Frame.Axis.Count).Where(i => (period.Frame.Axis.StartOf(i) - period.Input.Period.Start).TotalDays is double day && day >= fault.From - 1e-9 && day < fault.To);
+        => Enumerable.Range(0, period.Frame.Axis.Count).Where(i => (period.Frame.Axis.StartOf(i) - period.Input.Period.Start).TotalDays is double day && day >= fault.From - 1e-9 && day < fault.To - 1e-9);
 }

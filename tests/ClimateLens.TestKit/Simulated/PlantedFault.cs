@@ -14,11 +14,13 @@ public sealed record PlantedFault(string Name, string[] Columns, double From, do
 {
     private const string Temperature = "airTemperature", Humidity = "relativeHumidity", CanopyTemperature = "canopyTemperature", CanopyHumidity = "canopyHumidity";
 
+    private const double Step = 5.0 / (24 * 60);
+
     /// <summary>The faults whose hit rates docs/science/learned-check.md quotes.</summary>
     public static IReadOnlyList<PlantedFault> All { get; } =
     [
-        new("one temperature 4 K too high", [Temperature], 3.58, 3.583, (week, column, row) => week.Value(column, row) + 4),
-        new("one humidity 15 points too low", [Humidity], 3.2, 3.203, (week, column, row) => week.Value(column, row) - 15),
+        new("one temperature 4 K too high", [Temperature], At(14), At(14) + Step, (week, column, row) => week.Value(column, row) + 4),
+        new("one humidity 15 points too low", [Humidity], At(5), At(5) + Step, (week, column, row) => week.Value(column, row) - 15),
         new("temperature stands still for a day", [Temperature], 2.1, 3.1, (week, column, _) => week.Value(column, week.RowAt(2.1))),
         new("humidity stands still for a day", [Humidity], 2.1, 3.1, (week, column, _) => week.Value(column, week.RowAt(2.1))),
         new("temperature 2 K too high from Thursday on", [Temperature], 3, 7, (week, column, row) => week.Value(column, row) + 2),
@@ -38,9 +40,12 @@ public sealed record PlantedFault(string Name, string[] Columns, double From, do
         }
 
         return week.With(Columns.ToDictionary(column => column, column => Enumerable.Range(0, week.Batch.UtcMicros.Length)
-            .Select(row => week.Day(row) >= From && week.Day(row) < To ? Math.Round(Spoilt(week, column, row), 1) : week.Value(column, row))
+            .Select(row => week.Day(row) >= From - 1e-9 && week.Day(row) < To - 1e-9 ? Math.Round(Spoilt(week, column, row), 1) : week.Value(column, row))
             .ToArray()));
     }
+
+    /// <summary>An hour of Thursday. [d]</summary>
+    private static double At(double hour) => 3 + (hour / 24);
 
     private static string Other(string column) => column switch
     {
