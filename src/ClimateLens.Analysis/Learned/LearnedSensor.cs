@@ -26,6 +26,9 @@ internal sealed record LearnedSensor(Channel Channel, string Sensor)
     /// <summary>Whether others are predicted from it.</summary>
     public bool IsInput => Inputs.Contains(Channel.Name);
 
+    /// <summary>Whether it stands outside.</summary>
+    public bool IsOutside => Channel.Name is "outsideTemperature" or "outsideHumidity";
+
     /// <summary>Whether it is judged itself.</summary>
     public bool IsJudged => Judged.Contains(Channel.Name);
 }

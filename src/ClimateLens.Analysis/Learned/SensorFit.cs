@@ -2,8 +2,11 @@ namespace ClimateLens.Analysis.Learned;
 
 /// <summary>
 /// What was learned of one sensor: as many models as there are blocks of days, each from all blocks but one, and how far off they were
-/// on the block that they had not seen. A prediction is the mean of the models.
+/// on the block that they had not seen. A prediction is the mean of the models. Trees are grown where planes are further off than the
+/// sensor itself may be, and kept where they are better on days not learned from; not for the sky, which the house foretells poorly anyway
+/// (it is judged so that a fault of the weather station is not laid at the door of the house).
 /// </summary>
+/// <remarks>Growing trees costs some 20 ms a model, and more in a large heap: the trainer forces three full garbage collections.</remarks>
 internal sealed class SensorFit
 {
     /// <summary>Blocks of days in a row, each held out once; choice of this project.</summary>
@@ -51,37 +54,37 @@ internal sealed class SensorFit
         int[] blockOf = [.. Enumerable.Range(0, past.Count).Select(i => complete[i] && blocks.TryGetValue(past.Days[i], out int block) ? block : -1)];
         // A step more than an hour apart, so that the rows walk through the hour.
         int stride = perHour > 1 ? (int)perHour + 1 : 1;
-        int[] rows = [.. Enumerable.Range(0, past.Count).Where(i => i % stride == 0 && blockOf[i] >= 0)];
-        SensorModel[] models = [.. Enumerable.Range(0, Blocks).Select(block => SensorModel.Fit(past.Columns, target, inputs, [.. rows.Where(r => blockOf[r] != block)]))];
-        (double[] plane, double[] both) = HeldOut(past, target, models, blockOf);
-        bool trees = Mean(both) < Mean(plane);
-        return new SensorFit(target, models, trees, days.Length, UsualError.Of(past, trees ? both : plane, accuracy));
+        int[][] rows = [.. Enumerable.Range(0, Blocks).Select(block => Enumerable.Range(0, past.Count).Where(i => i % stride == 0 && blockOf[i] >= 0 && blockOf[i] != block).ToArray())];
+        SensorModel[] planes = [.. rows.Select(r => SensorModel.Plane(past.Columns, target, inputs, r))];
+        double[] errors = HeldOut(past, target, planes, blockOf);
+        UsualError usual = UsualError.Of(past, errors, accuracy);
+        if (past.Sensors[target].IsOutside || usual.Of95 <= accuracy)
+        {
+            return new SensorFit(target, planes, false, days.Length, usual);
+        }
+
+        SensorModel[] both = [.. planes.Select((plane, block) => plane.WithTrees(past.Columns, rows[block]))];
+        double[] errorsOfBoth = HeldOut(past, target, both, blockOf);
+        return MeanSquare(errorsOfBoth) < MeanSquare(errors)
+            ? new SensorFit(target, both, true, days.Length, UsualError.Of(past, errorsOfBoth, accuracy))
+            : new SensorFit(target, planes, false, days.Length, usual);
     }
 
-    /// <summary>What the sensor should read at a step, less the error that its predictions usually have; NaN where an input is missing. [SI unit of the channel]</summary>
+    /// <summary>What the sensor should read at a step, with the error in the middle that its predictions usually have; NaN where an input is missing. [SI unit of the channel]</summary>
     public double Expected(double[][] columns, int row)
     {
         double sum = 0;
         foreach (SensorModel model in _models)
         {
-            (double plane, double both) = model.Predict(columns, row);
-            sum += UsesTrees ? both : plane;
+            sum += model.Predict(columns, row);
         }
 
         return (sum / _models.Length) + Usual.Middle;
     }
 
-    private static (double[] Plane, double[] Both) HeldOut(SensorTable past, int target, SensorModel[] models, int[] blockOf)
-    {
-        double[] planes = new double[past.Count], boths = new double[past.Count];
-        for (int i = 0; i < past.Count; i++)
-        {
-            (double plane, double both) = blockOf[i] < 0 ? (double.NaN, double.NaN) : models[blockOf[i]].Predict(past.Columns, i);
-            (planes[i], boths[i]) = (past.Columns[target][i] - plane, past.Columns[target][i] - both);
-        }
+    /// <summary>Logged less predicted by the model that has not seen the day; NaN on days that are in no block.</summary>
+    private static double[] HeldOut(SensorTable past, int target, SensorModel[] models, int[] blockOf)
+        => [.. Enumerable.Range(0, past.Count).Select(i => blockOf[i] < 0 ? double.NaN : past.Columns[target][i] - models[blockOf[i]].Predict(past.Columns, i))];
 
-        return (planes, boths);
-    }
-
-    private static double Mean(double[] errors) => errors.Where(double.IsFinite).Average(e => e * e);
+    private static double MeanSquare(double[] errors) => errors.Where(double.IsFinite).Average(e => e * e);
 }

@@ -21,8 +21,8 @@ public sealed record PlantedFault(string Name, string[] Columns, double From, do
     [
         new("one temperature 4 K too high", [Temperature], At(14), At(14) + Step, (week, column, row) => week.Value(column, row) + 4),
         new("one humidity 15 points too low", [Humidity], At(5), At(5) + Step, (week, column, row) => week.Value(column, row) - 15),
-        new("temperature stands still for a day", [Temperature], 2.1, 3.1, (week, column, _) => week.Value(column, week.RowAt(2.1))),
-        new("humidity stands still for a day", [Humidity], 2.1, 3.1, (week, column, _) => week.Value(column, week.RowAt(2.1))),
+        new("temperature stands still for 5 h from 07:00", [Temperature], At(7), At(12), (week, column, _) => week.Value(column, week.RowAt(At(7)))),
+        new("humidity stands still for 5 h from 07:00", [Humidity], At(7), At(12), (week, column, _) => week.Value(column, week.RowAt(At(7)))),
         new("temperature 2 K too high from Thursday on", [Temperature], 3, 7, (week, column, row) => week.Value(column, row) + 2),
         new("humidity 8 points too high from Thursday on", [Humidity], 3, 7, (week, column, row) => Math.Min(100, week.Value(column, row) + 8)),
         new("humidity drifts up by 1 point a day", [Humidity], 0, 7, (week, column, row) => Math.Min(100, week.Value(column, row) + week.Day(row))),
