@@ -26,7 +26,7 @@ internal static class LearnedReports
             errors.Count(double.IsFinite),
             suspect.Count(s => s),
             Stretches(week, week.Columns[fit.Target], errors, suspect),
-            shift is null ? null : Shift(week, fit, shift)) { Diag = string.Join(" ", fit.Usual.Parts.Select(p => $"mid {p.Middle:0.00} lim {p.Limit:0.00}")) };
+            shift is null ? null : Shift(week, fit, shift));
     }
 
     private static ImmutableArray<SuspectStretch> Stretches(SensorTable week, double[] logged, double[] errors, bool[] suspect)

@@ -42,19 +42,21 @@ internal sealed class TreePart
         SchemaDefinition schema = SchemaDefinition.Create(typeof(Example));
         schema[nameof(Example.Features)].ColumnType = new VectorDataViewType(NumberDataViewType.Single, rows[0].Length);
         Example[] examples = [.. rows.Zip(targets, (row, target) => new Example { Features = [.. row.Select(x => (float)x)], Label = (float)(target / unit) })];
-        FastTreeRegressionTrainer trainer = context.Regression.Trainers.FastTree(new FastTreeRegressionTrainer.Options
-        {
-            Seed = Seed,
-            NumberOfThreads = 1,
-            NumberOfTrees = Trees,
-            NumberOfLeaves = Leaves,
-            LearningRate = LearningRate,
-            MinimumExampleCountPerLeaf = FewestInALeaf,
-            MaximumBinCountPerFeature = Bins,
-        });
-        RegressionTreeEnsemble ensemble = trainer.Fit(context.Data.LoadFromEnumerable(examples, schema)).Model.TrainedTreeEnsemble;
+        RegressionTreeEnsemble ensemble = context.Regression.Trainers.FastTree(Options).Fit(context.Data.LoadFromEnumerable(examples, schema)).Model.TrainedTreeEnsemble;
         return new TreePart([.. ensemble.Trees.Zip(ensemble.TreeWeights, Tree.Of)], unit) { Bias = ensemble.Bias };
     }
+
+    /// <summary>How trees are grown.</summary>
+    internal static FastTreeRegressionTrainer.Options Options => new()
+    {
+        Seed = Seed,
+        NumberOfThreads = 1,
+        NumberOfTrees = Trees,
+        NumberOfLeaves = Leaves,
+        LearningRate = LearningRate,
+        MinimumExampleCountPerLeaf = FewestInALeaf,
+        MaximumBinCountPerFeature = Bins,
+    };
 
     private double Bias { get; init; }
 

@@ -35,7 +35,7 @@ public sealed record LearnedSensorReport(
     int Judged,
     int Suspect,
     ImmutableArray<SuspectStretch> Suspects,
-    LastingShift? Shift) { public string Diag { get; init; } = ""; }
+    LastingShift? Shift);
 
 /// <summary>Steps in a row that lie far from what was expected.</summary>
 /// <param name="Start">Start of the first.</param>

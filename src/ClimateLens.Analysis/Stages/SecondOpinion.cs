@@ -4,7 +4,6 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Nursery;
-using ClimateLens.Nursery.Time;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Stages;
@@ -17,7 +16,7 @@ namespace ClimateLens.Analysis.Stages;
 public static class SecondOpinion
 {
     /// <summary>How far back it learns; choice of this project. [d]</summary>
-    public const int HistoryDays = 42;
+    public const int HistoryDays = 28;
 
     /// <summary>A longer period is not judged: what was learned before it no longer holds at its end. Choice of this project. [d]</summary>
     public const int MostDays = 15;

@@ -12,6 +12,7 @@ internal static class PlainNames
         ["riskHoursBefore"] = "Risk hours of the week before",
         ["clock"] = "Whether the clock runs right",
         ["clockFaultMin"] = "Offset from the sun from which on a clock counts as wrong",
+        ["secondOpinion"] = "A second opinion on the sensors",
         ["hours.wet"] = "Wet leaves at other times",
         ["wetPeriods"] = "How long leaves stayed wet",
         ["canopy"] = "How far the crop has closed",
