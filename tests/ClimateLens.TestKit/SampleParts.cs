@@ -23,7 +23,7 @@ internal static class SampleParts
         [
             new("airTemperature", "", 28, "linearAndTrees", 0.6, 1.6, 1956, 1, [new SuspectStretch(London(14, 14, 0), London(14, 14, 5), 1, 22.4, 18.3)], null),
             new("relativeHumidity", "north <bay>", 26, "linear", 2.1, 6.5, 1956, 0, [], new LastingShift(London(16, 0, 0), London(20, 0, 0), 4, "whole", new Estimate(7.9, 6.8, 8.8), 7.2, 8.1)),
-            new("canopyTemperature", "", 28, "linear", 0.4, 1.2, 1956, 0, [], new LastingShift(London(18, 0, 0), London(19, 0, 0), 1, "sunUp", new Estimate(2.5, 2.1, 2.9), 2.5, 2.5)),
+            new("canopyTemperature", "", 28, "linear", 0.4, 1.2, 1956, 0, [], new LastingShift(London(18, 0, 0), London(19, 0, 0), 1, "sunUp", new Estimate(-2.5, -2.9, -2.1), -2.5, -2.5)),
         ],
         [new NotLearned("leafTemperature", "", "Fewer than 14 days before the period have it together with the other sensors.")]);
 

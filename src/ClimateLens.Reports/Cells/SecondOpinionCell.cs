@@ -29,6 +29,7 @@ public sealed class SecondOpinionCell : IReportCell
         HtmlBuilder body = new();
         Table(body, opinion, context.Units);
         Shifts(body, opinion, context.Units);
+        NotJudged(body, opinion);
         body.Line($"<p class=\"note\">A second opinion: no value, flag or risk hour rests on it. {LearnedRates.Sentence}</p>");
         body.Line(context.DataLink(DataFiles.SecondOpinion));
         return new CellContent(Sentence(opinion), body.ToHtml(), Method);
@@ -43,10 +44,10 @@ public sealed class SecondOpinionCell : IReportCell
         LearnedSensorReport[] suspect = [.. opinion.Sensors.Where(s => s.Shift is null && s.Suspect > 0)];
         string steps = suspect.Length == 0 ? "" : $"{Words.Count(suspect.Sum(s => s.Suspect), "step", "steps")} of {Named(suspect)} {(suspect.Sum(s => s.Suspect) == 1 ? "lies" : "lie")} far from what was expected";
         return shifted.Length > 0
-            ? $"{Words.Capital(Named(shifted))} read otherwise than the weeks before lead one to expect for a day or more: a drift, a sensor that was moved, or a house that changed{(steps.Length > 0 ? "; " + steps : "")}."
+            ? $"{Words.Capital(Named(shifted))} {(shifted.Length == 1 ? "reads" : "read")} otherwise than expected from the other sensors for a day or more: a drift, a sensor that was moved, or a house that changed{(steps.Length > 0 ? "; " + steps : "")}."
             : steps.Length > 0
-                ? $"{steps}, as learned from the weeks before."
-                : $"Yes: {(opinion.Sensors.Length == 1 ? "the one sensor" : $"all {opinion.Sensors.Length} sensors")} that could be judged read as the weeks before lead one to expect.";
+                ? $"{Words.Capital(steps)} from the other sensors."
+                : $"Yes: {(opinion.Sensors.Length == 1 ? "the one sensor" : $"all {opinion.Sensors.Length} sensors")} that could be judged read as expected from the other sensors.";
     }
 
     private static void Table(HtmlBuilder body, SecondOpinionReport opinion, DisplayUnits units)
@@ -73,18 +74,27 @@ public sealed class SecondOpinionCell : IReportCell
         {
             if (s.Shift is { } shift)
             {
-                string grows = shift.Days > 1 ? $"; {Amount(s, shift.FirstDay, units)} on the first day and {Amount(s, shift.LastDay, units)} on the last" : "";
-                body.Line($"<li>{Label(s)}: {Amount(s, shift.Size.Value, units)} off ({Amount(s, shift.Size.Low, units)} to {Amount(s, shift.Size.High, units)}) {Part(shift.Part)}on {Words.Count(shift.Days, "day", "days")} from {LocalTimes.Day(shift.From.Date)}{grows}.</li>");
+                double[] range = [.. new[] { Math.Abs(shift.Size.Low), Math.Abs(shift.Size.High) }.Order()];
+                string grows = shift.Days > 1 ? $"; {Amount(s, Math.Abs(shift.FirstDay), units)} on the first day and {Amount(s, Math.Abs(shift.LastDay), units)} on the last" : "";
+                body.Line($"<li>{Label(s)} reads {Amount(s, Math.Abs(shift.Size.Value), units)} {(shift.Size.Value > 0 ? "more" : "less")} than expected ({Amount(s, range[0], units)} to {Amount(s, range[1], units)}), {Part(shift.Part)}on {Words.Count(shift.Days, "day", "days")} from {LocalTimes.Day(shift.From.Date)}{grows}.</li>");
             }
         }
 
         body.Line($"</ul>");
     }
 
+    private static void NotJudged(HtmlBuilder body, SecondOpinionReport opinion)
+    {
+        foreach (NotLearned sensor in opinion.NotLearned)
+        {
+            body.Line($"<p>Not judged: {Label(sensor.Channel, sensor.Sensor)}. {sensor.Why}</p>");
+        }
+    }
+
     private static string Part(string part) => part switch
     {
-        "sunUp" => "while the sun is up, ",
-        "sunDown" => "while the sun is down, ",
+        "sunUp" => "only while the sun is up, ",
+        "sunDown" => "only while the sun is down, ",
         _ => "",
     };
 
@@ -94,8 +104,9 @@ public sealed class SecondOpinionCell : IReportCell
         return names.Length == 1 ? names[0] : string.Join(", ", names[..^1]) + " and " + names[^1];
     }
 
-    private static string Label(LearnedSensorReport sensor)
-        => ChannelCatalogue.Get(sensor.Channel).Label + (sensor.Sensor.Length == 0 ? "" : $" \"{sensor.Sensor}\"");
+    private static string Label(LearnedSensorReport sensor) => Label(sensor.Channel, sensor.Sensor);
+
+    private static string Label(string channel, string sensor) => ChannelCatalogue.Get(channel).Label + (sensor.Length == 0 ? "" : $" \"{sensor}\"");
 
     private static string Amount(LearnedSensorReport sensor, double difference, DisplayUnits units)
         => ChannelCatalogue.Get(sensor.Channel).Quantity == Quantity.RelativeHumidity ? $"{DisplayUnits.Number(difference, 1)}\u00A0points" : units.Difference(difference);
