@@ -14,6 +14,8 @@ public sealed class LearnedRatesTests
 {
     private static readonly CleanHouse[] Houses = [.. new ulong[] { 1, 2 }.Select(NurseryRun.Of).SelectMany(run => run.Houses.Select(house => CleanHouse.Of(run, house, Canopy)))];
 
+    private static readonly string[] CleanWeeks = ["2025-W43", "2025-W45"];
+
     private static string[] Canopy => ["airTemperature", "relativeHumidity", "canopyTemperature", "canopyHumidity", "ventPosition", "screenPosition", "heatingPipeTemperature"];
 
     public static TheoryData<string, int> Faults => new()
@@ -30,7 +32,7 @@ public sealed class LearnedRatesTests
     [Fact]
     public void CleanWeeks_StayWithinTheRatesThatPagesQuote()
     {
-        LearnedTrial[] trials = [.. Houses.SelectMany(house => new[] { "2025-W43", "2025-W45" }.Select(week => LearnedTrial.Of(Input(house, week), null)))];
+        LearnedTrial[] trials = [.. Houses.SelectMany(house => CleanWeeks.Select(week => LearnedTrial.Of(Input(house, week), null)))];
         Assert.True(trials.Sum(t => t.Judged) > 90_000, $"{trials.Sum(t => t.Judged)} judged");
 
         // Rates of a few weeks scatter: five times the quoted share of values, and one week beyond the quoted share of weeks.

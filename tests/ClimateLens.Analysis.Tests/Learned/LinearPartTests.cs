@@ -29,7 +29,10 @@ public sealed class LinearPartTests
 
     [Fact]
     public void InputThatNeverMoves_HasNoSay()
-        => Assert.Equal(7.50, LinearPart.Fit([.. X.Select(_ => new[] { 0.0 })], Y).Predict([5]), 0.005);
+    {
+        LinearPart flat = LinearPart.Fit([.. X.Select(_ => new double[1])], Y);
+        Assert.Equal(7.50, flat.Predict([5.0]), 0.005);
+    }
 
     [Fact]
     public void MissingInput_GivesNothing() => Assert.Equal(double.NaN, LinearPart.Fit([.. X.Select(x => new[] { x })], Y).Predict([double.NaN]));
