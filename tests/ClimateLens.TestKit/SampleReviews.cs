@@ -40,6 +40,7 @@ public static class SampleReviews
                 .Add("treatments", new RecordCount(1, "")),
             Pots = new RecordCount(24, "Not yet made into a dry-down."),
             Sensors = SampleParts.Sensors,
+            SecondOpinion = SampleParts.SecondOpinion,
             Clocks = SampleParts.Clocks,
             Imports = SampleParts.Imports,
             Findings = SampleParts.Findings,

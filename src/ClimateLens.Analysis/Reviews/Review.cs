@@ -77,6 +77,9 @@ public sealed record Review
     /// <summary>Each series with its flags and what is to be said of it.</summary>
     public required ImmutableArray<SensorReport> Sensors { get; init; }
 
+    /// <summary>What a learned check says of the sensors beside it; null until there is enough to learn from.</summary>
+    public SecondOpinionReport? SecondOpinion { get; init; }
+
     /// <summary>Each source's clock against the sun, the house's own first.</summary>
     public ImmutableArray<ClockReport> Clocks { get; init; } = [];
 
