@@ -23,10 +23,11 @@ internal static class LearnedRates
         ("every sensor", []),
     ];
 
-    /// <summary><c>learned-rates [SEEDS [FIRST]]</c>, twenty from 1 on by default.</summary>
+    /// <summary><c>learned-rates [SEEDS [FIRST [DAYS]]]</c>: twenty from 1 on, with as many days to learn from as the program takes.</summary>
     public static int Run(string[] args)
     {
-        int seeds = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 20, first = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1;
+        int Given(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
+        (int seeds, int first, int days) = (Given(0, 20), Given(1, 1), Given(2, SecondOpinion.HistoryDays));
         var trials = Equipment.ToDictionary(e => e.Name, _ => new List<(PlantedFault? Fault, LearnedTrial Trial)>());
         TimeSpan spent = default;
         for (int seed = first; seed < first + seeds; seed++)
@@ -37,7 +38,7 @@ internal static class LearnedRates
                 foreach (HouseRun house in run.Houses)
                 {
                     CleanHouse logs = CleanHouse.Of(run, house, columns);
-                    HouseInput[] clean = [.. CleanWeeks.Select(week => logs.Week(week, SecondOpinion.HistoryDays).Input)];
+                    HouseInput[] clean = [.. CleanWeeks.Select(week => logs.Week(week, days).Input)];
                     HouseInput faulty = clean[Array.IndexOf(CleanWeeks, FaultyWeek)];
                     long start = Stopwatch.GetTimestamp();
                     trials[name].AddRange(clean.Select(input => ((PlantedFault?)null, LearnedTrial.Of(input, null))));

@@ -12,7 +12,7 @@ public static class LearnedRates
     public const double SuspectOfThousand = 0.1;
 
     /// <summary>Clean house-weeks in which some sensor was said to have shifted, of 100. [1]</summary>
-    public const double ShiftsOfHundredWeeks = 5;
+    public const double ShiftsOfHundredWeeks = 6;
 
     /// <summary>The rates in a sentence.</summary>
     public static string Sentence { get; } =
