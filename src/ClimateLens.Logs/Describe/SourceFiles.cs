@@ -80,6 +80,11 @@ internal sealed class SourceFiles(Func<Stream>? input) : IDisposable
         var told = new ProblemList();
         ExportFile[] entries = [.. new ZipEntries(Plain, told).Of(file)];
         problems.AddRange(told.ToImmutable());
+        if (entries is [{ Entry: null }])
+        {
+            throw new UnpackException("an archive whose list cannot be read", "a whole one", "Pack the files again.");
+        }
+
         string[] names = [.. entries.Select(e => e.Entry).OfType<string>()];
         return [.. entries.Where(e => e.Entry is not null).Select(e => Text(e, f => Unpacking.Entry(f, e.Entry!)) with { Entry = e.Entry, Entries = [.. names] })];
     }

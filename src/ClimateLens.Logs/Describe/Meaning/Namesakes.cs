@@ -12,6 +12,7 @@ internal static class Namesakes
     // A measured value takes many values where a set point or a state has few.
     private const int FewValues = 10;
     private const int FewerTimes = 5;
+    private const int States = 3;
 
     /// <summary>The findings, with questions in place of what names alone would say.</summary>
     public static IReadOnlyList<ColumnFinding> Asked(IReadOnlyList<ColumnFinding> findings)
@@ -33,7 +34,7 @@ internal static class Namesakes
         return asked;
     }
 
-    private static bool IsPoor(ColumnFacts facts, int most) => most > FewValues && facts.Distinct * FewerTimes < most;
+    private static bool IsPoor(ColumnFacts facts, int most) => (most > FewValues && facts.Distinct * FewerTimes < most) || (most > 2 * States && facts.Distinct <= States);
 
     private static bool Overlap(ColumnFacts one, ColumnFacts other)
     {
