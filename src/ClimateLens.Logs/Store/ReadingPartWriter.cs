@@ -1,7 +1,6 @@
 using System.Buffers;
 using ClimateLens.Logs.Readings;
-using Parquet;
-using Parquet.Schema;
+using ClimateLens.Logs.Store.PartFile;
 
 namespace ClimateLens.Logs.Store;
 
@@ -12,29 +11,29 @@ namespace ClimateLens.Logs.Store;
 internal sealed class ReadingPartWriter : IDisposable
 {
     private readonly Stream _stream;
-    private readonly DataField _utc = ParquetColumns.UtcField();
-    private readonly DataField _file = new DataField<int>(ParquetColumns.File, false);
-    private readonly DataField[] _values;
-    private readonly ParquetWriter _writer;
+    private readonly PartColumn[] _columns;
+    private readonly PageWriter _pages;
+    private readonly ColumnWriter _writer;
+    private readonly List<ColumnChunk[]> _groups = [];
     private readonly BlockPool _buffers;
     private readonly int _groupRows;
     private readonly int[]? _fileMap;
-    private YearRows _group;
-    private bool _anyGroup;
-    private bool _closed;
+    private readonly YearRows _group;
 
     /// <summary>Starts a part.</summary>
     /// <param name="stream">Where to; closed with this.</param>
     /// <param name="names">Column names in ordinal order.</param>
     /// <param name="groupRows">Rows of a row group.</param>
+    /// <param name="writer">Writes columns.</param>
     /// <param name="buffers">Room for row groups.</param>
     /// <param name="fileMap">For each file of the source its place in the part's list; null where all rows are of one file.</param>
-    public ReadingPartWriter(Stream stream, string[] names, int groupRows, BlockPool buffers, int[]? fileMap = null)
+    public ReadingPartWriter(Stream stream, string[] names, int groupRows, ColumnWriter writer, BlockPool buffers, int[]? fileMap = null)
     {
         _stream = stream;
-        _values = [.. names.Select(name => new DataField<double>(name, true))];
-        _writer = ParquetWriter.CreateAsync(new ParquetSchema([_utc, _file, .. _values]), stream, ParquetColumns.Options()).GetAwaiter().GetResult();
-        (_buffers, _groupRows, _fileMap, _group) = (buffers, groupRows, fileMap, buffers.Rent());
+        _columns = [new(ParquetColumns.Utc, PartColumnType.Stamp), new(ParquetColumns.File, PartColumnType.Index), .. names.Select(name => new PartColumn(name, PartColumnType.Number))];
+        _pages = new PageWriter(stream);
+        (_writer, _buffers, _groupRows, _fileMap, _group) = (writer, buffers, groupRows, fileMap, buffers.Rent());
+        _pages.Raw(PartEnd.Mark);
     }
 
     /// <summary>Number of rows.</summary>
@@ -59,7 +58,7 @@ internal sealed class ReadingPartWriter : IDisposable
             start += count;
             if (_group.Count == _groupRows)
             {
-                WriteGroup().GetAwaiter().GetResult();
+                WriteGroup();
             }
         }
 
@@ -76,12 +75,13 @@ internal sealed class ReadingPartWriter : IDisposable
             return;
         }
 
-        if (_group.Count > 0 || !_anyGroup)
+        if (_group.Count > 0)
         {
-            WriteGroup().GetAwaiter().GetResult();
+            WriteGroup();
         }
 
         _buffers.Return(_group);
+        _pages.Dispose();
         IsComplete = true;
     }
 
@@ -89,48 +89,36 @@ internal sealed class ReadingPartWriter : IDisposable
     public void Finish(PartInfo info, List<SourceFile> files)
     {
         Complete();
-        _writer.CustomMetadata = ParquetColumns.Metadata(info, files);
+        PartEnd.Write(_pages, _columns, _groups, ParquetColumns.Metadata(info, files));
         Dispose();
     }
 
-    private async Task WriteGroup()
+    private void WriteGroup()
     {
         int count = _group.Count;
-        using ParquetRowGroupWriter group = _writer.CreateRowGroup();
-        await ParquetColumns.WriteStamps(group, _utc, _group.Utc.AsSpan(0, count)).ConfigureAwait(false);
+        var chunks = new ColumnChunk[_columns.Length];
+        chunks[0] = ColumnWriter.Stamps(_pages, _columns[0], _group.Utc.AsSpan(0, count));
         int[] index = ArrayPool<int>.Shared.Rent(count);
         for (int i = 0; i < count; i++)
         {
             index[i] = _fileMap is null ? 0 : _fileMap[_group.File[i]];
         }
 
-        await group.WriteAsync<int>(_file, index.AsMemory(0, count), null, null, CancellationToken.None).ConfigureAwait(false);
+        chunks[1] = ColumnWriter.Indexes(_pages, _columns[1], index.AsSpan(0, count));
         ArrayPool<int>.Shared.Return(index);
-        for (int c = 0; c < _values.Length; c++)
+        for (int c = 2; c < _columns.Length; c++)
         {
-            await ParquetColumns.WriteNumbers(group, _values[c], _group.Columns[c].AsMemory(0, count)).ConfigureAwait(false);
+            chunks[c] = _writer.Numbers(_pages, _columns[c], _group.Columns[c - 2].AsSpan(0, count));
         }
 
+        _groups.Add(chunks);
         _group.Count = 0;
-        _anyGroup = true;
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        if (_closed)
-        {
-            return; // a second time would write a second footer
-        }
-
-        _closed = true;
-        try
-        {
-            _writer.DisposeAsync().AsTask().GetAwaiter().GetResult();
-        }
-        finally
-        {
-            _stream.Dispose();
-        }
+        _pages.Dispose();
+        _stream.Dispose();
     }
 }
