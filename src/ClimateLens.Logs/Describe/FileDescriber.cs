@@ -21,10 +21,10 @@ public static class FileDescriber
         using var sources = new SourceFiles(options.Input);
         var problems = new List<Problem>();
         FileHead[] heads = [.. paths.Distinct(StringComparer.Ordinal).SelectMany(path => sources.Of(path, problems)).Select(file => Head(file, problems)).OfType<FileHead>()];
-
         List<DraftExport> drafts = [];
         List<List<FileHead>> kinds = [.. heads.GroupBy(h => h.Kind).Select(g => g.OrderBy(h => h.File.Name, StringComparer.Ordinal).ToList())];
-        if (kinds.Select(k => k[0].Dialect).Distinct().Count() > 1 || (kinds.Count > 1 && kinds.Exists(k => k[0].Layout.Fields > 3)))
+        bool oneFile = heads.DistinctBy(h => h.File.Path).Count() == 1; // sheets and entries may well differ
+        if (!oneFile && (kinds.Select(k => k[0].Dialect).Distinct().Count() > 1 || (kinds.Count > 1 && kinds.Exists(k => k[0].Layout.Fields > 3))))
         {
             problems.Add(Differ(kinds));
         }

@@ -29,7 +29,7 @@ internal sealed class SourceFiles(Func<Stream>? input) : IDisposable
 
         try
         {
-            bool piped = path == "-" || (File.Exists(path) && DiskFile.LengthOf(path) == 0); // pipes and devices have no length
+            bool piped = path == "-" || (File.Exists(path) && DiskFile.LengthOf(path) is null or 0); // pipes and devices have no length
             string disk = piped ? Copy(path) : System.IO.Path.GetFullPath(path);
             return Opened(new ExportFile(disk, path), problems, piped);
         }
@@ -53,7 +53,8 @@ internal sealed class SourceFiles(Func<Stream>? input) : IDisposable
         using FileStream? stream = DiskFile.TryOpen(file, out Problem? problem);
         if (problem is not null)
         {
-            problems.Add(problem.Code == ProblemCodes.Empty.Code ? ProblemCodes.Empty.In(file.Name, null, null, "0 bytes", "rows of a time and values") : problem);
+            problems.Add(problem.Code == ProblemCodes.Empty.Code ? ProblemCodes.Empty.In(file.Name, null, null, "0 bytes", "rows of a time and values")
+                : problem.Code == ProblemCodes.NotFound.Code ? problem with { Mend = "Correct the path." } : problem);
         }
 
         PackedKind kind = stream is null ? PackedKind.Unknown : PackedKinds.Of(stream);

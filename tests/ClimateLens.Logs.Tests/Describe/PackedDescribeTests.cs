@@ -59,6 +59,7 @@ public sealed class PackedDescribeTests : IDisposable
     public void Workbook_OfSeveralSheets_IsADraftForEach()
     {
         Description description = Describe(("x.xlsx", MadeWorkbook.Of(("House 1", false, Rows(20)), ("Hidden", true, Rows(20)), ("House 2", false, Rows(25)), ("Empty", false, []))));
+        Assert.Empty(description.Problems);
         Assert.Equal(["\"House 1\"", "\"House 2\""], description.Exports.Select(e => Value(e, "sheet")));
         Assert.All(description.Exports, e => Assert.Equal("[\"x.xlsx\"]", Value(e, "files")));
         Assert.Contains(description.Exports[1].Notes, n => n.StartsWith("a trial reading took 25 of 25 rows", StringComparison.Ordinal));

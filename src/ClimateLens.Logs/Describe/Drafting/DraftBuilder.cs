@@ -144,7 +144,7 @@ internal sealed class DraftBuilder
     private string Summary()
     {
         OrderTally order = _time.Order;
-        string files = _study.Files.Length == 1 ? _study.File.ShortName : string.Create(CultureInfo.InvariantCulture, $"{_study.Files.Length} files, {_study.Files[0].ShortName} to {_study.Files[^1].ShortName}");
+        string files = _study.Files.Length == 1 ? _study.File.Label : string.Create(CultureInfo.InvariantCulture, $"{_study.Files.Length} files, {_study.Files[0].Label} to {_study.Files[^1].Label}");
         string span = order.Count == 0 || _time.IsYearless ? "" : string.Create(CultureInfo.InvariantCulture, $", {Day(order.Earliest)} to {Day(order.Latest)}");
         return string.Create(CultureInfo.InvariantCulture, $"{files}: {_study.Rows} rows{(_time.Sureness == Sureness.Unsure ? "" : span)}.");
     }

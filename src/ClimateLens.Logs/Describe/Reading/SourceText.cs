@@ -33,6 +33,9 @@ internal sealed record SourceText(string Path, string Name, long Bytes, Func<Str
     /// <summary>The file's name without folders; nothing for a pipe, whose name says nothing.</summary>
     public string ShortName => IsPiped ? "" : Name[(Name.AsSpan().LastIndexOfAny('/', '\\') + 1)..];
 
+    /// <summary>What to call it.</summary>
+    public string Label => IsPiped ? "a pipe" : ShortName;
+
     /// <summary>Walks over the lines, up to <see cref="MostBytes"/>.</summary>
     public IEnumerable<TextLine> Lines(EncodingGuess encoding)
     {
