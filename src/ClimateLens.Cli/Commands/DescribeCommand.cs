@@ -13,7 +13,7 @@ internal static class DescribeCommand
 
             Example: climatelens describe exports/house-1-*.csv --house 1
             """);
-        Argument<string[]> files = new("FILE") { Description = "Export files of one kind.", Arity = ArgumentArity.OneOrMore };
+        Argument<string[]> files = new("FILE") { Description = "Export files of one kind, packed or not; - reads the standard input.", Arity = ArgumentArity.OneOrMore };
         Option<string?> house = new("--house") { Description = "House id that the files belong to.", HelpName = "ID" };
         Option<string?> name = new("--name") { Description = "Name of the export (default: climate, weather, or the kind of record).", HelpName = "NAME" };
         Option<string?> add = new("--add") { Description = "Write the draft into this nursery file.", HelpName = "NURSERY" };

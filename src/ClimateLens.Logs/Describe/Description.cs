@@ -8,7 +8,11 @@ namespace ClimateLens.Logs.Describe;
 /// <param name="Name">Export name that the user gave, or null.</param>
 /// <param name="Houses">Ids of the houses of the nursery file that the draft goes into; null without one.</param>
 /// <param name="Folder">Folder against which the paths of the draft count, or null for paths as given.</param>
-public sealed record DescribeOptions(string? House = null, string? Name = null, ImmutableArray<string>? Houses = null, string? Folder = null);
+public sealed record DescribeOptions(string? House = null, string? Name = null, ImmutableArray<string>? Houses = null, string? Folder = null)
+{
+    /// <summary>Opens the standard input, which the name <c>-</c> stands for; null where there is none.</summary>
+    public Func<Stream>? Input { get; init; }
+}
 
 /// <summary>The drafts for the files that were described.</summary>
 /// <param name="Exports">Drafts, one for each kind of file and house.</param>

@@ -18,24 +18,13 @@ public static class FileDescriber
     {
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(options);
-        var problems = ImmutableArray.CreateBuilder<Problem>();
-        var heads = new List<FileHead>();
-        foreach (string path in paths.Distinct(StringComparer.Ordinal))
-        {
-            if (FileOpening.TryOpen(path, out Problem? problem) is { } file && Head(file, out problem) is { } head)
-            {
-                heads.Add(head);
-            }
-
-            if (problem is not null)
-            {
-                problems.Add(problem);
-            }
-        }
-
+        using var sources = new SourceFiles(options.Input);
+        var problems = new List<Problem>();
+        FileHead[] heads = [.. paths.Distinct(StringComparer.Ordinal).SelectMany(path => sources.Of(path, problems)).Select(file => Head(file, problems)).OfType<FileHead>()];
         List<DraftExport> drafts = [];
         List<List<FileHead>> kinds = [.. heads.GroupBy(h => h.Kind).Select(g => g.OrderBy(h => h.File.Name, StringComparer.Ordinal).ToList())];
-        if (kinds.Select(k => k[0].Dialect).Distinct().Count() > 1 || (kinds.Count > 1 && kinds.Exists(k => k[0].Layout.Fields > 3)))
+        bool oneFile = heads.DistinctBy(h => h.File.Path).Count() == 1; // sheets and entries may well differ
+        if (!oneFile && (kinds.Select(k => k[0].Dialect).Distinct().Count() > 1 || (kinds.Count > 1 && kinds.Exists(k => k[0].Layout.Fields > 3))))
         {
             problems.Add(Differ(kinds));
         }
@@ -46,26 +35,25 @@ public static class FileDescriber
         }
 
         ImmutableArray<DraftExport> distinct = [.. DistinctNames.Of(drafts, options.Name is not null)];
-        return new Description(distinct, problems.ToImmutable(), DraftText.Of(distinct));
+        return new Description(distinct, [.. problems], DraftText.Of(distinct));
     }
 
-    private static FileHead? Head(SourceText file, out Problem? problem)
+    private static FileHead? Head(SourceText file, List<Problem> problems)
     {
-        problem = null;
         try
         {
             FileHead? head = FileHead.Of(file, out string? fault);
-            problem = head is null ? ProblemCodes.NotDescribed.In(file.Name, null, null, fault!, "rows of a time and values") : null;
+            problems.AddRange(head is null ? [ProblemCodes.NotDescribed.In(file.Name, null, null, fault!, "rows of a time and values")] : Array.Empty<Problem>());
             return head;
         }
         catch (IOException)
         {
-            problem = ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be read to its end", "a file that can be read");
+            problems.Add(ProblemCodes.Unreadable.In(file.Name, null, null, "a file that cannot be read to its end", "a file that can be read"));
             return null;
         }
     }
 
-    private static List<DraftExport> Draft(List<FileHead> kind, DescribeOptions options, ImmutableArray<Problem>.Builder problems)
+    private static List<DraftExport> Draft(List<FileHead> kind, DescribeOptions options, List<Problem> problems)
     {
         Study study = FileStudy.Of(kind);
         FileNumbers first = FileNumbers.Of(study, null);
@@ -79,7 +67,7 @@ public static class FileDescriber
         return Tried(new DraftBuilder(study, time, FileNumbers.Of(study, time), options).Drafts(), study, problems);
     }
 
-    private static List<DraftExport> Tried(ImmutableArray<DraftExport> drafts, Study study, ImmutableArray<Problem>.Builder problems)
+    private static List<DraftExport> Tried(ImmutableArray<DraftExport> drafts, Study study, List<Problem> problems)
     {
         List<DraftExport> tried = [];
         foreach (DraftExport draft in drafts)
@@ -95,7 +83,7 @@ public static class FileDescriber
         return tried;
     }
 
-    private static DraftExport Told(DraftExport draft, Problem problem, ImmutableArray<Problem>.Builder problems)
+    private static DraftExport Told(DraftExport draft, Problem problem, List<Problem> problems)
     {
         problems.Add(problem);
         return draft;

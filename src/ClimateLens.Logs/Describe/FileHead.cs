@@ -21,12 +21,12 @@ internal sealed record FileHead(SourceText File, EncodingGuess Encoding, Layout 
         {
             HeaderText title = HeaderText.Of(string.Join(" ", Layout.Titles.Append(Path.GetFileNameWithoutExtension(File.ShortName))));
             string about = Layout.Fields <= FewFields ? string.Join(',', title.Ideas.Order()) : "";
-            return string.Join('\u001f', Dialect, Layout.NamesLine, Layout.DataLine, string.Join('\u001e', Layout.Names), HouseTags.Of(title), about);
+            return string.Join('\u001f', Dialect, File.Sheet, Layout.NamesLine, Layout.DataLine, string.Join('\u001e', Layout.Names), HouseTags.Of(title), about);
         }
     }
 
     /// <summary>Files with the same key are cut and encoded alike. ASCII is any encoding.</summary>
-    public string Dialect => string.Join('\u001f', Encoding.IsAscii ? "" : Encoding.Name, Layout.Cut.Delimiter, string.Join(',', Layout.Cut.Widths), Layout.Cut.Quote);
+    public string Dialect => File.IsWorkbook ? "a workbook" : string.Join('\u001f', Encoding.IsAscii ? "" : Encoding.Name, Layout.Cut.Delimiter, string.Join(',', Layout.Cut.Widths), Layout.Cut.Quote);
 
     /// <summary>Looks at a file; null and what is wrong when it is no table.</summary>
     public static FileHead? Of(SourceText file, out string? fault)

@@ -21,7 +21,8 @@ internal static class TrialReading
     public static DraftExport Of(DraftExport draft, IReadOnlyList<SourceText> files, int oddLines, out Problem? problem)
     {
         problem = null;
-        if (draft.IsBlocked || draft.Columns.All(c => c.Sureness == Sureness.Unsure) || files.Sum(f => new FileInfo(f.Path).Length) > MostBytes)
+        bool blocked = draft.Keys.Any(k => k.IsAsked && k.Key != "files") || draft.Time.Any(k => k.IsAsked); // where the files lie is known here
+        if (blocked || draft.Columns.All(c => c.Sureness == Sureness.Unsure) || files.Sum(f => f.Bytes) > MostBytes)
         {
             return draft;
         }
@@ -64,7 +65,7 @@ internal static class TrialReading
     /// <summary>A nursery at no place in particular; its clock has no summer time, so that no hour is missing or twice.</summary>
     private static string Nursery(DraftExport draft, IReadOnlyList<SourceText> files)
     {
-        ImmutableArray<DraftKey> keys = [.. draft.Keys.Select(k => k.Key == "files" ? DraftKey.Of("files", TomlText.List(files.Select(f => f.Path))) : k)];
+        ImmutableArray<DraftKey> keys = [.. draft.Keys.Select(k => k.Key == "files" ? DraftKey.Of("files", TomlText.List(files.Select(f => f.Path).Distinct(StringComparer.Ordinal))) : k)];
         return $"""
             [nursery]
             name = "Trial"

@@ -1,6 +1,5 @@
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.Store;
-using ClimateLens.Logs.Store.PartFile;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Logs.Import;
@@ -11,7 +10,6 @@ namespace ClimateLens.Logs.Import;
 internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
 {
     private readonly Dictionary<int, ReadingPartWriter> _open = [];
-    private readonly ColumnWriter _columns = new();
     private readonly BlockPool _buffers = new(ReadingColumns.NamesOf(export), most: 2);
 
     private StoreTransaction Transaction => workshop.Transaction!;
@@ -19,7 +17,7 @@ internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
     /// <summary>Opens a part for the rows of one file, before it is known whether they may stay there.</summary>
     public ReadingPartWriter Open(int year, string[] names)
     {
-        var writer = new ReadingPartWriter(Transaction.Create(PathOf(year)), names, workshop.Limits.GroupRows, _columns, _buffers);
+        var writer = new ReadingPartWriter(Transaction.Create(PathOf(year)), names, workshop.Limits.GroupRows, _buffers);
         _open.Add(year, writer);
         return writer;
     }
@@ -61,7 +59,7 @@ internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
     {
         (List<SourceFile> named, int[] map) = FileIndex.MapOf(rows, files);
         BlockPool buffers = rows.Names.AsSpan().SequenceEqual(ReadingColumns.NamesOf(export)) ? _buffers : new BlockPool(rows.Names, most: 1);
-        using var writer = new ReadingPartWriter(Transaction.Create(PathOf(year)), rows.Names, workshop.Limits.GroupRows, _columns, buffers, map);
+        using var writer = new ReadingPartWriter(Transaction.Create(PathOf(year)), rows.Names, workshop.Limits.GroupRows, buffers, map);
         foreach (YearRows block in rows.Blocks())
         {
             writer.Add(block);

@@ -21,12 +21,28 @@ internal static class WorkbookText
     /// <summary>The text of the sheet that the export asks for; of the only visible one with rows where it asks for none.</summary>
     /// <exception cref="UnpackException">There is no such sheet, or the workbook cannot be read.</exception>
     public static Stream Of(FileStream file, DialectSettings dialect)
+        => Read(file, reader => dialect.Sheet is FieldRef sheet ? Named(reader, sheet, dialect, file.Length) : OnlyOne(reader, dialect, file.Length));
+
+    /// <summary>Names of the visible sheets that have rows.</summary>
+    /// <exception cref="UnpackException">The workbook cannot be read.</exception>
+    public static IReadOnlyList<string> SheetsOf(FileStream file) => Read(file, reader =>
+    {
+        var names = new List<string>();
+        do
+        {
+            names.AddRange(IsVisible(reader) && SheetText.HasAny(reader) ? [reader.Name] : Array.Empty<string>());
+        }
+        while (reader.NextResult());
+        return names;
+    });
+
+    private static T Read<T>(FileStream file, Func<IExcelDataReader, T> read)
     {
         CheckSize(file);
         try
         {
             using IExcelDataReader reader = ExcelReaderFactory.CreateReader(file, new ExcelReaderConfiguration { LeaveOpen = true });
-            return dialect.Sheet is FieldRef sheet ? Named(reader, sheet, dialect, file.Length) : OnlyOne(reader, dialect, file.Length);
+            return read(reader);
         }
         catch (InvalidPasswordException)
         {
@@ -58,6 +74,8 @@ internal static class WorkbookText
         }
     }
 
+    private static bool IsVisible(IExcelDataReader reader) => string.Equals(reader.VisibleState, "visible", StringComparison.OrdinalIgnoreCase);
+
     private static Stream Named(IExcelDataReader reader, FieldRef sheet, DialectSettings dialect, long packedBytes)
     {
         var names = new List<string>();
@@ -79,7 +97,7 @@ internal static class WorkbookText
         var names = new List<string>();
         do
         {
-            if (!string.Equals(reader.VisibleState, "visible", StringComparison.OrdinalIgnoreCase))
+            if (!IsVisible(reader))
             {
                 continue;
             }

@@ -1,6 +1,7 @@
 using System.Buffers;
 using ClimateLens.Logs.Readings;
-using ClimateLens.Logs.Store.PartFile;
+using Parquet;
+using Parquet.Schema;
 
 namespace ClimateLens.Logs.Store;
 
@@ -11,29 +12,29 @@ namespace ClimateLens.Logs.Store;
 internal sealed class ReadingPartWriter : IDisposable
 {
     private readonly Stream _stream;
-    private readonly PartColumn[] _columns;
-    private readonly PageWriter _pages;
-    private readonly ColumnWriter _writer;
-    private readonly List<ColumnChunk[]> _groups = [];
+    private readonly DataField _utc = ParquetColumns.UtcField();
+    private readonly DataField _file = new DataField<int>(ParquetColumns.File, false);
+    private readonly DataField[] _values;
+    private readonly ParquetWriter _writer;
     private readonly BlockPool _buffers;
     private readonly int _groupRows;
     private readonly int[]? _fileMap;
-    private readonly YearRows _group;
+    private YearRows _group;
+    private bool _anyGroup;
+    private bool _closed;
 
     /// <summary>Starts a part.</summary>
     /// <param name="stream">Where to; closed with this.</param>
     /// <param name="names">Column names in ordinal order.</param>
     /// <param name="groupRows">Rows of a row group.</param>
-    /// <param name="writer">Writes columns.</param>
     /// <param name="buffers">Room for row groups.</param>
     /// <param name="fileMap">For each file of the source its place in the part's list; null where all rows are of one file.</param>
-    public ReadingPartWriter(Stream stream, string[] names, int groupRows, ColumnWriter writer, BlockPool buffers, int[]? fileMap = null)
+    public ReadingPartWriter(Stream stream, string[] names, int groupRows, BlockPool buffers, int[]? fileMap = null)
     {
         _stream = stream;
-        _columns = [new(ParquetColumns.Utc, PartColumnType.Stamp), new(ParquetColumns.File, PartColumnType.Index), .. names.Select(name => new PartColumn(name, PartColumnType.Number))];
-        _pages = new PageWriter(stream);
-        (_writer, _buffers, _groupRows, _fileMap, _group) = (writer, buffers, groupRows, fileMap, buffers.Rent());
-        _pages.Raw(PartEnd.Mark);
+        _values = [.. names.Select(name => new DataField<double>(name, true))];
+        _writer = ParquetWriter.CreateAsync(new ParquetSchema([_utc, _file, .. _values]), stream, ParquetColumns.Options()).GetAwaiter().GetResult();
+        (_buffers, _groupRows, _fileMap, _group) = (buffers, groupRows, fileMap, buffers.Rent());
     }
 
     /// <summary>Number of rows.</summary>
@@ -58,7 +59,7 @@ internal sealed class ReadingPartWriter : IDisposable
             start += count;
             if (_group.Count == _groupRows)
             {
-                WriteGroup();
+                WriteGroup().GetAwaiter().GetResult();
             }
         }
 
@@ -75,13 +76,12 @@ internal sealed class ReadingPartWriter : IDisposable
             return;
         }
 
-        if (_group.Count > 0)
+        if (_group.Count > 0 || !_anyGroup)
         {
-            WriteGroup();
+            WriteGroup().GetAwaiter().GetResult();
         }
 
         _buffers.Return(_group);
-        _pages.Dispose();
         IsComplete = true;
     }
 
@@ -89,36 +89,48 @@ internal sealed class ReadingPartWriter : IDisposable
     public void Finish(PartInfo info, List<SourceFile> files)
     {
         Complete();
-        PartEnd.Write(_pages, _columns, _groups, ParquetColumns.Metadata(info, files));
+        _writer.CustomMetadata = ParquetColumns.Metadata(info, files);
         Dispose();
     }
 
-    private void WriteGroup()
+    private async Task WriteGroup()
     {
         int count = _group.Count;
-        var chunks = new ColumnChunk[_columns.Length];
-        chunks[0] = ColumnWriter.Stamps(_pages, _columns[0], _group.Utc.AsSpan(0, count));
+        using ParquetRowGroupWriter group = _writer.CreateRowGroup();
+        await ParquetColumns.WriteStamps(group, _utc, _group.Utc.AsSpan(0, count)).ConfigureAwait(false);
         int[] index = ArrayPool<int>.Shared.Rent(count);
         for (int i = 0; i < count; i++)
         {
             index[i] = _fileMap is null ? 0 : _fileMap[_group.File[i]];
         }
 
-        chunks[1] = ColumnWriter.Indexes(_pages, _columns[1], index.AsSpan(0, count));
+        await group.WriteAsync<int>(_file, index.AsMemory(0, count), null, null, CancellationToken.None).ConfigureAwait(false);
         ArrayPool<int>.Shared.Return(index);
-        for (int c = 2; c < _columns.Length; c++)
+        for (int c = 0; c < _values.Length; c++)
         {
-            chunks[c] = _writer.Numbers(_pages, _columns[c], _group.Columns[c - 2].AsSpan(0, count));
+            await ParquetColumns.WriteNumbers(group, _values[c], _group.Columns[c].AsMemory(0, count)).ConfigureAwait(false);
         }
 
-        _groups.Add(chunks);
         _group.Count = 0;
+        _anyGroup = true;
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        _pages.Dispose();
-        _stream.Dispose();
+        if (_closed)
+        {
+            return; // a second time would write a second footer
+        }
+
+        _closed = true;
+        try
+        {
+            _writer.DisposeAsync().AsTask().GetAwaiter().GetResult();
+        }
+        finally
+        {
+            _stream.Dispose();
+        }
     }
 }

@@ -88,12 +88,17 @@ internal sealed class OpenedExport(ExportStream stream, Encoding encoding, Diale
     /// <inheritdoc/>
     public void Dispose() => stream.Dispose();
 
+    /// <summary>What is wrong with a file that is packed in a way that is not read.</summary>
+    public static Problem NotRead(ExportFile file, PackedKind kind) => ProblemCodes.Binary.In(
+        file.Name, 1, null, kind == PackedKind.Zip ? "a zip archive" : "an archive or document of a kind that is not read", "text, .gz, .zip, .xlsx or .xls",
+        kind == PackedKind.Zip ? "Give it a name that ends in .zip." : "Unpack it, or save the sheet as .xlsx or CSV.");
+
     private static OpenedExport? TryUnpack(FileStream disk, ExportFile file, DialectSettings dialect, out Problem? problem)
     {
         PackedKind kind = file.Entry is null ? PackedKinds.Of(disk) : PackedKind.Zip; // an entry was found in an archive's list already
         if (kind == PackedKind.Unknown || (kind == PackedKind.Zip && file.Entry is null))
         {
-            problem = ProblemCodes.Binary.In(file.Name, 1, null, kind == PackedKind.Zip ? "a zip archive" : "an archive or document of a kind that is not read", "text, .gz, .zip, .xlsx or .xls", kind == PackedKind.Zip ? "Give it a name that ends in .zip." : "Unpack it, or save the sheet as .xlsx or CSV.");
+            problem = NotRead(file, kind);
             return null;
         }
 

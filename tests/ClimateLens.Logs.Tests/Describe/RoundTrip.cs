@@ -61,21 +61,20 @@ internal static class RoundTrip
         using var store = ReadingStore.Open(settings, folder.Path);
         ImportReport report = store.Import();
         HouseInput input = store.Load(settings.Houses[0], new Interval(Instant.FromUtc(1990, 1, 1, 0, 0), Instant.FromUtc(2100, 1, 1, 0, 0)), Duration.Zero);
-        string? fault = Fault(made, settings.Exports[0], input, description, out int columns);
+        string? fault = Fault(made, settings.Exports[0], input, description, folder.Path, out int columns);
         return fault is not null ? (Outcome.Wrong, $"{fault}\n{told}\n{string.Join('\n', report.Problems)}")
-            : columns == made.Columns.Count(c => c.Channel != "other") ? (Outcome.Read, told) : (Outcome.ReadInPart, told);
+            : columns == made.Columns.Count(c => c.IsChannel) ? (Outcome.Read, told) : (Outcome.ReadInPart, told);
     }
 
-    private static string? Fault(MadeExport made, ExportSettings export, HouseInput input, Description description, out int columns)
+    private static string? Fault(MadeExport made, ExportSettings export, HouseInput input, Description description, string folder, out int columns)
     {
         columns = export.Columns.Length;
-        if (input.Batches.Length != 1)
+        if (input.Batches.Length != 1 || columns == 0)
         {
             return "nothing was imported";
         }
 
-        ReadingBatch batch = input.Batches[0];
-        var index = batch.UtcMicros.Select((t, i) => (t, i)).ToDictionary(p => p.t, p => p.i);
+        var read = new List<(MadeColumn, string)>();
         foreach (ColumnSettings column in export.Columns)
         {
             int place = column.Field.Position is int position ? position - 1 - made.FirstColumn : made.Columns.ToList().FindIndex(c => c.Header == column.Field.Name);
@@ -84,29 +83,12 @@ internal static class RoundTrip
                 return $"{column.Field} is {(place < 0 ? "no column of values" : made.Columns[place].Known)}, drafted as {column.Channel}";
             }
 
-            double[] values = [.. batch.Columns.First(c => c.Key == new ColumnKey(column.Channel, column.Sensor).ToString()).Value];
-            if (Differ(made, made.Columns[place], values, index) is { } fault)
-            {
-                return fault;
-            }
+            read.Add((made.Columns[place], new ColumnKey(column.Channel, column.Sensor).ToString()));
         }
 
-        return description.Exports[0].Columns.Any(c => c.Sureness != Sureness.Unsure) ? null : "no column";
-    }
-
-    private static string? Differ(MadeExport made, MadeColumn column, double[] values, Dictionary<long, int> index)
-    {
-        for (int i = 0; i < made.Rows.Length; i++)
-        {
-            double read = index.TryGetValue(made.Rows[i].Micros, out int row) ? values[row] : double.NaN;
-            double written = column.Values[i];
-            bool same = double.IsNaN(written) || (made.Rows[i].IsTorn && double.IsNaN(read)) ? double.IsNaN(read) : Math.Abs(read - written) <= 1e-9 * Math.Max(1, Math.Abs(written));
-            if (!same)
-            {
-                return $"{column.Header}: row {i} at {DateTime.UnixEpoch.AddTicks(made.Rows[i].Micros * 10):s} is {read}, was {written}";
-            }
-        }
-
-        return null;
+        string aside = Path.Combine(folder, "store", "set-aside");
+        string[] files = Directory.Exists(aside) ? Directory.GetFiles(aside, "*.csv", SearchOption.AllDirectories) : [];
+        IReadOnlyList<string> faults = ImportOracle.Faults(made, read, input, files.SelectMany(SetAsideReader.Read).Select(a => (a.Line, a.Code)));
+        return faults.Count > 0 ? string.Join("; ", faults.Take(3)) : null;
     }
 }

@@ -9,33 +9,34 @@ namespace ClimateLens.Logs.Tests.Made;
 /// </summary>
 internal sealed class ImportOracle
 {
+    /// <summary>Reasons for which a sound row may go aside, whole or in part: it could as well be unsound.</summary>
+    private static readonly string[] Doubts = ["import.cutShort", "import.timeTwice", "import.timeOrder"];
+
     private readonly MadeExport _made;
-    private readonly HashSet<int> _aside;
+    private readonly ILookup<int, string> _aside;
+    private readonly (MadeColumn Made, string Key)[] _columns;
     private readonly Dictionary<long, int> _index;
     private readonly ReadingBatch? _batch;
     private readonly List<string> _faults = [];
 
-    private ImportOracle(MadeExport made, HouseInput input, IEnumerable<int> aside)
+    private ImportOracle(MadeExport made, IEnumerable<(MadeColumn Made, string Key)> columns, HouseInput input, IEnumerable<(int Line, string Code)> aside)
     {
         _made = made;
-        _aside = [.. aside];
+        _columns = [.. columns];
+        _aside = aside.ToLookup(a => a.Line, a => a.Code);
         _batch = input.Batches.Length == 0 ? null : Assert.Single(input.Batches);
         _index = (_batch?.UtcMicros.Select((t, i) => (t, i)) ?? []).ToDictionary(p => p.t, p => p.i);
     }
 
-    /// <summary>Sound rows whose values were set aside, whole or in part.</summary>
-    public int SoundRowsAside { get; private set; }
-
-    /// <summary>Compares.</summary>
+    /// <summary>Compares; says what is wrong.</summary>
     /// <param name="made">What was written.</param>
+    /// <param name="columns">Columns that were to be read, with their names in the store.</param>
     /// <param name="input">What the store has.</param>
-    /// <param name="aside">Lines of what was set aside.</param>
-    /// <param name="soundRowsAside">Sound rows whose values were set aside, whole or in part.</param>
-    public static IReadOnlyList<string> Faults(MadeExport made, HouseInput input, IEnumerable<int> aside, out int soundRowsAside)
+    /// <param name="aside">Lines of what was set aside, with the reasons.</param>
+    public static IReadOnlyList<string> Faults(MadeExport made, IEnumerable<(MadeColumn Made, string Key)> columns, HouseInput input, IEnumerable<(int Line, string Code)> aside)
     {
-        var oracle = new ImportOracle(made, input, aside);
+        var oracle = new ImportOracle(made, columns, input, aside);
         oracle.Compare();
-        soundRowsAside = oracle.SoundRowsAside;
         return oracle._faults;
     }
 
@@ -56,9 +57,9 @@ internal sealed class ImportOracle
     private void Compare(int row)
     {
         bool lost = false;
-        foreach (MadeColumn column in _made.Columns.Where(c => c.Known != "other"))
+        foreach ((MadeColumn column, string key) in _columns)
         {
-            double read = ValueOf(row, column);
+            double read = ValueOf(row, key);
             double written = column.Values[row];
             if (!double.IsNaN(read) && !(Math.Abs(read - written) <= 1e-9 * Math.Max(1, Math.Abs(written))))
             {
@@ -69,16 +70,19 @@ internal sealed class ImportOracle
         }
 
         MadeRow made = _made.Rows[row];
+        if (lost && !made.IsTorn && !_aside[made.Lines[0]].Any(Doubts.Contains) && _aside.Contains(made.Lines[0]))
+        {
+            _faults.Add($"line {Lines(row)} at {At(made.Micros)} is sound and was set aside for {string.Join(", ", _aside[made.Lines[0]])}");
+        }
+
         if (lost && !made.Lines.All(_aside.Contains))
         {
             _faults.Add($"line {Lines(row)} at {At(made.Micros)} is lost in whole or in part and was not set aside{(made.IsTorn ? " (torn)" : "")}");
         }
-
-        SoundRowsAside += lost && !made.IsTorn ? 1 : 0;
     }
 
-    private double ValueOf(int row, MadeColumn column)
-        => _index.TryGetValue(_made.Rows[row].Micros, out int place) && _batch!.Columns.TryGetValue(new ColumnKey(column.Known, column.Sensor).ToString(), out var values) ? values[place] : double.NaN;
+    private double ValueOf(int row, string key)
+        => _index.TryGetValue(_made.Rows[row].Micros, out int place) && _batch!.Columns.TryGetValue(key, out double[]? values) ? values[place] : double.NaN;
 
     private bool HasValues(int place) => _batch!.Columns.Any(c => !double.IsNaN(c.Value[place]));
 

@@ -12,6 +12,12 @@ internal sealed record MadeColumn(string Header, string Channel, string Unit, do
 
     /// <summary>The channel as the catalogue names it.</summary>
     public string Known => Channel is "lee" or "wind" ? "ventPosition" : Channel;
+
+    /// <summary>Whether it is a channel.</summary>
+    public bool IsChannel => Channel != "other";
+
+    /// <summary>Its name in the store.</summary>
+    public string Key => new Nursery.Time.ColumnKey(Known, Sensor).ToString();
 }
 
 /// <summary>A row that was written.</summary>

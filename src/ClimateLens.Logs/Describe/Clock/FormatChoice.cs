@@ -28,14 +28,26 @@ internal static class FormatChoice
             return Mixed(pair, best);
         }
 
+        if (Bare(tallies, best) is { } bare && Alone(best, Rival(ranked, best), dayFirst) is { Sureness: not Sureness.Unsure } guess)
+        {
+            string evidence = string.Create(CultureInfo.InvariantCulture, $"{guess.Evidence}; {bare.Read} have the date alone, which is midnight: no row has it with a time");
+            return guess with { Formats = [best.Format, bare.Format], Evidence = evidence, Share = (best.Read + bare.Read) / (double)best.Rows };
+        }
+
         if (best.Read < NearlyAll * best.Rows)
         {
             return Several(ranked, best);
         }
 
-        StampTally? rival = ranked.Skip(1).FirstOrDefault(t => t.Format.Order != best.Format.Order);
-        return Alone(best, rival, dayFirst);
+        return Alone(best, Rival(ranked, best), dayFirst);
     }
+
+    private static StampTally? Rival(StampTally[] ranked, StampTally best) => ranked.Skip(1).FirstOrDefault(t => t.Format.Order != best.Format.Order);
+
+    /// <summary>The date of a format alone, where rows have that in place of midnight, as spreadsheets write it.</summary>
+    private static StampTally? Bare(IReadOnlyList<StampTally> tallies, StampTally best)
+        => best.Format.Holds != StampHolds.Both || best.Midnights > 0 ? null
+            : tallies.FirstOrDefault(t => t.Format.Holds == StampHolds.Date && t.Read > 0 && t.Read <= best.Rows - best.Read && best.Format.Text.StartsWith(t.Format.Text, StringComparison.Ordinal));
 
     private static TimeGuess Alone(StampTally best, StampTally? rival, string? dayFirst)
     {
@@ -119,7 +131,7 @@ internal static class FormatChoice
             return null;
         }
 
-        TimeGuess alone = Alone(best, ranked.Skip(1).FirstOrDefault(t => t.Format.Order != best.Format.Order), null);
+        TimeGuess alone = Alone(best, Rival(ranked, best), null);
         return alone.Sureness == Sureness.Unsure ? alone : alone with { Sureness = Sureness.Likely };
     }
 }

@@ -16,7 +16,7 @@ internal sealed class MixedTally(TimeSource source, IReadOnlyList<StampFormat> f
     /// <summary>The formats.</summary>
     public IReadOnlyList<StampFormat> Formats => formats;
 
-    /// <summary>Rows that each format took, where the formats differ.</summary>
+    /// <summary>Rows that each format took, where the formats differ or only one reads the row.</summary>
     public IReadOnlyList<int> Taken => _taken;
 
     /// <summary>How the times follow each other.</summary>
@@ -31,10 +31,12 @@ internal sealed class MixedTally(TimeSource source, IReadOnlyList<StampFormat> f
         int best = -1;
         long taken = 0;
         bool differ = false;
+        int read = 0;
         for (int i = 0; i < _readers.Length; i++)
         {
             if (_readers[i].TryRead(stamp, out long micros))
             {
+                read++;
                 differ |= best >= 0 && micros != taken;
                 if (best < 0 || Cost(micros) < Cost(taken))
                 {
@@ -45,7 +47,7 @@ internal sealed class MixedTally(TimeSource source, IReadOnlyList<StampFormat> f
 
         if (best >= 0)
         {
-            _taken[best] += differ || _readers.Length == 1 || best > 0 ? 1 : 0;
+            _taken[best] += differ || read == 1 ? 1 : 0;
             Order.Add(taken);
             _last = taken;
         }

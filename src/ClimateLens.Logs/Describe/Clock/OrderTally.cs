@@ -85,8 +85,9 @@ internal sealed class OrderTally
     public int Oddities()
     {
         bool down = NewestFirst;
-        (long usual, double share) = UsualStep();
-        long far = share > 0.5 ? Math.Max(MostOfADay, 20 * usual) : long.MaxValue;
+        (long usual, _) = UsualStep();
+        long near = _steps.Where(s => Math.Abs(s.Key) > usual / 2 && Math.Abs(s.Key) < 2 * usual).Sum(s => (long)s.Value); // stamps cut to minutes stray around the step
+        long far = 2 * near > _lost + _steps.Where(s => s.Key != 0).Sum(s => (long)s.Value) ? Math.Max(MostOfADay, 20 * usual) : long.MaxValue;
         return _steps.Where(s => (down ? s.Key > 0 : s.Key < 0) || Math.Abs(s.Key) > far).Sum(s => s.Value);
     }
 }

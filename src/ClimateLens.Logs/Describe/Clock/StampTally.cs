@@ -37,6 +37,9 @@ internal sealed class StampTally
     /// <summary>Rows that the format reads.</summary>
     public int Read => Order.Count;
 
+    /// <summary>Rows at midnight.</summary>
+    public int Midnights { get; private set; }
+
     /// <summary>Rows whose stamp names an offset from UTC.</summary>
     public int WithOffset { get; private set; }
 
@@ -63,6 +66,7 @@ internal sealed class StampTally
         if (TryRead(stamp, out long micros))
         {
             Order.Add(micros);
+            Midnights += micros % CivilDate.DayMicros == 0 ? 1 : 0;
         }
         else
         {

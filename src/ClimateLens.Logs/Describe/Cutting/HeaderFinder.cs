@@ -82,7 +82,8 @@ internal static class HeaderFinder
     private static bool IsIndex(LineSample sample, CutGuess cut)
     {
         string[][] rows = [.. sample.All.Select(line => cut.Cutter.Cut(line.Text)).Where(row => row.Length == cut.Fields)];
-        return rows.Length > 2 && rows.Count(row => row[0].Length > 0 && row[0].All(char.IsAsciiDigit)) > 0.9 * rows.Length;
+        bool endsInMark = rows.All(row => row[^1].Length == 0); // then it is not the first column that has no name
+        return rows.Length > 2 && !endsInMark && rows.Count(row => row[0].Length > 0 && row[0].All(char.IsAsciiDigit)) > 0.9 * rows.Length;
     }
 
     /// <summary>A row may have empty cells behind those that the header names, and no fewer.</summary>

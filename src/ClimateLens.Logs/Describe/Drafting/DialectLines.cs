@@ -14,16 +14,7 @@ internal static class DialectLines
     public static IEnumerable<DraftKey> Of(Study study, FileNumbers numbers, FieldNames names)
     {
         Layout layout = study.Layout;
-        yield return DraftKey.Of("encoding", TomlText.Quote(study.Encoding.Name), study.Encoding.Sureness, study.Encoding.Evidence);
-        yield return layout.Cut.Widths.IsEmpty
-            ? DraftKey.Of("delimiter", TomlText.Quote($"{layout.Cut.Delimiter}"), layout.Cut.Sureness, (layout.Cut.Delimiter == ' ' ? "one blank or more; " : "") + layout.Cut.Evidence)
-            : DraftKey.Of("widths", $"[{string.Join(", ", layout.Cut.Widths)}]", layout.Cut.Sureness, layout.Cut.Evidence);
-        if (layout.Cut.Quote != '"')
-        {
-            yield return DraftKey.Of("quoteChar", TomlText.Quote($"{layout.Cut.Quote}"), Sureness.Likely, "around most cells");
-        }
-
-        foreach (DraftKey key in Marks(numbers.Marks, layout.Cut.Delimiter))
+        foreach (DraftKey key in (DraftKey[])[.. study.File.IsWorkbook ? [] : Cut(study), .. Marks(numbers.Marks, layout.Cut.Delimiter)])
         {
             yield return key;
         }
@@ -41,6 +32,20 @@ internal static class DialectLines
         if (!numbers.Missing.Everywhere.IsEmpty)
         {
             yield return DraftKey.Of("missingValues", TomlText.List(numbers.Missing.Everywhere.Select(e => e.Text)), Sureness.Likely, numbers.Missing.Evidence());
+        }
+    }
+
+    /// <summary>How text is cut; a workbook needs no such keys.</summary>
+    private static IEnumerable<DraftKey> Cut(Study study)
+    {
+        CutGuess cut = study.Layout.Cut;
+        yield return DraftKey.Of("encoding", TomlText.Quote(study.Encoding.Name), study.Encoding.Sureness, study.Encoding.Evidence);
+        yield return cut.Widths.IsEmpty
+            ? DraftKey.Of("delimiter", TomlText.Quote($"{cut.Delimiter}"), cut.Sureness, (cut.Delimiter == ' ' ? "one blank or more; " : "") + cut.Evidence)
+            : DraftKey.Of("widths", $"[{string.Join(", ", cut.Widths)}]", cut.Sureness, cut.Evidence);
+        if (cut.Quote != '"')
+        {
+            yield return DraftKey.Of("quoteChar", TomlText.Quote($"{cut.Quote}"), Sureness.Likely, "around most cells");
         }
     }
 

@@ -80,7 +80,7 @@ internal sealed class DraftBuilder
 
         return new DraftExport(
             name, house is { IsAsked: false } ? house.Values[0].Trim('"') : null, [.. _study.Files.Select(f => f.Name)], Summary(),
-            [DraftKey.Of("name", TomlText.Quote(name)), .. house is null ? Array.Empty<DraftKey>() : [house], FilePattern.Of(_study.Files, _options.Folder), .. DialectLines.Of(_study, _numbers, _names), .. stamps.OfType<DraftKey>()],
+            [DraftKey.Of("name", TomlText.Quote(name)), .. house is null ? Array.Empty<DraftKey>() : [house], FilePattern.Of(_study.Files, _options.Folder), .. PackedLines.Of(_study.Files), .. DialectLines.Of(_study, _numbers, _names), .. stamps.OfType<DraftKey>()],
             TimeLines.Of(_study, _time, _names),
             [.. used.Select(lines.Of)],
             Unused(findings, lines),
@@ -114,7 +114,7 @@ internal sealed class DraftBuilder
             name, house is { IsAsked: false } ? house.Values[0].Trim('"') : null, [.. _study.Files.Select(f => f.Name)], Summary(),
             [
                 DraftKey.Of("name", TomlText.Quote(name)), .. house is null ? Array.Empty<DraftKey>() : [house], DraftKey.Of("kind", TomlText.Quote(word), book.Sureness, book.Evidence),
-                FilePattern.Of(_study.Files, _options.Folder), .. DialectLines.Of(_study, _numbers, _names),
+                FilePattern.Of(_study.Files, _options.Folder), .. PackedLines.Of(_study.Files), .. DialectLines.Of(_study, _numbers, _names),
             ],
             TimeLines.Of(_study, _time with { End = null }, _names),
             [.. book.Fields.Select(Field)],
@@ -144,7 +144,7 @@ internal sealed class DraftBuilder
     private string Summary()
     {
         OrderTally order = _time.Order;
-        string files = _study.Files.Length == 1 ? _study.File.ShortName : string.Create(CultureInfo.InvariantCulture, $"{_study.Files.Length} files, {_study.Files[0].ShortName} to {_study.Files[^1].ShortName}");
+        string files = _study.Files.Length == 1 ? _study.File.Label : string.Create(CultureInfo.InvariantCulture, $"{_study.Files.Length} files, {_study.Files[0].Label} to {_study.Files[^1].Label}");
         string span = order.Count == 0 || _time.IsYearless ? "" : string.Create(CultureInfo.InvariantCulture, $", {Day(order.Earliest)} to {Day(order.Latest)}");
         return string.Create(CultureInfo.InvariantCulture, $"{files}: {_study.Rows} rows{(_time.Sureness == Sureness.Unsure ? "" : span)}.");
     }

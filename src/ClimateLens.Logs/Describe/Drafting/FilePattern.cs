@@ -11,6 +11,12 @@ internal static class FilePattern
     /// <param name="folder">Folder against which paths count; null: paths as the user gave them.</param>
     public static DraftKey Of(IReadOnlyList<SourceText> files, string? folder)
     {
+        if (files.Any(f => f.IsPiped))
+        {
+            return new DraftKey("files", ["[\"exports/*.csv\"]"], Sureness.Unsure, "it came through a pipe: where will the files lie?");
+        }
+
+        files = [.. files.DistinctBy(f => f.Path)];
         string[] paths = [.. files.Select(f => PathOf(f, folder))];
         if (paths.Length == 1)
         {
@@ -23,14 +29,14 @@ internal static class FilePattern
 
     private static string PathOf(SourceText file, string? folder)
     {
-        string path = folder is null ? file.Name : Path.GetRelativePath(folder, file.Path);
+        string path = folder is null ? file.FileName : Path.GetRelativePath(folder, file.Path);
         return path.Replace('\\', '/');
     }
 
     private static string? Pattern(IReadOnlyList<SourceText> files, string[] paths)
     {
         string[] folders = [.. paths.Select(p => p[..(p.LastIndexOf('/') + 1)]).Distinct()];
-        string[] names = [.. files.Select(f => f.ShortName)];
+        string[] names = [.. paths.Select(p => p[(p.LastIndexOf('/') + 1)..])];
         if (folders.Length != 1)
         {
             return null;

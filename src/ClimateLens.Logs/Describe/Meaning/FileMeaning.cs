@@ -34,7 +34,7 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
         var units = new UnitRules(scale, context, facts => DeficitUnit(known, scale, facts));
         bool bothZero = ZerosTogether(known);
         ColumnFinding[] findings = [.. guesses.Select(g => Finding(g.Facts, Settle(g.Guess, known, scale, g.Facts), units, bothZero) with { Where = g.Where, House = HouseTags.Of(g.Facts.Header) })];
-        return [.. Twins.Without(findings)];
+        return [.. Namesakes.Asked(Twins.Without(findings))];
     }
 
     private static bool IsValue(ColumnFacts facts) => facts.IsNumeric || SwitchWords.All(facts.Tally);
@@ -52,7 +52,9 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
         => facts.Tally.Filled == 0 ? ChannelGuess.Unused("empty in every row")
         : !IsValue(facts) ? ChannelGuess.Unused("texts, no numbers")
         : facts.Count == 0 && facts.Tally.Numbers > 0 ? ChannelGuess.Unused("a code for \"no value\" in every row")
-        : ChannelRules.Of(header, facts, context);
+        : ChannelRules.Of(header, facts, context) is var guess && header.OtherUnit is { } other && !guess.IsUnused
+        ? ChannelGuess.Either($"the name has two units, {header.Unit!.Written} and {other.Written}: is it this?", [.. guess.Channels])
+        : guess;
 
     /// <summary>Deficits and dew points bear witness also where no channel takes them.</summary>
     private static string Relative(HeaderText header) => header.Has(Idea.VapourPressureDeficit) ? "vapourPressureDeficit" : header.Has(Idea.DewPoint) ? "dewPoint" : "";

@@ -11,6 +11,9 @@ namespace ClimateLens.Logs.Describe.Meaning;
 internal sealed class UnitRules(TemperatureScale scale, FileContext context, Func<ColumnFacts, string?> deficitUnit)
 {
     private const double MostlyPossible = 0.7;
+    private const double HighestShare = 1.1;
+    private const int FewTorn = 2;
+    private const int ManyOf = 20;
 
     /// <summary>The unit; null for a channel that needs none.</summary>
     public UnitGuess? Of(Channel channel, ColumnFacts facts)
@@ -32,7 +35,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
             return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" in the header; no value so far");
         }
 
-        if (channel.Quantity == Quantity.RelativeHumidity && facts.Max <= 1.1 && code == "%")
+        if (channel.Quantity == Quantity.RelativeHumidity && IsShare(facts) && code == "%")
         {
             return facts.Median > 0.1 ? UnitGuess.Is("1", Sureness.Likely, $"the header says {written}, but the values go from 0 to 1") : UnitGuess.Ask($"the header says {written}, but no value is above 1", "%", "1");
         }
@@ -87,9 +90,16 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
             : UnitGuess.Is("mm", Sureness.Likely, $"no unit in the file, values up to {facts.Max.ToString("0.###", CultureInfo.InvariantCulture)}");
     }
 
+    /// <summary>Whether values go from 0 to 1; a torn row or two may have another.</summary>
+    private static bool IsShare(ColumnFacts facts)
+    {
+        int beyond = facts.Values.Count(v => v > HighestShare);
+        return beyond == 0 || (beyond <= FewTorn && facts.Values.Count(v => v is > 0 and < 1) > ManyOf * beyond);
+    }
+
     private static UnitGuess Share(ColumnFacts facts, double atLeast)
     {
-        if (facts.Max > 1.1)
+        if (!IsShare(facts))
         {
             return UnitGuess.Is("%", facts.Max > 5 ? Sureness.Sure : Sureness.Likely, Span(facts));
         }

@@ -14,6 +14,12 @@ internal sealed partial record HeaderText(string Raw, string Name, UnitMeaning? 
     /// <summary>The name as its words are compared, see <see cref="HeaderWords"/>.</summary>
     public string Text { get; private init; } = "";
 
+    /// <summary>The name without any unit, as its words are compared: columns with the same say the same.</summary>
+    public string Bare { get; private init; } = "";
+
+    /// <summary>A second unit in the name that measures something else, or null.</summary>
+    public UnitMeaning? OtherUnit { get; private init; }
+
     /// <summary>What the words speak of.</summary>
     public IReadOnlySet<Idea> Ideas { get; } = Words.Select(w => w.Idea).ToHashSet();
 
@@ -55,8 +61,19 @@ internal sealed partial record HeaderText(string Raw, string Name, UnitMeaning? 
         (string name, UnitMeaning? unit) = Split(raw);
         UnitMeaning? below = UnitWords.Of(unitCell.Trim().Trim('[', ']', '(', ')'));
         string whole = $"{group} {name}";
-        return new HeaderText(raw, name, below ?? unit, WordFinder.Find(whole)) { Text = HeaderWords.Of(whole) };
+        (string bare, UnitMeaning? second) = unit is null ? (name, null) : Split(name);
+        UnitMeaning? known = below ?? unit;
+        UnitMeaning?[] others = below is null ? [second] : [unit, second];
+        return new HeaderText(raw, name, known, WordFinder.Find(whole))
+        {
+            Text = HeaderWords.Of(whole),
+            Bare = HeaderWords.Of($"{group} {bare}"),
+            OtherUnit = Array.Find(others, other => known is not null && other is not null && AreOfDifferentThings(known, other)),
+        };
     }
+
+    private static bool AreOfDifferentThings(UnitMeaning one, UnitMeaning other)
+        => one.Quantities.Count > 0 && other.Quantities.Count > 0 && !one.Quantities.Intersect(other.Quantities).Any();
 
     private static (string Name, UnitMeaning? Unit) Split(string header)
     {

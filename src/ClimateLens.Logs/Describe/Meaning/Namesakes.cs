@@ -1,0 +1,51 @@
+using System.Globalization;
+using ClimateLens.Logs.Describe.Numbers;
+
+namespace ClimateLens.Logs.Describe.Meaning;
+
+/// <summary>
+/// Columns that claim one channel under one name: two sensors, if their values are of a kind; else a name stands over the wrong column, and the
+/// user is asked about those whose values do not move as a measured value does, or about all.
+/// </summary>
+internal static class Namesakes
+{
+    // A measured value takes many values where a set point or a state has few.
+    private const int FewValues = 10;
+    private const int FewerTimes = 5;
+    private const int States = 3;
+
+    /// <summary>The findings, with questions in place of what names alone would say.</summary>
+    public static IReadOnlyList<ColumnFinding> Asked(IReadOnlyList<ColumnFinding> findings)
+    {
+        ColumnFinding[] asked = [.. findings];
+        var groups = findings.Index().Where(f => f.Item.Channel.Channels.Length == 1)
+            .GroupBy(f => (f.Item.Channel.Channels[0], f.Item.House, f.Item.Facts.Header.Bare, string.Join('\u001f', f.Item.Where.Select(w => w.Text))));
+        foreach (int[] group in groups.Select(g => g.Select(f => f.Index).ToArray()).Where(g => g.Length > 1))
+        {
+            int most = group.Max(i => findings[i].Facts.Distinct);
+            int[] rich = [.. group.Where(i => !IsPoor(findings[i].Facts, most))];
+            int[] poor = [.. group.Except(rich)];
+            foreach (int i in rich.Length > 1 && !rich.Skip(1).All(i => Overlap(findings[rich[0]].Facts, findings[i].Facts)) ? group : poor)
+            {
+                asked[i] = findings[i] with { Channel = Question(findings, i, group) };
+            }
+        }
+
+        return asked;
+    }
+
+    private static bool IsPoor(ColumnFacts facts, int most) => (most > FewValues && facts.Distinct * FewerTimes < most) || (most > 2 * States && facts.Distinct <= States);
+
+    private static bool Overlap(ColumnFacts one, ColumnFacts other)
+    {
+        double shared = Math.Min(one.At(0.95), other.At(0.95)) - Math.Max(one.At(0.05), other.At(0.05));
+        return shared > 0 || one.At(0.5) == other.At(0.5);
+    }
+
+    private static ChannelGuess Question(IReadOnlyList<ColumnFinding> findings, int asked, int[] group)
+    {
+        ColumnFacts facts = findings[asked].Facts;
+        string others = string.Join(", ", group.Where(i => i != asked).Select(i => findings[i].Facts.Column + 1));
+        return ChannelGuess.Either(string.Create(CultureInfo.InvariantCulture, $"it has the name of column {others} and other values ({facts.At(0.02):0.###} to {facts.At(0.98):0.###}): is it this?"), [.. findings[asked].Channel.Channels]);
+    }
+}
