@@ -229,6 +229,17 @@ public sealed class WateringsTests
     }
 
     [Fact]
+    public void Find_ValveWhoseStampsAreCutToMinutes_IsOpenForTheStepsThatWereMeant()
+    {
+        SyntheticHouse house = Valve(House, [(8, 0), (8, 5)], new ColumnSettings(new FieldRef("V1", null), "valve", "", "1", 1) { LitresPerMinute = 18 });
+        ReadingBatch valves = house.Input.Batches[^1];
+        ReadingBatch cut = valves with { UtcMicros = [.. valves.UtcMicros.Select((t, i) => t - (i % 3 == 1 ? 60_000_000 : 0))] };
+        Watering watering = Single(house with { Input = house.Input with { Batches = house.Input.Batches.SetItem(house.Input.Batches.Length - 1, cut) } });
+        Assert.Equal((new LocalTime(8, 0), new LocalTime(8, 10)), (watering.Start.TimeOfDay, watering.End!.Value.TimeOfDay));
+        Assert.Equal(10 * 18, watering.Litres!.Value, 9);
+    }
+
+    [Fact]
     public void Find_OneFogLineInTwoExports_IsOneWateringWhereTheyOverlap()
     {
         SyntheticHouse house = House
