@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
 using ClimateLens.TestKit;
 using NodaTime;
 
