@@ -32,6 +32,12 @@ public static class InputFingerprint
             Batch(hash, batch);
         }
 
+        Texts(hash, "history");
+        foreach (ReadingBatch batch in input.History)
+        {
+            Batch(hash, batch);
+        }
+
         foreach (RecordRow row in input.Records)
         {
             Record(hash, row);

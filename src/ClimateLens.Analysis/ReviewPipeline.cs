@@ -15,6 +15,9 @@ public static class ReviewPipeline
     /// </summary>
     public static Duration RunIn { get; } = Duration.FromHours((9 * 24) + 1);
 
+    /// <summary>How much before its period a review wants for the learned check (<see cref="SecondOpinion"/>).</summary>
+    public static Duration History { get; } = Duration.FromDays(SecondOpinion.HistoryDays);
+
     /// <summary>Reviews one house period. Pure: equal inputs give equal reviews.</summary>
     /// <param name="input">Settings, readings and records of the house from the start of its run-in to the end of the period.</param>
     public static Review Run(HouseInput input)
@@ -28,6 +31,7 @@ public static class ReviewPipeline
         RiskState risk = RiskHours.Find(house);                  // leaf, film and risk by hour, with their probability
         ImmutableArray<Watering>? waterings = Waterings.Find(house, risk.Draws); // against the cut-off, with the air before and after
         ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings); // what to know and do, most hours at stake first
-        return ReviewAssembly.Assemble(house, risk, waterings, findings);
+        SecondOpinionReport opinion = SecondOpinion.Of(house);   // what the weeks before say of the sensors; changes nothing
+        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion);
     }
 }

@@ -126,25 +126,26 @@ public sealed class ReadingStore : IDisposable
     /// <param name="house">The house.</param>
     /// <param name="period">The period under review.</param>
     /// <param name="runIn">How much before it is loaded as well.</param>
-    public HouseInput Load(HouseSettings house, Interval period, Duration runIn)
+    /// <param name="history">How much before it goes into <see cref="HouseInput.History"/>; zero: none.</param>
+    public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history = default)
     {
         ArgumentNullException.ThrowIfNull(house);
         try
         {
-            return TryLoad(house, period, runIn);
+            return TryLoad(house, period, runIn, history);
         }
         catch (DamagedPartException e)
         {
             Heal(e);
-            return TryLoad(house, period, runIn);
+            return TryLoad(house, period, runIn, history);
         }
     }
 
     /// <summary>Gives the store free.</summary>
     public void Dispose() => _lock.Dispose();
 
-    private HouseInput TryLoad(HouseSettings house, Interval period, Duration runIn)
-        => new StoreQuery(_nursery, SourceOf, _cache).Load(house, period, runIn);
+    private HouseInput TryLoad(HouseSettings house, Interval period, Duration runIn, Duration history)
+        => new StoreQuery(_nursery, SourceOf, _cache).Load(house, period, runIn, history);
 
     private IEnumerable<ExportSettings> OwnReadings(string houseId) => _nursery.Exports.Where(e => e.Kind is null && e.House == houseId);
 

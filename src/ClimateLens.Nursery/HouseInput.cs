@@ -24,6 +24,12 @@ public sealed record HouseInput(
     ImmutableArray<RecordRow> Records,
     ImmutableArray<ImportSheet> Files)
 {
+    /// <summary>
+    /// Readings before the period that say how its sensors usually go together, by source; they reach further back than the run-in and
+    /// hold its readings too. Empty where they were not asked for.
+    /// </summary>
+    public ImmutableArray<ReadingBatch> History { get; init; } = [];
+
     /// <summary>Whether a source of the house itself, not only one of the whole nursery, has a stamp in the period.</summary>
     public bool HasReadings => Batches.Any(b => b.House == House.Id && b.UtcMicros.Any(t => Period.Contains(Instant.FromUnixTimeTicks(t * 10))));
 }

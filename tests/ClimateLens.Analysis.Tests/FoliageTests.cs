@@ -59,6 +59,35 @@ public sealed class FoliageTests
     }
 
     [Fact]
+    public void CanopySensor_SilentForHours_IsFilledByItsFittedDifference()
+    {
+        SyntheticHouse whole = House(humidityPct: 70).WithSource("canopy", 5, [("canopyTemperature", t => 17 + Wave(t, 0.2)), ("canopyHumidity", t => 90 + Wave(t, 1))]);
+        Instant from = whole.Input.Period.Start + Duration.FromHours(60), to = from + Duration.FromHours(8);
+        SyntheticHouse gap = House(humidityPct: 70).WithSource("canopy", 5, [("canopyTemperature", t => t >= from && t < to ? double.NaN : 17 + Wave(t, 0.2)), ("canopyHumidity", t => t >= from && t < to ? double.NaN : 90 + Wave(t, 1))]);
+        Review measured = ReviewPipeline.Run(whole.Input), filled = ReviewPipeline.Run(gap.Input);
+        for (int h = 61; h < 67; h++)
+        {
+            Assert.Equal(measured.Hours[h].LeafAirDewPointC!.Value, filled.Hours[h].LeafAirDewPointC!.Value, 0.5);
+        }
+
+        Assert.Contains(filled.LeafBasis!.Modelled, m => m.Contains("fitted", StringComparison.Ordinal));
+        Assert.DoesNotContain(measured.LeafBasis!.Modelled, m => m.Contains("fitted", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void LeafSensor_ScoresTheModel_ThatWouldHaveRuledWithoutIt()
+    {
+        Review without = ReviewPipeline.Run(House().Input);
+        SyntheticHouse house = House().WithColumn("leaf", "leafTemperature", t => 16 + Wave(t, 0.3));
+        Review with = ReviewPipeline.Run(house.Input);
+        Assert.Empty(without.LeafScores);
+        Assert.Equal(["night", "day"], with.LeafScores.Select(s => s.Part));
+        double modelled = without.Hours.Where(h => h.Night).Average(h => h.LeafTemperatureC!.Value);
+        Assert.Equal(modelled - 16, with.LeafScores[0].BiasK, 0.3);
+        Assert.InRange(with.LeafScores[0].BiasK, with.LeafScores[0].BiasLowK!.Value, with.LeafScores[0].BiasHighK!.Value);
+    }
+
+    [Fact]
     public void ClosedCanopy_IsDamperThanTheSensor_UnlessSwitchedOff()
     {
         SyntheticHouse open = House(), closed = open.WithHouse(open.Input.House with { Crops = [open.Input.House.Crops[0] with { Spacing = [Spacing] }] });

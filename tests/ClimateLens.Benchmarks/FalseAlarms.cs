@@ -5,6 +5,7 @@ using ClimateLens.Analysis.Stages;
 using ClimateLens.HouseSimulator;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Time;
+using ClimateLens.TestKit.Simulated;
 
 namespace ClimateLens.Benchmarks;
 
@@ -27,9 +28,10 @@ internal static class FalseAlarms
             NurseryRun run = NurseryRun.Of((ulong)seed);
             foreach (HouseRun house in run.Houses)
             {
+                CleanHouse logs = CleanHouse.Of(run, house);
                 foreach (string week in Weeks)
                 {
-                    Count(Quality.Check(Alignment.Align(CleanHouse.Week(run, house, week).Input)), counts, nearest);
+                    Count(Quality.Check(Alignment.Align(logs.Week(week).Input)), counts, nearest);
                 }
             }
         }

@@ -32,7 +32,7 @@ public class HouseWeekBenchmarks : IDisposable
 
     /// <summary>From the Parquet store.</summary>
     [Benchmark]
-    public HouseInput Load() => _store!.Load(_nursery!.Houses[0], new IsoWeek(2025, 42).In(_nursery.Zone), ReviewPipeline.RunIn);
+    public HouseInput Load() => _store!.Load(_nursery!.Houses[0], new IsoWeek(2025, 42).In(_nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
 
     /// <summary>All stages.</summary>
     [Benchmark]

@@ -9,6 +9,7 @@ return args switch
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
+    ["learned-rates", .. var rest] => LearnedRates.Run(rest),
     _ => RunBenchmarks(args),
 };
 

@@ -200,6 +200,22 @@ public sealed class ImportTests
     }
 
     [Fact]
+    public void Load_History_EndsWhereThePeriodStarts_AndIsAskedFor()
+    {
+        using var nursery = new TestNursery(TestNursery.Climate, "UTC");
+        nursery.Write("a.csv", "time,temp,rh\n2024-12-31T22:30,0,1\n2024-12-31T23:00,1,1\n2024-12-31T23:30,2,1\n2025-01-01T00:00,3,1\n2025-01-01T00:30,4,1\n");
+        nursery.Import();
+
+        using ReadingStore store = ReadingStore.Open(nursery.Settings, nursery.Folder);
+        var period = new NodaTime.Interval(NodaTime.Instant.FromUtc(2025, 1, 1, 0, 0), NodaTime.Instant.FromUtc(2025, 1, 1, 1, 0));
+        HouseInput input = store.Load(nursery.House, period, NodaTime.Duration.FromMinutes(30), NodaTime.Duration.FromMinutes(60));
+
+        Assert.Equal([1, 2], input.History.Single().Columns["airTemperature"]);
+        Assert.Equal([2, 3, 4], input.Batches.Single().Columns["airTemperature"]);
+        Assert.Empty(store.Load(nursery.House, period, NodaTime.Duration.FromMinutes(30)).History);
+    }
+
+    [Fact]
     public void Version_OnlyChangesWithTheContent()
     {
         using var nursery = new TestNursery(TestNursery.Climate);

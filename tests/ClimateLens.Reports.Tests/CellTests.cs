@@ -60,6 +60,21 @@ public class CellTests
     }
 
     [Fact]
+    public void SecondOpinion_NothingNamed_SaysYes_AndNotJudged_SaysWhy()
+    {
+        Review review = SampleReviews.Rich();
+        SecondOpinionReport calm = review.SecondOpinion! with { Sensors = [.. review.SecondOpinion.Sensors.Select(s => s with { Suspect = 0, Suspects = [], Shift = null })] };
+        CellContent cell = Rendered.Cell(Get("secondOpinion"), review with { SecondOpinion = calm });
+        Assert.StartsWith("Yes: all 3 sensors", cell.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain("<h3>", cell.Body.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Not judged: Leaf temperature. Fewer than 14 days", cell.Body.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SecondOpinion_NotKnown_GivesTheReviewsReason()
+        => Assert.Equal("Not known. Too new.", Rendered.Cell(Get("secondOpinion"), SampleReviews.Rich() with { SecondOpinion = null, NotKnown = [new Unknown("secondOpinion", "Too new.")] }).Sentence);
+
+    [Fact]
     public void WhatToChange_FourFindings_ShowsThreeAndLinksTheRest()
     {
         CellContent first = Rendered.Cell(Get("change"), SampleReviews.Rich());

@@ -67,6 +67,20 @@ public class CsvTests
         ReviewSchemaTests.AssertHolds(ReviewJson.Write(review));
     }
 
+    [Fact]
+    public void SecondOpinion_RichReview_HasARowAStretchAndAShift()
+    {
+        Assert.Equal(
+            [
+                "channel,sensor,kind,start,end,steps,days,logged,expected,part,difference,differenceLow,differenceHigh",
+                "airTemperature,,suspect,2025-10-14T14:00:00+01:00,2025-10-14T14:05:00+01:00,1,,22.4,18.3,,4.1,,",
+                "relativeHumidity,north <bay>,shift,2025-10-16T00:00:00+01:00,2025-10-20T00:00:00+01:00,,4,,,whole,7.9,6.8,8.8",
+                "canopyTemperature,,shift,2025-10-18T00:00:00+01:00,2025-10-19T00:00:00+01:00,,1,,,sunUp,-2.5,-2.9,-2.1",
+            ],
+            Lines(SampleReviews.Rich(), DataFiles.SecondOpinion));
+        Assert.DoesNotContain(DataFiles.SecondOpinion, DataFiles.Of(SampleReviews.Empty()).Keys);
+    }
+
     private static string[] Lines(Review review, string file)
         => Encoding.UTF8.GetString(DataFiles.Of(review)[file]).TrimEnd().Split("\r\n");
 }

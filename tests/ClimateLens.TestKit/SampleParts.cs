@@ -17,6 +17,16 @@ internal static class SampleParts
         new("climate", "ventPosition", "ridge", new FlagCounts(0, 2016, 0, 0, 0), []),
     ];
 
+    public static SecondOpinionReport SecondOpinion { get; } = new(
+        new LocalDateTime(2025, 9, 15, 0, 0).InZoneStrictly(SampleReviews.London).ToOffsetDateTime(),
+        London(13, 0, 0),
+        [
+            new("airTemperature", "", 28, "linearAndTrees", 0.6, 1.6, 1956, 1, [new SuspectStretch(London(14, 14, 0), London(14, 14, 5), 1, 22.4, 18.3)], null),
+            new("relativeHumidity", "north <bay>", 26, "linear", 2.1, 6.5, 1956, 0, [], new LastingShift(London(16, 0, 0), London(20, 0, 0), 4, "whole", new Estimate(7.9, 6.8, 8.8), 7.2, 8.1)),
+            new("canopyTemperature", "", 28, "linear", 0.4, 1.2, 1956, 0, [], new LastingShift(London(18, 0, 0), London(19, 0, 0), 1, "sunUp", new Estimate(-2.5, -2.9, -2.1), -2.5, -2.5)),
+        ],
+        [new NotLearned("leafTemperature", "", "Fewer than 14 days before the period have it together with the other sensors.")]);
+
     public static ImmutableArray<ClockReport> Clocks { get; } =
     [
         new("1", "climate", "exports/house-1-2025-10.csv", true, new ClockCheck(ClockVerdict.Wrong, "insideRadiation", "", 29, "This clock runs 58 minutes ahead since 26 September 2025 (± 18 min, 29 days by radiation inside).", "Take timeZone out under [export.time].")

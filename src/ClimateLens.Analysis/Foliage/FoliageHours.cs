@@ -109,8 +109,9 @@ internal sealed class FoliageHours
         for (int i = 0; i < _airC.Length; i++)
         {
             int day = w.Day[i];
-            _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + _days.TemperatureK[day]);
-            double humidity = w.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + _days.HumidityPct[day]);
+            (double differenceK, double differencePct) = Difference(errors, i);
+            _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + differenceK);
+            double humidity = w.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + differencePct);
             _relativeHumidityPct[i] = Math.Clamp(humidity + (hourlyPct * hourly[Math.Min(i / _perHour, hourly.Length - 1)]), 0.1, 100);
             _speedMs[i] = _days.AirSpeedMs[day];
             _givenLeafC[i] = w.LeafFrom[i] switch
@@ -126,14 +127,27 @@ internal sealed class FoliageHours
         }
     }
 
+    /// <summary>Air among the leaves less main sensor in a step: fitted where it could be, else assumed by ground cover.</summary>
+    private (double TemperatureK, double HumidityPct) Difference(in FoliageErrors errors, int step)
+    {
+        if (_weather.FittedDifference is not { } fitted)
+        {
+            int day = _weather.Day[step];
+            return (_days.TemperatureK[day], _days.HumidityPct[day]);
+        }
+
+        CanopyAirOffset offset = fitted[step];
+        return (offset.TemperatureK + (errors.CanopyTemperatureScore * offset.TemperatureErrorK), offset.HumidityPct + (errors.CanopyHumidityScore * offset.HumidityErrorPct));
+    }
+
     private void FillHours(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
         for (int h = 0; h < _temperatureK.Length; h++)
         {
-            int day = _weather.Day[Math.Min(h * _perHour, _weather.Count - 1)];
+            (double differenceK, double differencePct) = Difference(errors, Math.Min((h * _perHour) + (_perHour / 2), _weather.Count - 1));
             double main = _hours.MainTemperatureShare[h], mainHumidity = _hours.MainHumidityShare[h];
-            _temperatureK[h] = (main * (errors.TemperatureK + _days.TemperatureK[day])) + ((1 - main) * errors.CanopySensorK);
-            _humidityPct[h] = (mainHumidity * (errors.HumidityPct + _days.HumidityPct[day])) + ((1 - mainHumidity) * errors.CanopySensorPct) + (hourlyPct * hourly[h]);
+            _temperatureK[h] = (main * (errors.TemperatureK + differenceK)) + ((1 - main) * errors.CanopySensorK);
+            _humidityPct[h] = (mainHumidity * (errors.HumidityPct + differencePct)) + ((1 - mainHumidity) * errors.CanopySensorPct) + (hourlyPct * hourly[h]);
         }
     }
 

@@ -1,3 +1,5 @@
+using ClimateLens.Science.Leaf;
+
 namespace ClimateLens.Analysis.Foliage;
 
 /// <summary>
@@ -20,6 +22,12 @@ public sealed record FoliageWeather
 
     /// <summary>Where the leaf temperature comes from.</summary>
     public required LeafFrom[] LeafFrom { get; init; }
+
+    /// <summary>Where it would come from without a leaf sensor.</summary>
+    public required LeafFrom[] LeafWithoutSensor { get; init; }
+
+    /// <summary>Difference between canopy and main sensor by step, fitted where both told; null for the assumption by ground cover.</summary>
+    public CanopyAirOffset[]? FittedDifference { get; init; }
 
     /// <summary>Measured leaf temperature; NaN elsewhere. [°C]</summary>
     public required double[] MeasuredLeafC { get; init; }

@@ -19,8 +19,8 @@ internal static class LightOnLeaves
     private const double ThroughRoof = 0.6;
     private const double ScreenTakes = 0.4;
 
-    /// <summary>Absorbed radiation by step; 0 at night where nothing tells of it, NaN by day. [W/m²]</summary>
-    public static (double[] AbsorbedWm2, FoliageBasis Basis) Of(HousePeriod period, CoverCourse cover, int[] day, double[] night, FoliageBasis basis)
+    /// <summary>Absorbed radiation and that over the crop by step; the first is 0 at night where nothing tells of it, both NaN by day. [W/m²]</summary>
+    public static (double[] AbsorbedWm2, double[] OverCropWm2, FoliageBasis Basis) Of(HousePeriod period, CoverCourse cover, int[] day, double[] night, FoliageBasis basis)
     {
         (double[] overCrop, FoliageBasis told) = OverCrop(period, basis);
         double[] absorbed = new double[overCrop.Length];
@@ -33,7 +33,7 @@ internal static class LightOnLeaves
                 : double.NaN;
         }
 
-        return (absorbed, told);
+        return (absorbed, overCrop, told);
     }
 
     private static (double[] Wm2, FoliageBasis Basis) OverCrop(HousePeriod period, FoliageBasis basis)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Learned;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Science.Canopy;
@@ -28,6 +29,11 @@ internal static class MethodNotes
                 "Gross range, spike, rate-of-change, flat-line and attenuated-signal tests by elapsed time; zeros without power, changes of unit, dew point over temperature, sensors that part. Failed values are left out, suspect ones used and counted.",
                 "U.S. IOOS QARTOD manuals (from memory), limits as listed in docs/science/quality.md",
                 "Finds values that cannot be; a steady bias passes."),
+            new(
+                "second opinion",
+                $"Each sensor of temperature or humidity predicted from the others, the hour and the sun: ridge regression, and boosted trees on what it leaves over where they help, learned from up to {SecondOpinion.HistoryDays} days before the period; errors from {SensorFit.Blocks} blocks of days held out in turn. Suspect beyond {Say.Number(UsualError.StepTimes)} times the error that {Say.Number(1000 * UsualError.StepShare)} of 1,000 held-out steps kept to; a shift is a day's median beyond {Say.Number(DayError.Times)} robust standard deviations of the held-out days on {LastingShifts.FewestDays} days in a row, or twice that on one. Nothing within the sensor's accuracy is named.",
+                "ridge: Hoerl and Kennard 1970; boosting: Friedman 2001 (both from memory); limits set on simulated weeks (docs/science/learned-check.md)",
+                "Cannot tell a faulty sensor from a house that changed, nor see a fault that was there in the weeks before. " + LearnedRates.Sentence),
             new(
                 "moist air",
                 "Saturation vapour pressure over water in the Magnus form with the coefficients e_w1 of Buck 1981; VPD, dew point by inversion, absolute humidity from vapour pressure.",

@@ -38,6 +38,9 @@ public sealed record Review
     /// <summary>On what the leaves' temperature and wetness rest: measured, modelled and assumed; null without air.</summary>
     public FoliageBasis? LeafBasis { get; init; }
 
+    /// <summary>The model of leaf temperature against the leaf sensor, by night and by day; empty without one.</summary>
+    public ImmutableArray<LeafScore> LeafScores { get; init; } = [];
+
     /// <summary>Wet periods; null until a film model or a wetness sensor rules.</summary>
     public ImmutableArray<WetPeriod>? WetPeriods { get; init; }
 
@@ -74,6 +77,9 @@ public sealed record Review
     /// <summary>Each series with its flags and what is to be said of it.</summary>
     public required ImmutableArray<SensorReport> Sensors { get; init; }
 
+    /// <summary>What a learned check says of the sensors beside it; null until there is enough to learn from.</summary>
+    public SecondOpinionReport? SecondOpinion { get; init; }
+
     /// <summary>Each source's clock against the sun, the house's own first.</summary>
     public ImmutableArray<ClockReport> Clocks { get; init; } = [];
 
@@ -95,6 +101,15 @@ public sealed record Review
 /// <param name="Hours">Risk hours by which one standard deviation of it moves the total. [h]</param>
 /// <param name="Share">Its part of the variance of all causes. [1]</param>
 public sealed record ErrorShare(string Cause, double Hours, double Share);
+
+/// <summary>The model of leaf temperature against the leaf sensor, over run-in and period.</summary>
+/// <param name="Part"><c>night</c> or <c>day</c>.</param>
+/// <param name="Hours">Hours in which both tell. [h]</param>
+/// <param name="BiasK">Model less sensor, on the mean. [K]</param>
+/// <param name="BiasLowK">Lower end of its 5 to 95 % range; null where too little tells. [K]</param>
+/// <param name="BiasHighK">Upper end. [K]</param>
+/// <param name="RmseK">Root mean square of the differences. [K]</param>
+public sealed record LeafScore(string Part, double Hours, double BiasK, double? BiasLowK, double? BiasHighK, double RmseK);
 
 /// <summary>A value with its range: 5 % and 95 % of the draws (or as its method says).</summary>
 public sealed record Estimate(double Value, double Low, double High);

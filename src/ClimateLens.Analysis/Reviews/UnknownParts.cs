@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
+using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Clock;
 
 namespace ClimateLens.Analysis.Reviews;
@@ -11,14 +12,15 @@ namespace ClimateLens.Analysis.Reviews;
 /// <summary>Names every part of a review that is null, why it is so, and what would make it known.</summary>
 internal static class UnknownParts
 {
-    public static ImmutableArray<Unknown> Of(Review review, HousePeriod period)
-        => [.. Candidates(review, period).Where(c => c.IsUnknown).Select(c => new Unknown(c.What, c.Why))];
+    public static ImmutableArray<Unknown> Of(Review review, HousePeriod period, SecondOpinionReport opinion)
+        => [.. Candidates(review, period, opinion).Where(c => c.IsUnknown).Select(c => new Unknown(c.What, c.Why))];
 
-    private static IEnumerable<(bool IsUnknown, string What, string Why)> Candidates(Review review, HousePeriod period)
+    private static IEnumerable<(bool IsUnknown, string What, string Why)> Candidates(Review review, HousePeriod period, SecondOpinionReport opinion)
     {
         yield return (period.Temperature is null, "airTemperature", "No air temperature is logged for this house. Name its column in the nursery file.");
         yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
         yield return (WhyNoClock(review) is not null, "clock", WhyNoClock(review) ?? "");
+        yield return (opinion.NotLearned.Length > 0 || opinion.Sensors.IsEmpty, "secondOpinion", WhyNoSecondOpinion(opinion));
         yield return (review.RiskHours is null, "riskHours", WhyNoRisk(review, period));
         yield return (review.RiskHoursBefore is null, "riskHoursBefore", "The seven days before the period are not loaded, or less than half of their hours have temperature and humidity, or more than half of those readings are doubtful.");
         int unknown = review.Hours.Count(h => h.Wet is null);
@@ -47,6 +49,17 @@ internal static class UnknownParts
             ? $"Whether the clock of export \"{own[0].Source}\" runs right was not seen: {Say.InSentence(own[0].Check.Sentence)} A column with light or outside temperature in the same export would tell."
             : null;
     }
+
+    private static string WhyNoSecondOpinion(SecondOpinionReport opinion)
+    {
+        string[] reasons = [.. opinion.NotLearned.Select(n => n.Why).Distinct()];
+        return reasons.Length == 0
+            ? "No temperature or humidity is logged that could be predicted from other sensors."
+            : string.Join(' ', reasons.Select(why => $"{Say.List([.. opinion.NotLearned.Where(n => n.Why == why).Select(Name)])}: {Say.InSentence(why)}"));
+    }
+
+    private static string Name(NotLearned sensor)
+        => ChannelCatalogue.Get(sensor.Channel).Label + (sensor.Sensor.Length == 0 ? "" : $" \"{sensor.Sensor}\"");
 
     private static string WhyNoCanopy(HousePeriod period) => StandingCrop.Of(period.Input) switch
     {

@@ -2,6 +2,7 @@ using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Canopy;
+using ClimateLens.Science.Leaf;
 
 namespace ClimateLens.Analysis.Stages;
 
@@ -26,7 +27,7 @@ public static class LeafState
         int[] day = [.. Enumerable.Range(0, axis.Count).Select(i => cover.IndexOf(axis.StartOf(i).InZone(axis.Zone).Date))];
         double[] measured = period.Leaf is Series leaf ? Quality.Used(period.Frame, leaf.Key) : Enumerable.Repeat(double.NaN, axis.Count).ToArray();
         (double[] above, FoliageBasis basis) = CoverAbove.Of(period, air, FoliageBasis.None);
-        (double[] absorbed, basis) = LightOnLeaves.Of(period, cover, day, night, basis);
+        (double[] absorbed, double[] overCrop, basis) = LightOnLeaves.Of(period, cover, day, night, basis);
         (double[] water, basis) = WaterOnLeaves.Of(period, basis);
         double[] leafArea = [.. cover.Days.Select(d => LightInterception.LeafArea(d.Value))];
         for (int i = 0; i < above.Length; i++)
@@ -36,13 +37,15 @@ public static class LeafState
         }
 
         bool offsetRules = period.Input.House.Rules.SetByUser.Contains(OffsetRule);
-        LeafFrom[] from = new LeafFrom[axis.Count];
+        CanopyAirOffset[]? fitted = FittedCanopyAir.Of(period, cover, day, overCrop);
+        basis = fitted is null ? basis : basis.AndModelled("The air among the leaves where the canopy sensor is silent: its difference to the main sensor, fitted to the hours in which both tell.");
+        LeafFrom[] from = new LeafFrom[axis.Count], blind = new LeafFrom[axis.Count];
         for (int i = 0; i < from.Length; i++)
         {
-            from[i] = double.IsNaN(air[i] + humidity[i]) ? LeafFrom.Unknown
-                : double.IsFinite(measured[i]) ? LeafFrom.Sensor
+            blind[i] = double.IsNaN(air[i] + humidity[i]) ? LeafFrom.Unknown
                 : offsetRules || double.IsNaN(above[i] + absorbed[i]) ? LeafFrom.NightOffset
                 : LeafFrom.Balance;
+            from[i] = blind[i] != LeafFrom.Unknown && double.IsFinite(measured[i]) ? LeafFrom.Sensor : blind[i];
         }
 
         return period with
@@ -54,6 +57,8 @@ public static class LeafState
                 TemperatureInCanopy = airInside,
                 HumidityInCanopy = humidityInside,
                 LeafFrom = from,
+                LeafWithoutSensor = blind,
+                FittedDifference = fitted,
                 MeasuredLeafC = measured,
                 Night = night,
                 AbsorbedWm2 = absorbed,

@@ -15,7 +15,7 @@ public static class ReviewAssembly
     public const string SchemaVersion = "1.0";
 
     /// <summary>Assembles the review; what is null in it is named in its <see cref="Review.NotKnown"/>.</summary>
-    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings)
+    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion)
     {
         HouseInput input = period.Input;
         OpinionsOnWetness opinions = OpinionsOnWetness.Of(period, risk);
@@ -30,6 +30,7 @@ public static class ReviewAssembly
             RiskHoursBefore = risk.TotalBefore,
             ErrorShares = risk.Errors,
             LeafBasis = period.HasAir ? period.Foliage?.Basis : null,
+            LeafScores = period.HasAir ? LeafScores.Of(period) : [],
             WetPeriods = period.HasAir ? WetSpells.Find(period, risk) : null,
             WetnessOpinions = period.HasAir ? opinions.Summary() : [],
             PublishedLimits = period.HasAir ? PublishedLimitsOf.Period(period, risk) : [],
@@ -38,13 +39,14 @@ public static class ReviewAssembly
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
             Sensors = SensorReports.Of(period),
+            SecondOpinion = opinion.Sensors.IsEmpty ? null : opinion,
             Clocks = period.Clocks,
             Imports = ImportedFiles.Of(input),
             Findings = findings,
             NotKnown = [],
             Provenance = ProvenanceOf.Review(period),
         };
-        return review with { NotKnown = UnknownParts.Of(review, period) };
+        return review with { NotKnown = UnknownParts.Of(review, period, opinion) };
     }
 
     private static ReviewPeriod PeriodOf(HouseInput input)

@@ -82,7 +82,7 @@ internal static class ReviewCommand
             ?? throw new NoDataException($"there is no house \"{houseId}\"; the nursery file has {string.Join(", ", session.Nursery.Houses.Select(h => h.Id))}.");
         Interval period = PeriodOf(week, from, to, session.Nursery.Zone);
         ImportReport imported = session.Import();
-        HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn);
+        HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn, ReviewPipeline.History);
         if (!input.HasReadings)
         {
             throw new NoDataException($"{house.Name} has no readings in {week ?? $"{from} to {to}"}: {RunCommand.Describe(session.Store.Extent(house.Id), session.Nursery.Zone)}.");

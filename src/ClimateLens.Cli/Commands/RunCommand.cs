@@ -73,7 +73,7 @@ internal static class RunCommand
     {
         try
         {
-            HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn);
+            HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
             if (!input.HasReadings)
             {
                 return true; // a hole in the readings, or a stray stamp years away: no page of nothing

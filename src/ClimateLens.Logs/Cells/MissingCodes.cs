@@ -18,6 +18,9 @@ internal sealed class MissingCodes
         _numbers = [.. _texts.Select(text => NumberCell.TryRead(text, format, out double number) ? number : double.NaN).Where(double.IsFinite).Distinct()];
     }
 
+    /// <summary>Those that are numbers.</summary>
+    public IReadOnlyList<double> Numbers => _numbers;
+
     /// <summary>Whether the trimmed text is a code.</summary>
     public bool Contains(ReadOnlySpan<byte> cell)
     {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 
 namespace ClimateLens.Logs.Cells;
 
@@ -44,7 +43,6 @@ internal static class NumberCell
     /// <param name="other">The other decimal mark where there are two, else the same.</param>
     /// <param name="value">The number.</param>
     /// <param name="decimals">Digits behind its decimal mark.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool TryScanPlain(ReadOnlySpan<byte> row, ref int at, byte mark, byte other, out double value, out int decimals)
     {
         int i = at;

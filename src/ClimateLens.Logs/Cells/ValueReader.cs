@@ -35,15 +35,25 @@ internal enum CellKind
 /// <param name="high">Highest value that the channel can have. [SI unit of the quantity]</param>
 internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes missing, double low = double.NegativeInfinity, double high = double.PositiveInfinity)
 {
-    private readonly bool _plain = unit.Factor == 1 && unit.Offset == 0;
-
     private byte[] _lastWord = [];
+
+    /// <summary>Whether numbers are values as they stand.</summary>
+    public bool IsPlain { get; } = unit.Factor == 1 && unit.Offset == 0;
 
     /// <summary>Unit of the file.</summary>
     public Unit Unit => unit;
 
     /// <summary>Marks of the file's numbers.</summary>
     public NumberFormat Format => format;
+
+    /// <summary>Codes for "no value" that are numbers.</summary>
+    public IReadOnlyList<double> MissingNumbers => missing.Numbers;
+
+    /// <summary>Lowest value that the channel can have. [SI unit of the quantity]</summary>
+    public double Low => low;
+
+    /// <summary>Highest value that the channel can have. [SI unit of the quantity]</summary>
+    public double High => high;
 
     /// <summary>Whether the column takes on and off as words.</summary>
     public bool IsSwitch => unit.Quantity == Quantity.OnOff;
@@ -82,7 +92,7 @@ internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes m
             return CellKind.Missing;
         }
 
-        double si = _plain ? number : unit.ToSi(number);
+        double si = IsPlain ? number : unit.ToSi(number);
         if (si >= low && si <= high)
         {
             value = si;

@@ -1,3 +1,7 @@
+using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using ClimateLens.Logs.Cells;
 using ClimateLens.Logs.Text;
 
@@ -16,6 +20,7 @@ internal sealed class PlainNumbers
     private readonly (byte Mark, byte Other)[] _inQuotes;
     private readonly double[] _numbers;
     private readonly sbyte[] _decimals;
+    private readonly int[] _ends;
 
     /// <summary>Looks at the fields that columns read.</summary>
     /// <param name="delimiter">What stands between fields.</param>
@@ -28,6 +33,7 @@ internal sealed class PlainNumbers
         bool[] wanted = new bool[last + 1];
         _numbers = new double[last + 1];
         _decimals = new sbyte[last + 1];
+        _ends = new int[last + 1];
         foreach (var field in columns.Where(column => column.Field >= 0).GroupBy(column => column.Field, column => Marks(column.Reader.Format)))
         {
             // Where columns read one field by different marks, each has to read it for itself.
@@ -43,6 +49,9 @@ internal sealed class PlainNumbers
 
     /// <summary>Stands for the decimals of all fields: rows with the same have the same decimals everywhere, but for rare chance.</summary>
     public ulong Form { get; private set; }
+
+    /// <summary>Whether the columns that read a field agree on its marks.</summary>
+    public bool IsWanted(int field) => _fields[field].IsWanted;
 
     /// <summary>The number of a field; NaN where the cell is no plain number or columns read it by different marks.</summary>
     public double this[int field] => _fields[field].IsWanted ? _numbers[field] : double.NaN;
@@ -74,21 +83,49 @@ internal sealed class PlainNumbers
 
     private void ReadRow(ReadOnlySpan<byte> row)
     {
-        byte delimiter = _delimiter;
-        int at = 0;
-        for (int f = 0; f < _fields.Length; f++)
+        Cut(row);
+        int start = 0;
+        for (int f = 0; f < _ends.Length; f++)
         {
             (_, byte mark, byte other) = _fields[f];
-            bool isNumber = NumberCell.TryScanPlain(row, ref at, mark, other, out double number, out int decimals) && (at == row.Length || row[at] == delimiter);
+            int end = _ends[f];
+            bool isNumber = ShortNumber.TryRead(row, start, end, mark, other, out double number, out int decimals) || TryLong(row[start..end], mark, other, out number, out decimals);
             Keep(f, isNumber, number, decimals);
-            if (!isNumber)
-            {
-                int rest = row[at..].IndexOf(delimiter);
-                at = rest < 0 ? row.Length : at + rest;
-            }
-
-            at += at < row.Length ? 1 : 0;
+            start = Math.Min(end + 1, row.Length);
         }
+    }
+
+    /// <summary>Finds where the fields end; those that the row lacks end with it.</summary>
+    private void Cut(ReadOnlySpan<byte> row)
+    {
+        Span<int> ends = _ends;
+        ref byte first = ref MemoryMarshal.GetReference(row);
+        int found = 0;
+        int at = 0;
+        for (; at <= row.Length - Vector128<byte>.Count; at += Vector128<byte>.Count)
+        {
+            uint marks = Vector128.Equals(Vector128.LoadUnsafe(ref first, (nuint)at), Vector128.Create(_delimiter)).ExtractMostSignificantBits();
+            for (; marks != 0 && found < ends.Length; marks &= marks - 1)
+            {
+                ends[found++] = at + BitOperations.TrailingZeroCount(marks);
+            }
+        }
+
+        for (; at < row.Length && found < ends.Length; at++)
+        {
+            if (row[at] == _delimiter)
+            {
+                ends[found++] = at;
+            }
+        }
+
+        ends[found..].Fill(row.Length);
+    }
+
+    private static bool TryLong(ReadOnlySpan<byte> cell, byte mark, byte other, out double number, out int decimals)
+    {
+        int at = 0;
+        return NumberCell.TryScanPlain(cell, ref at, mark, other, out number, out decimals) && at == cell.Length;
     }
 
     private void ReadCells(ExportTable table)
@@ -97,11 +134,11 @@ internal sealed class PlainNumbers
         {
             ReadOnlySpan<byte> cell = f < table.Fields ? CellText.Trim(table.Field(f)) : [];
             (byte mark, byte other) = _inQuotes[f];
-            int at = 0;
-            Keep(f, NumberCell.TryScanPlain(cell, ref at, mark, other, out double number, out int decimals) && at == cell.Length, number, decimals);
+            Keep(f, TryLong(cell, mark, other, out double number, out int decimals), number, decimals);
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Keep(int field, bool isNumber, double number, int decimals)
     {
         _numbers[field] = isNumber ? number : double.NaN;

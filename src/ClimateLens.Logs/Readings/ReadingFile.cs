@@ -108,7 +108,11 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
     {
         row.Take(table, utc, meaning);
         binding.Numbers.Read(table);
-        ReadCells(table, binding, utc, row.Values);
+        if (binding.Whole?.Read(binding.Numbers, row.Values) != true)
+        {
+            ReadCells(table, binding, utc, row.Values);
+        }
+
         row.OddField = table.HasIsoTimes ? -1 : binding.Forms.OddField(table, row.Values); // rows of a workbook are never torn
         row.EndIsWhole = binding.Forms.IsWhole(table.FieldCount - 1);
     }
@@ -119,6 +123,11 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         for (int c = 0; c < columns.Length; c++)
         {
             ref readonly ReadingColumn column = ref columns[c];
+            if (binding.Whole?.IsValue(c) == true)
+            {
+                continue;
+            }
+
             if (column.Field < 0 || binding.Choice?.Takes(c) == false)
             {
                 values[c] = double.NaN;

@@ -17,6 +17,7 @@ internal sealed class RowBinding
         Columns = ReadingColumns.Bind(export, table.Columns, aside.Problems);
         Choice = RowChoice.Of(export, table.Columns, Columns);
         Numbers = new PlainNumbers(table.Delimiter, Columns);
+        Whole = WholeRow.Of(Columns, Numbers);
         Forms = new CellForms(Numbers, Columns);
     }
 
@@ -31,6 +32,9 @@ internal sealed class RowBinding
 
     /// <summary>The numbers of the current row.</summary>
     public PlainNumbers Numbers { get; }
+
+    /// <summary>The values of a row at once; null where each row asks which columns it feeds, or how.</summary>
+    public WholeRow? Whole { get; }
 
     /// <summary>What the cells look like.</summary>
     public CellForms Forms { get; }

@@ -33,7 +33,11 @@ internal sealed class ThinRows(string[] names)
 
             _bin = utc / BinMicros;
             places ??= [.. names.Select(name => Array.IndexOf(block.Names, name))];
-            Append(utc, c => places[c] < 0 ? double.NaN : block.Columns[places[c]][row]);
+            Utc.Add(utc);
+            for (int c = 0; c < _columns.Length; c++)
+            {
+                _columns[c].Add(places[c] < 0 ? double.NaN : block.Columns[places[c]][row]);
+            }
         }
     }
 
@@ -45,20 +49,14 @@ internal sealed class ThinRows(string[] names)
         {
             if (Utc[i] >= from && Utc[i] <= to)
             {
-                int row = i;
-                within.Append(Utc[i], c => _columns[c][row]);
+                within.Utc.Add(Utc[i]);
+                for (int c = 0; c < _columns.Length; c++)
+                {
+                    within._columns[c].Add(_columns[c][i]);
+                }
             }
         }
 
         return within;
-    }
-
-    private void Append(long utc, Func<int, double> value)
-    {
-        Utc.Add(utc);
-        for (int c = 0; c < _columns.Length; c++)
-        {
-            _columns[c].Add(value(c));
-        }
     }
 }

@@ -20,13 +20,14 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
     /// <summary>How far before the run-in plant widths are looked for: a crop's growth is fitted to all of them.</summary>
     private static readonly Duration CropTime = Duration.FromDays(366);
 
-    /// <summary>Loads a house period and its run-in.</summary>
-    public HouseInput Load(HouseSettings house, Interval period, Duration runIn)
+    /// <summary>Loads a house period, its run-in and the readings before it.</summary>
+    public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history)
     {
         Instant start = period.Start - runIn;
         long from = Micros.Of(start);
         long to = Micros.Of(period.End);
         var batches = new List<ReadingBatch>();
+        var before = new List<ReadingBatch>();
         var records = new List<RecordRow>();
         var sheets = new List<ImportSheet>();
         foreach (ExportSettings export in nursery.Exports)
@@ -42,9 +43,10 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             {
                 records.AddRange(RecordsOf(source, kind, house.Id, kind == RecordKind.PlantWidths ? Micros.Of(start - CropTime) : from, to));
             }
-            else if (BatchOf(export, source, from, to) is ReadingBatch batch)
+            else
             {
-                batches.Add(batch);
+                batches.AddRange(BatchOf(export, source, from, to));
+                before.AddRange(history > Duration.Zero ? BatchOf(export, source, Micros.Of(period.Start - history), Micros.Of(period.Start)) : []);
             }
         }
 
@@ -53,10 +55,16 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             house,
             period,
             new Interval(start, period.Start),
-            [.. batches.OrderBy(b => b.House == ReadingBatch.WholeNursery).ThenBy(b => b.Source, StringComparer.Ordinal)],
+            InOrder(batches),
             [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)],
-            [.. sheets]);
+            [.. sheets])
+        {
+            History = InOrder(before),
+        };
     }
+
+    private static ImmutableArray<ReadingBatch> InOrder(IEnumerable<ReadingBatch> batches)
+        => [.. batches.OrderBy(b => b.House == ReadingBatch.WholeNursery).ThenBy(b => b.Source, StringComparer.Ordinal)];
 
     /// <summary>A file's sheet, whole where its rows reach into the time that is looked at.</summary>
     private ImportSheet SheetOf(LedgerFile file, SourceKey key, long from, long to)
@@ -78,7 +86,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
         }
     }
 
-    private ReadingBatch? BatchOf(ExportSettings export, LedgerSource source, long from, long to)
+    private ReadingBatch[] BatchOf(ExportSettings export, LedgerSource source, long from, long to)
     {
         // A stamp that ends its interval belongs to what lies before it.
         long shift = export.StampSide == StampSide.IntervalEnd ? 1 : 0;
@@ -94,7 +102,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             }
         }
 
-        return slices.Count == 0 ? null : Join(export, slices);
+        return slices.Count == 0 ? [] : [Join(export, slices)];
     }
 
     private static ReadingBatch Join(ExportSettings export, List<(YearRows Rows, int Start, int End)> slices)

@@ -34,6 +34,7 @@ public sealed class CertaintyCell : IReportCell
             body.Line(context.DataLink(DataFiles.ErrorShares));
         }
 
+        Leaves(body, review.LeafScores, context.Units);
         body.Line($"<details class=\"screen\"><summary>What was measured, worked out and assumed</summary>");
         List(body, "Measured", ["Air: the house's temperature and humidity.", .. basis.Measured]);
         List(body, "Worked out", basis.Modelled);
@@ -44,6 +45,17 @@ public sealed class CertaintyCell : IReportCell
             : $" {(review.ErrorShares[0].Share >= 0.5 ? "Most" : "The largest part")} of the doubt comes from {CauseWords.Of(review.ErrorShares[0].Cause)}.";
         return new CellContent($"Risk hours lie between {Words.Range(risk)} with nine chances in ten.{most}", body.ToHtml(), "The range holds what the sensors' accuracy and the assumptions leave open; that one sensor stands for the whole house is not in it.");
     }
+
+    private static void Leaves(HtmlBuilder body, ImmutableArray<LeafScore> scores, DisplayUnits units)
+    {
+        foreach (LeafScore score in scores)
+        {
+            string range = score is { BiasLowK: { } low, BiasHighK: { } high } ? $" ({Signed(low, units)} to {Signed(high, units)})" : "";
+            body.Line($"<p class=\"note\">Leaf model against the leaf sensor by {score.Part}: {Signed(score.BiasK, units)} on the mean{range}, off by {units.Difference(score.RmseK)} root mean square, {DisplayUnits.Number(score.Hours, 0)} hours. The sensor rules where it tells.</p>");
+        }
+    }
+
+    private static string Signed(double kelvin, DisplayUnits units) => $"{(kelvin < 0 ? "\u2212" : "+")}{units.Difference(Math.Abs(kelvin))}";
 
     private static void Shares(HtmlBuilder body, ImmutableArray<ErrorShare> shares)
     {

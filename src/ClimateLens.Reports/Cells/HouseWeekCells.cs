@@ -20,6 +20,7 @@ public static class HouseWeekCells
         new OtherFindingsCell(),
         new RecordsCell(),
         new SensorsCell(),
+        new SecondOpinionCell(),
         new NotKnownCell(),
         new MethodsCell(),
         new ProvenanceCell(),

@@ -50,8 +50,15 @@ public sealed class InfectionCell : IReportCell
         WetPeriod? worst = periods.Where(p => p.Index is not null).MaxBy(p => p.Index);
         return strongly + some == 0 || worst is null
             ? $"Hardly: none of {Words.Count(periods.Length, "wet period", "wet periods")} was long and mild enough to score."
-            : $"{Words.Capital(Words.Count(strongly, "wet period", "wet periods"))} favoured it strongly and {some} to a degree, of {periods.Length}; most the one from {LocalTimes.Moment(worst.Start)}, {DisplayUnits.Number(worst.Hours, 1)} wet hours.";
+            : $"Of {Words.Count(periods.Length, "wet period", "wet periods")} {Favoured(strongly, some)}; most the one from {LocalTimes.Moment(worst.Start)}, {DisplayUnits.Number(worst.Hours, 1)} wet hours.";
     }
+
+    private static string Favoured(int strongly, int some) => (strongly, some) switch
+    {
+        (0, _) => $"{some} favoured it to a degree",
+        (_, 0) => $"{strongly} favoured it strongly",
+        _ => $"{strongly} favoured it strongly and {some} to a degree",
+    };
 
     private static void Periods(HtmlBuilder body, ImmutableArray<WetPeriod> periods, DisplayUnits units)
     {
@@ -93,7 +100,7 @@ public sealed class InfectionCell : IReportCell
         body.Line($"<ul>");
         foreach (PublishedLimit limit in limits)
         {
-            string passed = limit.Passed switch { true => " Passed.", false => " Kept.", null => "" };
+            string passed = limit.Passed switch { true => " Over the limit.", false => " Within the limit.", null => "" };
             body.Line($"<li>{limit.Text}{passed} <span class=\"source\">{limit.Source}</span></li>");
         }
 

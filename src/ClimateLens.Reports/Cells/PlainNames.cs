@@ -12,6 +12,7 @@ internal static class PlainNames
         ["riskHoursBefore"] = "Risk hours of the week before",
         ["clock"] = "Whether the clock runs right",
         ["clockFaultMin"] = "Offset from the sun from which on a clock counts as wrong",
+        ["secondOpinion"] = "A second opinion on the sensors",
         ["hours.wet"] = "Whether leaves were wet in some hours",
         ["hours.wetFromWatering"] = "Leaves wet from watering",
         ["leafBalanceErrorK"] = "Error of a leaf temperature from the energy balance, either way",

@@ -47,7 +47,7 @@ public sealed class WetnessCell : IReportCell
     private static void Calendar(HtmlBuilder body, Review review)
     {
         CalendarGrid grid = CalendarGrid.Of(review.Hours);
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Wet leaves by day and hour, scrolls sideways\" tabindex=\"0\">");
+        body.Line($"<div class=\"scroll screen\" role=\"region\" aria-label=\"Wet leaves by day and hour, scrolls sideways\" tabindex=\"0\">");
         body.Line($"<table class=\"calendar wetness\"><caption>Wet leaves by day and hour (local time)</caption>");
         body.Add($"<thead><tr><th scope=\"col\">Day</th>");
         foreach (CalendarColumn column in grid.Columns)
@@ -68,7 +68,7 @@ public sealed class WetnessCell : IReportCell
         }
 
         body.Line($"</tbody></table></div>");
-        body.Line($"<ul class=\"legend\" aria-label=\"Marks of the wet hours\"><li><span class=\"key wet1\" aria-hidden=\"true\">W</span> wet, all agree</li><li><span class=\"key wet2\" aria-hidden=\"true\">w?</span> wet by the film model, others part</li><li><span class=\"key wet0u\" aria-hidden=\"true\">?</span> dry by the film model, others part</li><li><span class=\"key r0\" aria-hidden=\"true\"></span> dry, all agree</li><li><span class=\"key ru\" aria-hidden=\"true\">–</span> not known</li></ul>");
+        body.Line($"<ul class=\"legend screen\" aria-label=\"Marks of the wet hours\"><li><span class=\"key wet1\" aria-hidden=\"true\">W</span> wet, all agree</li><li><span class=\"key wet2\" aria-hidden=\"true\">w?</span> wet by the film model, others part</li><li><span class=\"key wet0u\" aria-hidden=\"true\">?</span> dry by the film model, others part</li><li><span class=\"key r0\" aria-hidden=\"true\"></span> dry, all agree</li><li><span class=\"key ru\" aria-hidden=\"true\">–</span> not known</li></ul>");
     }
 
     private static readonly Html MinorHour = HtmlBuilder.Of($" class=\"minor\"");

@@ -22,6 +22,9 @@ public static class DataFiles
     /// <summary>Readings in doubt or failed, by stretch.</summary>
     public const string Flags = "flags.csv";
 
+    /// <summary>What the learned check named.</summary>
+    public const string SecondOpinion = "second-opinion.csv";
+
     /// <summary>Gaps.</summary>
     public const string Gaps = "gaps.csv";
 
@@ -41,7 +44,7 @@ public static class DataFiles
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Canopy, ErrorShares, Files, Findings, Flags, Gaps, Hours, Review, Sensors, Waterings, WetPeriods];
+    public static ImmutableArray<string> Names { get; } = [Canopy, ErrorShares, Files, Findings, Flags, Gaps, Hours, Review, SecondOpinion, Sensors, Waterings, WetPeriods];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -72,6 +75,11 @@ public static class DataFiles
         if (!review.Imports.IsEmpty)
         {
             files[Files] = FilesTable.Of(review.Imports);
+        }
+
+        if (review.SecondOpinion is { } opinion)
+        {
+            files[SecondOpinion] = SecondOpinionTable.Of(opinion);
         }
 
         if (review.Waterings is { } waterings)

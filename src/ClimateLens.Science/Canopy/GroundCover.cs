@@ -7,7 +7,7 @@ namespace ClimateLens.Science.Canopy;
 /// rectangle <c>(π r² - A(a) - A(b))/(a b)</c>, with the lens <c>A(s) = 2 r² acos(s/2r) - (s/2)√(4 r² - s²)</c>; without order
 /// <c>1 - exp(-N π r²)</c>.</para>
 /// <para><b>Source:</b> plane geometry; without order the coverage of Poisson discs [HALL88] (from memory). <b>Range:</b> any diameter. <b>Error:</b> none for discs
-/// (1e-12); plants are no discs: two workers' widths of one plant differ by 1 to 2 cm (common practice, no source), which near closure is 0.03 to 0.06 of cover.</para>
+/// (1e-8); plants are no discs: two workers' widths of one plant differ by 1 to 2 cm (common practice, no source), which near closure is 0.03 to 0.06 of cover.</para>
 /// </remarks>
 public static class GroundCover
 {

@@ -78,14 +78,6 @@ public class PublishedRuleTests
         Assert.Throws<ArgumentOutOfRangeException>(() => GrowerLimits.WetWithinADay(wet, 7000, least, most));
     }
 
-    [Fact]
-    public void Spread_PeriodsAndValues_FillTheirSteps()
-    {
-        double[] column = [9, 9, 9, 9, 9, 9];
-        PeriodColumn.Spread([new(1, 3, 2, 20, 0, false), new(4, 5, 1, 20, 0, false)], [0.5, 2], column);
-        Assert.Equal([0, 0.5, 0.5, 0, 2, 0], column);
-    }
-
     private static double Gerbera(double humidity, double radiation)
     {
         double[] great = new double[9];

@@ -46,30 +46,63 @@ internal sealed record DayProfile(long Day, int First, int End, double[] Hours)
         return days;
     }
 
-    /// <summary>The middle value of each hour over several days.</summary>
-    public static double[] Middle(IReadOnlyList<DayProfile> days)
+    /// <summary>The middle value of each hour over a few days.</summary>
+    public static double[] Middle(List<DayProfile> days)
     {
         double[] hours = new double[24];
+        Span<double> values = stackalloc double[days.Count];
         for (int hour = 0; hour < 24; hour++)
         {
-            hours[hour] = Median([.. days.Select(d => d.Hours[hour]).Where(double.IsFinite)]);
+            for (int i = 0; i < days.Count; i++)
+            {
+                values[i] = days[i].Hours[hour];
+            }
+
+            hours[hour] = MedianOfFinite(values);
         }
 
         return hours;
     }
 
-    /// <summary>The middle value, the mean of two; NaN for none. Sorts what it is given.</summary>
-    public static double Median(double[] values)
+    /// <summary>The middle of a few values, the mean of two; NaN for none. Sorts what it is given.</summary>
+    public static double Median(Span<double> values)
     {
-        Array.Sort(values);
+        for (int i = 1; i < values.Length; i++)
+        {
+            double value = values[i];
+            int at = i;
+            for (; at > 0 && values[at - 1] > value; at--)
+            {
+                values[at] = values[at - 1];
+            }
+
+            values[at] = value;
+        }
+
         return values.Length == 0 ? double.NaN : (values[(values.Length - 1) / 2] + values[values.Length / 2]) / 2;
+    }
+
+    /// <summary>The same without what is not finite.</summary>
+    private static double MedianOfFinite(Span<double> values)
+    {
+        int count = 0;
+        foreach (double value in values)
+        {
+            values[count] = value;
+            count += double.IsFinite(value) ? 1 : 0;
+        }
+
+        return Median(values[..count]);
     }
 
     /// <summary>Hour of the day of a moment.</summary>
     public static int HourOf(long utcMicros) => (int)(Floor(utcMicros, HourMicros) - (Floor(utcMicros, DayMicros) * 24));
 
     private static double MiddleOf(ReadOnlySpan<double> values)
-        => Median([.. ((double[])[values[0], values[values.Length / 2], values[^1]]).Where(double.IsFinite)]);
+    {
+        Span<double> three = [values[0], values[values.Length / 2], values[^1]];
+        return MedianOfFinite(three);
+    }
 
     private static long Floor(long value, long by) => value >= 0 ? value / by : ((value + 1) / by) - 1;
 }

@@ -14,8 +14,8 @@ internal sealed class UnitChangeTest(UnitCandidate candidate, Channel channel, d
     private const double Informative = 0.02;
 
     private readonly bool _light = channel.Quantity is Quantity.Illuminance or Quantity.Irradiance;
-    private readonly double _floorWas = Informative * was.Where(double.IsFinite).DefaultIfEmpty(0).Max();
-    private readonly double _floorBecame = Informative * became.Where(double.IsFinite).DefaultIfEmpty(0).Max();
+    private readonly double _floorWas = Informative * Highest(was);
+    private readonly double _floorBecame = Informative * Highest(became);
 
     /// <summary>Whether the hours after are those before, converted, within what days differ by themselves.</summary>
     public bool Fits() => candidate.IsScale ? RatiosFit() : DifferencesFit();
@@ -55,30 +55,62 @@ internal sealed class UnitChangeTest(UnitCandidate candidate, Channel channel, d
 
     private bool DifferencesFit()
     {
-        double[] rest = [.. Hours().Select(h => Math.Abs(became[h] - candidate.Of(was[h])))];
-        double[] change = [.. Hours().Select(h => Math.Abs(became[h] - was[h]))];
+        Span<double> rest = stackalloc double[24], change = stackalloc double[24];
+        int hours = 0;
+        for (int hour = 0; hour < 24; hour++)
+        {
+            if (double.IsFinite(was[hour]) && double.IsFinite(became[hour]))
+            {
+                rest[hours] = Math.Abs(became[hour] - candidate.Of(was[hour]));
+                change[hours++] = Math.Abs(became[hour] - was[hour]);
+            }
+        }
+
         // From three days to the next three, houses differ by up to 5 K by themselves and weather by up to 8 K; what is less than 15 K is
         // no change of unit in any case.
         double tolerance = (channel.Name == "outsideTemperature" ? 8 : 5) * Math.Max(1, candidate.Slope);
-        return rest.Length >= FewestHours && DayProfile.Median(rest) <= tolerance && DayProfile.Median(change) >= Math.Max(15, 2 * DayProfile.Median(rest));
+        double unlike = DayProfile.Median(rest[..hours]);
+        return hours >= FewestHours && unlike <= tolerance && DayProfile.Median(change[..hours]) >= Math.Max(15, 2 * unlike);
     }
 
     private bool RatiosFit()
     {
-        double[] logs = [.. Hours().Where(h => was[h] > _floorWas && became[h] > _floorBecame && was[h] > 0 && became[h] > 0).Select(h => Math.Log(became[h] / was[h]))];
-        if (logs.Length < FewestHours)
+        Span<double> room = stackalloc double[24];
+        int hours = 0;
+        int lit = 0;
+        for (int hour = 0; hour < 24; hour++)
+        {
+            bool wasLit = was[hour] > _floorWas, becameLit = became[hour] > _floorBecame;
+            lit += (wasLit ? 1 : 0) - (becameLit ? 1 : 0);
+            if (wasLit && becameLit && was[hour] > 0 && became[hour] > 0 && double.IsFinite(was[hour]) && double.IsFinite(became[hour]))
+            {
+                room[hours++] = Math.Log(became[hour] / was[hour]);
+            }
+        }
+
+        if (hours < FewestHours)
         {
             return false;
         }
 
+        Span<double> logs = room[..hours];
         double off = Math.Abs(DayProfile.Median(logs) - Math.Log(candidate.Slope));
-        double spread = logs[logs.Length * 3 / 4] - logs[logs.Length / 4]; // sorted by Median
-        int lit = Math.Abs(was.Count(v => v > _floorWas) - became.Count(v => v > _floorBecame));
+        double spread = logs[hours * 3 / 4] - logs[hours / 4]; // sorted by Median
         double tolerance = channel.Name == "airPressure" ? Math.Log(1.1) : _light ? Math.Log(2) : Math.Log(1.6);
-        return off <= tolerance && spread <= 2 * tolerance && (!_light || lit <= 4);
+        return off <= tolerance && spread <= 2 * tolerance && (!_light || Math.Abs(lit) <= 4);
     }
 
-    private IEnumerable<int> Hours() => Enumerable.Range(0, 24).Where(h => double.IsFinite(was[h]) && double.IsFinite(became[h]));
+    /// <summary>The highest hour; 0 where none is known.</summary>
+    private static double Highest(double[] hours)
+    {
+        double highest = double.NegativeInfinity;
+        foreach (double hour in hours)
+        {
+            highest = double.IsFinite(hour) ? Math.Max(highest, hour) : highest;
+        }
+
+        return double.IsFinite(highest) ? highest : 0;
+    }
 
     /// <summary>How much nearer a reading lies to the days before (below 0) or after (above 0), from -1 to 1.</summary>
     private double Leaning(int hour, double value)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClimateLens.HouseSimulator;
 using ClimateLens.HouseSimulator.Numbers;
 using ClimateLens.HouseSimulator.Output;
@@ -7,25 +8,47 @@ using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Psychrometrics;
 using ClimateLens.Science.Quantities;
 using ClimateLens.Science.Statistics;
-using ClimateLens.TestKit;
 using NodaTime;
 
-namespace ClimateLens.Benchmarks;
+namespace ClimateLens.TestKit.Simulated;
 
-/// <summary>A simulated house whose sensors have bias, drift and noise within their accuracies, and no fault.</summary>
-internal static class CleanHouse
+/// <summary>What a simulated house logs whose sensors have bias, drift and noise within their accuracies, and no fault.</summary>
+public sealed class CleanHouse
 {
-    /// <summary>One week of it with its run-in.</summary>
+    private const int StationStepSeconds = 600, StepSeconds = 300;
+
+    private readonly LogTable _inside;
+    private readonly LogTable _station;
+
+    private CleanHouse(LogTable inside, LogTable station) => (_inside, _station) = (inside, station);
+
+    /// <summary>The logs of a house over the whole of its run.</summary>
     /// <param name="run">The nursery.</param>
     /// <param name="house">The house.</param>
-    /// <param name="isoWeek">The week.</param>
-    public static SyntheticHouse Week(NurseryRun run, HouseRun house, string isoWeek)
+    /// <param name="columns">Columns that its computer logs; empty: every kind of sensor.</param>
+    public static CleanHouse Of(NurseryRun run, HouseRun house, params string[] columns)
     {
         LogTable inside = Inside(run, house);
-        LogTable station = WeatherStation.Read(house.Calendar, run.Weather, run.FirstMinute, run.Seed);
-        SyntheticHouse bare = SyntheticHouse.Week(isoWeek, GannetRow.Zone.Id, 5, 8);
-        return bare.WithBatch(Batch(bare, "climate", 300, StampSide.Instant, inside, "1"))
-            .WithBatch(Batch(bare, "weather", 600, StampSide.IntervalEnd, station, ReadingBatch.WholeNursery));
+        return new CleanHouse(
+            new LogTable(inside.StampHeader, inside.At, [.. inside.Columns.Where(c => columns.Length == 0 || columns.Contains(c.Channel))]),
+            WeatherStation.Read(house.Calendar, run.Weather, run.FirstMinute, run.Seed));
+    }
+
+    /// <summary>One week of it, with its run-in and the weeks before.</summary>
+    /// <param name="isoWeek">The week.</param>
+    /// <param name="historyDays">Days before the week that can be learned from.</param>
+    public SyntheticHouse Week(string isoWeek, int historyDays = 0)
+    {
+        SyntheticHouse bare = SyntheticHouse.Week(isoWeek, GannetRow.Zone.Id, StepSeconds / 60, 8);
+        Instant start = bare.Input.Period.Start;
+        return bare with
+        {
+            Input = bare.Input with
+            {
+                Batches = Batches(bare.Input.RunIn.Start, bare.Input.Period.End),
+                History = historyDays == 0 ? [] : Batches(start - Duration.FromDays(historyDays), start),
+            },
+        };
     }
 
     private static LogTable Inside(NurseryRun run, HouseRun house)
@@ -68,11 +91,13 @@ internal static class CleanHouse
     private static LogColumn From(string header, string channel, LogColumn air, LogColumn humidity, Func<double, double, double> of)
         => new(header, channel, 2, [.. air.Values.Zip(humidity.Values, of)]);
 
-    private static ReadingBatch Batch(SyntheticHouse bare, string source, int stepSeconds, StampSide side, LogTable table, string house)
+    private ImmutableArray<ReadingBatch> Batches(Instant from, Instant to)
+        => [Batch("1", "climate", StepSeconds, StampSide.Instant, _inside, from, to), Batch(ReadingBatch.WholeNursery, "weather", StationStepSeconds, StampSide.IntervalEnd, _station, from, to)];
+
+    private static ReadingBatch Batch(string house, string source, int stepSeconds, StampSide side, LogTable table, Instant from, Instant to)
     {
-        Instant from = bare.Input.RunIn.Start, to = bare.Input.Period.End;
         int[] rows = [.. Enumerable.Range(0, table.At.Length).Where(i => table.At[i] >= from && table.At[i] <= to)];
         var columns = table.Columns.ToDictionary(c => c.Channel, c => rows.Select(i => Math.Round(c.Values[i], c.Decimals)).ToArray());
-        return new ReadingBatch(house, source, side, stepSeconds, [.. rows.Select(i => table.At[i].ToUnixTimeTicks() / 10)], System.Collections.Immutable.ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal, columns));
+        return new ReadingBatch(house, source, side, stepSeconds, [.. rows.Select(i => table.At[i].ToUnixTimeTicks() / 10)], ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal, columns));
     }
 }

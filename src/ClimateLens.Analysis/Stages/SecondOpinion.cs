@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Learned;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Text;
+using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery;
+using NodaTime;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>
+/// A second opinion on the sensors: each is predicted from the others, the hour and the sun, as learned from the weeks before; what lies far
+/// outside the error that such predictions had on days not learned from is named. It changes no value and no flag.
+/// Method, rates and what it cannot see: docs/science/learned-check.md.
+/// </summary>
+public static class SecondOpinion
+{
+    /// <summary>How far back it learns; choice of this project. [d]</summary>
+    public const int HistoryDays = 28;
+
+    /// <summary>A longer period is not judged: what was learned before it no longer holds at its end. Choice of this project. [d]</summary>
+    public const int MostDays = 15;
+
+    /// <summary>A sensor with fewer of its steps than this in the weeks before or in the period says nothing of the others; choice of this project. [1]</summary>
+    private const double FewestShare = 0.8;
+
+    /// <summary>The second opinion on a checked period; its list of sensors is empty where nothing could be learned.</summary>
+    /// <param name="period">The period, after <see cref="Quality"/>.</param>
+    public static SecondOpinionReport Of(HousePeriod period)
+    {
+        HouseInput input = period.Input;
+        ImmutableArray<LearnedSensor> sensors = SensorTable.SensorsOf(period);
+        SensorTable? past = Past(input, sensors, period.Frame.Axis.Step);
+        DateTimeZone zone = input.Nursery.Zone;
+        SecondOpinionReport none = new((past?.Axis.Start ?? input.Period.Start).InZone(zone).ToOffsetDateTime(), input.Period.Start.InZone(zone).ToOffsetDateTime(), [], []);
+        if (WhyNot(input, past) is string why)
+        {
+            return none with { NotLearned = [.. sensors.Where(s => s.IsJudged).Select(s => new NotLearned(s.Channel.Name, s.Sensor, why))] };
+        }
+
+        SensorTable week = SensorTable.Of(period, sensors, takesDoubtful: true);
+        int[] inputs = [.. Enumerable.Range(0, week.Columns.Length).Where(c => Share(past!.Columns[c]) >= FewestShare && Share(week.Columns[c]) >= FewestShare)];
+        List<SensorFit> fits = [];
+        List<NotLearned> not = [];
+        foreach (int target in Enumerable.Range(0, sensors.Length).Where(s => sensors[s].IsJudged))
+        {
+            LearnedSensor sensor = sensors[target];
+            int[] others = [.. inputs.Where(c => c != target)];
+            if (!others.Any(c => c < sensors.Length))
+            {
+                not.Add(new NotLearned(sensor.Channel.Name, sensor.Sensor, "No other sensor has enough readings to predict it from."));
+            }
+            else if (SensorFit.Of(past!, target, others, SensorAccuracy.Of(input.House, sensor.Channel.Name, sensor.Sensor).HalfWidth) is SensorFit fit)
+            {
+                fits.Add(fit);
+            }
+            else
+            {
+                not.Add(new NotLearned(sensor.Channel.Name, sensor.Sensor, $"Fewer than {SensorFit.FewestDays} days before the period have it together with the other sensors."));
+            }
+        }
+
+        return none with { Sensors = Judge(week, [.. fits]), NotLearned = [.. not] };
+    }
+
+    private static ImmutableArray<LearnedSensorReport> Judge(SensorTable week, SensorFit[] fits)
+    {
+        WeekErrors errors = new(week, fits);
+        List<FoundShift> shifts = LastingShifts.Find(week, fits, errors);
+        bool[][] suspect = SuspectSteps.Find(week, fits, errors);
+        return LearnedReports.Of(week, fits, errors, shifts, suspect);
+    }
+
+    /// <summary>The readings before the period, aligned and checked as the period's are; null where there are none.</summary>
+    private static SensorTable? Past(HouseInput input, ImmutableArray<LearnedSensor> sensors, Duration step)
+    {
+        long? first = input.History.Where(b => b.UtcMicros.Length > 0 && b.House == input.House.Id).Min(b => (long?)b.UtcMicros[0]);
+        Instant start = input.Period.Start - Duration.FromDays(HistoryDays);
+        Instant from = first is long micros ? Instant.Max(start, Instant.FromUnixTimeTicks(micros * 10)) : input.Period.Start;
+        if (from >= input.Period.Start)
+        {
+            return null;
+        }
+
+        // Steps of the history fall on those of the period.
+        from = input.Period.Start - (step * Math.Ceiling((input.Period.Start - from) / step));
+        HouseInput past = input with { Batches = input.History, History = [], Period = new Interval(from, input.Period.Start), RunIn = new Interval(from, from) };
+        HousePeriod aligned = Alignment.Align(past);
+        return aligned.Frame.Axis.Step == step ? SensorTable.Of(Quality.Check(aligned), sensors, takesDoubtful: false) : null;
+    }
+
+    private static string? WhyNot(HouseInput input, SensorTable? past)
+        => (input.Period.End - input.Period.Start).TotalDays > MostDays ? $"The period is longer than {MostDays} days."
+            : past is null ? "There are no readings before the period at the step of those in it."
+            : past.Axis.Step * past.Count < Duration.FromDays(SensorFit.FewestDays) ? $"Readings begin only {Say.Number(Math.Floor((past.Axis.Step * past.Count).TotalDays))} days before the period; it takes {SensorFit.FewestDays}."
+            : null;
+
+    private static double Share(double[] column) => column.Length == 0 ? 0 : (double)column.Count(double.IsFinite) / column.Length;
+}
