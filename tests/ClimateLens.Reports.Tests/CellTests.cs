@@ -67,7 +67,7 @@ public class CellTests
         CellContent cell = Rendered.Cell(Get("secondOpinion"), review with { SecondOpinion = calm });
         Assert.StartsWith("Yes: all 3 sensors", cell.Sentence, StringComparison.Ordinal);
         Assert.DoesNotContain("<h3>", cell.Body.ToString(), StringComparison.Ordinal);
-        Assert.Contains("Not judged: Leaf temperature. Fewer than 14 days", cell.Body.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Not judged: Leaf temperature. Fewer than 21 days", cell.Body.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -25,7 +25,7 @@ internal static class SampleParts
             new("relativeHumidity", "north <bay>", 26, "linear", 2.1, 6.5, 1956, 0, [], new LastingShift(London(16, 0, 0), London(20, 0, 0), 4, "whole", new Estimate(7.9, 6.8, 8.8), 7.2, 8.1)),
             new("canopyTemperature", "", 28, "linear", 0.4, 1.2, 1956, 0, [], new LastingShift(London(18, 0, 0), London(19, 0, 0), 1, "sunUp", new Estimate(-2.5, -2.9, -2.1), -2.5, -2.5)),
         ],
-        [new NotLearned("leafTemperature", "", "Fewer than 14 days before the period have it together with the other sensors.")]);
+        [new NotLearned("leafTemperature", "", "Fewer than 21 days before the period have it together with the other sensors.")]);
 
     public static ImmutableArray<ClockReport> Clocks { get; } =
     [

@@ -17,7 +17,10 @@ public static class LearnedRates
     /// <summary>Clean house-weeks in which some value was called suspect, of 100. [1]</summary>
     public const double SuspectWeeksOfHundred = 35;
 
+    /// <summary>The same where it had only the fewest days to learn from (10 seeds, 60 weeks each). [1]</summary>
+    public const double ShiftsOfHundredWeeksAtFirst = 12;
+
     /// <summary>The rates in a sentence.</summary>
     public static string Sentence { get; } =
-        $"On simulated weeks without a fault it called up to {Say.Number(SuspectOfThousand)} of 1,000 values suspect, some value in up to {Say.Number(SuspectWeeksOfHundred)} of 100 weeks, and in up to {Say.Number(ShiftsOfHundredWeeks)} of 100 weeks said that a sensor had shifted; real houses will differ.";
+        $"On simulated weeks without a fault it called up to {Say.Number(SuspectOfThousand)} of 1,000 values suspect, some value in up to {Say.Number(SuspectWeeksOfHundred)} of 100 weeks, and in up to {Say.Number(ShiftsOfHundredWeeks)} of 100 weeks ({Say.Number(ShiftsOfHundredWeeksAtFirst)} with only three weeks to learn from) said that a sensor had shifted; real houses will differ.";
 }

@@ -2,8 +2,8 @@ namespace ClimateLens.Analysis.Learned;
 
 /// <summary>
 /// What was learned of one sensor: as many models as there are blocks of days, each from all blocks but one, and how far off they were
-/// on the block that they had not seen. A prediction is the mean of the models. Trees are grown where planes are further off than the
-/// sensor itself may be, and kept where they are better on days not learned from; not for the sky, which the house foretells poorly anyway
+/// on the block that they had not seen. A prediction is the mean of the models. Trees are grown where planes are off by more than
+/// twice what the sensor itself may be, and kept where they are better on days not learned from; not for the sky, which the house foretells poorly anyway
 /// (it is judged so that a fault of the weather station is not laid at the door of the house).
 /// </summary>
 /// <remarks>Growing trees costs some 20 ms a model, and more in a large heap: the trainer forces three full garbage collections.</remarks>
@@ -13,7 +13,10 @@ internal sealed class SensorFit
     public const int Blocks = 4;
 
     /// <summary>With fewer whole days than this nothing is learned; choice of this project. [d]</summary>
-    public const int FewestDays = 14;
+    public const int FewestDays = 21;
+
+    /// <summary>Trees are grown where the plane is off by more than so many times the sensor's accuracy; choice of this project. [1]</summary>
+    private const double TreesFrom = 2;
 
     /// <summary>A day counts when this much of it has all values; choice of this project. [h]</summary>
     private const int FewestHoursOfADay = 12;
@@ -58,7 +61,7 @@ internal sealed class SensorFit
         SensorModel[] planes = [.. rows.Select(r => SensorModel.Plane(past.Columns, target, inputs, r))];
         double[] errors = HeldOut(past, target, planes, blockOf);
         UsualError usual = UsualError.Of(past, errors, accuracy);
-        if (past.Sensors[target].IsOutside || usual.Of95 <= accuracy)
+        if (past.Sensors[target].IsOutside || usual.Of95 <= TreesFrom * accuracy)
         {
             return new SensorFit(target, planes, false, days.Length, usual);
         }

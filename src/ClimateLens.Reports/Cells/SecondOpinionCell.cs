@@ -23,7 +23,7 @@ public sealed class SecondOpinionCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.SecondOpinion is not { } opinion)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("secondOpinion", "It takes two weeks of readings before the period to learn from."));
+            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("secondOpinion", "It takes three weeks of readings before the period to learn from."));
         }
 
         HtmlBuilder body = new();

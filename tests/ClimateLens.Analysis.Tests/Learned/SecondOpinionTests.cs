@@ -88,18 +88,18 @@ public sealed class SecondOpinionTests
     [Fact]
     public void TooFewDaysBefore_IsNotKnown_AndSaysHowMany()
     {
-        SyntheticHouse house = MadeHouse.With(days: 13);
+        SyntheticHouse house = MadeHouse.With(days: 20);
         SecondOpinionReport opinion = Of(house);
         Assert.Empty(opinion.Sensors);
         Assert.Equal(4, opinion.NotLearned.Length);
-        Assert.All(opinion.NotLearned, n => Assert.Equal("Readings begin only 13 days before the period; it takes 14.", n.Why));
+        Assert.All(opinion.NotLearned, n => Assert.Equal("Readings begin only 20 days before the period; it takes 21.", n.Why));
         Review review = ReviewPipeline.Run(house.Input);
         Assert.Null(review.SecondOpinion);
-        Assert.Contains("Readings begin only 13 days before the period", Assert.Single(review.NotKnown, u => u.What == "secondOpinion").Why, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Readings begin only 20 days before the period", Assert.Single(review.NotKnown, u => u.What == "secondOpinion").Why, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]
-    public void FourteenDays_Suffice() => Assert.Equal(4, Of(MadeHouse.With(days: 14)).Sensors.Length);
+    public void ThreeWeeks_Suffice() => Assert.Equal(4, Of(MadeHouse.With(days: 21)).Sensors.Length);
 
     [Fact]
     public void NoReadingsBefore_OrALongPeriod_IsNotKnown()
