@@ -136,8 +136,9 @@ internal sealed class ExportTable : IDisposable
 
     private bool ReadHeader()
     {
-        while (_rows.Next())
+        while (_onFirst || _rows.Next())
         {
+            _onFirst = false;
             if (_rows.Line >= _dialect.DataRow && _dialect.HeaderRow == 0 && !_rows.IsBlank && !_rows.IsComment)
             {
                 FieldCount = _rows.FieldCount;
@@ -149,7 +150,7 @@ internal sealed class ExportTable : IDisposable
             bool isLast = _rows.Line == _dialect.HeaderRow;
             if (_dialect.HeaderRows.Contains(_rows.Line) || (isLast && !_rows.IsBlank))
             {
-                _header.Add(_rows);
+                AddHeaderRow();
                 if (isLast)
                 {
                     TakeHeader();
@@ -164,6 +165,14 @@ internal sealed class ExportTable : IDisposable
         }
 
         return _dialect.HeaderRow == 0;
+    }
+
+    /// <summary>Adds the current row to the header, with the lines behind it where a line end stands in a quoted name.</summary>
+    private void AddHeaderRow()
+    {
+        using var names = new QuotedHeader(_rows, _dialect);
+        _header.Add(names.Row);
+        _onFirst = names.ReadsOn;
     }
 
     private void TakeHeader()

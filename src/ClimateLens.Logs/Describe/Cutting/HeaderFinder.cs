@@ -21,16 +21,17 @@ internal static class HeaderFinder
             return null;
         }
 
-        List<HeadLine> header = Header(head, first, cut.Fields);
+        List<HeadLine> above = Joined(head[..first], cut);
+        List<HeadLine> header = Header(above, cut.Fields);
         HeadLine? units = header.FindLast(line => UnitRows.IsUnits(line.Cells));
         HeadLine? names = header.Where(line => line != units && !UnitRows.IsKinds(line.Cells)).MaxBy(line => UnitRows.NameScore(line.Cells));
         HeadLine? groups = names is null ? null : header.FindLast(line => line.Number < names.Number && line != units && IsGroups(line.Cells));
-        int firstUsed = names is null ? first : head.IndexOf(groups ?? names);
+        int firstUsed = names is null ? above.Count : above.IndexOf(groups ?? names);
         int shift = names is not null && names.Cells.Length == cut.Fields - 1 && IsIndex(sample, cut) ? 1 : 0;
         return new Layout(
             cut, names?.Number ?? 0, units?.Number ?? 0, head[first].Number,
             Spread(names?.Cells, cut.Fields, shift), Spread(units?.Cells, cut.Fields, shift), Spread(groups?.Cells, cut.Fields, 0),
-            [.. head.Take(firstUsed).Select(line => line.Text.Trim().TrimEnd(cut.Delimiter ?? ' '))])
+            [.. above.Take(firstUsed).Select(line => line.Text.Trim().TrimEnd(cut.Delimiter ?? ' '))])
         {
             GroupsLine = groups?.Number ?? 0,
             NamesFit = names is not null && shift == 0 && Fit(names.Cells, cut, sample),
@@ -54,13 +55,36 @@ internal static class HeaderFinder
         return -1;
     }
 
+    /// <summary>The lines above the data, those joined that a quoted name stands over.</summary>
+    private static List<HeadLine> Joined(List<HeadLine> lines, CutGuess cut)
+    {
+        var joined = new List<HeadLine>();
+        bool open = false;
+        foreach (HeadLine line in lines)
+        {
+            if (open)
+            {
+                string text = $"{joined[^1].Text} {line.Text}";
+                joined[^1] = new HeadLine(joined[^1].Number, text, cut.Cutter.Cut(text));
+            }
+            else
+            {
+                joined.Add(line);
+            }
+
+            open = cut.Delimiter is not (null or ' ') && joined[^1].Text.Count(c => c == cut.Quote) % 2 == 1;
+        }
+
+        return open ? lines : joined;
+    }
+
     /// <summary>Lines of words above the data that have about as many cells, top first.</summary>
-    private static List<HeadLine> Header(List<HeadLine> head, int first, int fields)
+    private static List<HeadLine> Header(List<HeadLine> above, int fields)
     {
         var header = new List<HeadLine>();
-        for (int i = first - 1; i >= 0 && header.Count < MostHeaderLines; i--)
+        for (int i = above.Count - 1; i >= 0 && header.Count < MostHeaderLines; i--)
         {
-            string[] cells = head[i].Cells;
+            string[] cells = above[i].Cells;
             int filled = cells.Count(c => c.Length > 0);
             int words = cells.Count(c => CellSorts.Of(c) is CellSort.Text or CellSort.Missing || UnitWords.Of(c) is not null);
             bool named = cells.Length >= Math.Max(2, (fields + 1) / 2) && filled > 0 && words * 2 >= filled;
@@ -69,7 +93,7 @@ internal static class HeaderFinder
                 break;
             }
 
-            header.Insert(0, head[i]);
+            header.Insert(0, above[i]);
         }
 
         return header;
