@@ -30,6 +30,9 @@ public sealed record HouseInput(
     /// </summary>
     public ImmutableArray<ReadingBatch> History { get; init; } = [];
 
+    /// <summary>Waterings of the house within that time and before the run-in, in time order.</summary>
+    public ImmutableArray<RecordRow> EarlierWaterings { get; init; } = [];
+
     /// <summary>Whether a source of the house itself, not only one of the whole nursery, has a stamp in the period.</summary>
     public bool HasReadings => Batches.Any(b => b.House == House.Id && b.UtcMicros.Any(t => Period.Contains(Instant.FromUnixTimeTicks(t * 10))));
 }

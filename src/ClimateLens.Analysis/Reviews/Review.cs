@@ -236,7 +236,7 @@ public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate? Hi
 /// <param name="Bench">Bench or section; empty for the whole house.</param>
 /// <param name="Litres">Amount, or null. [L]</param>
 /// <param name="Sunset">Sunset of that day, or null in polar day or night.</param>
-/// <param name="CutOff">Latest finish that still lets leaves dry before sunset; null when leaves stay dry.</param>
+/// <param name="CutOff">Latest finish that still lets leaves dry before sunset; null when leaves stay dry, and on a day of which no finish lets them dry (then it is late).</param>
 /// <param name="AfterCutOff">Whether it ended later; null when that is not known.</param>
 /// <param name="AbsoluteHumidityBeforeGm3">Mean of the hour before the start of its round: waterings of the house less than an hour apart, which share these figures. [g/m³]</param>
 /// <param name="AbsoluteHumidityAfterGm3">Mean of the hour after the end of its round; null when an end in it is not known. [g/m³]</param>
@@ -261,7 +261,14 @@ public sealed record Watering(
     double? RelativeHumidityBeforePct,
     double? RelativeHumidityAfterPct,
     Estimate? RiskHoursCaused,
-    string Source);
+    string Source)
+{
+    /// <summary>Whether the cut-off comes from the film model with that day's drying, rather than from a fixed number of hours; null without one.</summary>
+    public bool? CutOffByFilm { get; init; }
+
+    /// <summary>From its end to sunset, below 0 for later; null where either is not known. [h]</summary>
+    public double? HoursToSunset { get; init; }
+}
 
 /// <summary>The period replayed another way.</summary>
 public sealed record WhatIf(string Name, Estimate RiskHours, Estimate RiskHoursAvoided);

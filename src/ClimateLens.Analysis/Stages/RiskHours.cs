@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Science.Statistics;
 using NodaTime;
 
@@ -48,6 +49,7 @@ public static class RiskHours
             Total = total,
             TotalBefore = Before(tally, hours, period),
             Errors = errors,
+            CutOffs = new CutOffs(period, foliage),
         };
     }
 
