@@ -56,7 +56,7 @@ internal sealed class CovariateTable
 
     private bool AddHour(MatchCovariate covariate)
     {
-        double deviation = Math.Sqrt(0.5); // of sine and cosine over a whole day
+        double deviation = Math.PI / 12; // an hour is one standard deviation: humidity runs with the hour whatever else is alike
         _columns.Add((covariate.Name, start => Math.Sin(covariate.Values.Span[start] * Math.PI / 12), deviation));
         _columns.Add((covariate.Name, start => Math.Cos(covariate.Values.Span[start] * Math.PI / 12), deviation));
         return true;

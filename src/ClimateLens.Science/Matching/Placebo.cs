@@ -8,7 +8,7 @@ internal static class Placebo
     private const int Tries = 20;
     private const int SetDraws = 400;
 
-    public static PlaceboTest Of(NearestStretches nearest, List<MatchedEvent> matched, MatchDesign design)
+    public static PlaceboTest Of(NearestStretches nearest, Stretches stretches, DayBlocks blocks, List<MatchedEvent> matched, MatchDesign design)
     {
         if (design.PlaceboSets == 0 || matched.Count < MovingBlockBootstrap.FewestValues)
         {
@@ -19,14 +19,12 @@ internal static class Placebo
         var random = new SeededRandom(design.Seed);
         int tried = 0, rejected = 0;
         double sum = 0;
-        double[] draws = new double[SetDraws];
         for (int set = 0; set < design.PlaceboSets; set++)
         {
-            double[] effects = [.. Set(pseudo, matched, design, random).OrderBy(e => e.Start).Select(e => e.Effect)];
-            if (effects.Length >= MovingBlockBootstrap.FewestValues)
+            List<MatchedEvent> events = Set(pseudo, matched, design, random);
+            if (events.Count >= MovingBlockBootstrap.FewestValues)
             {
-                MovingBlockBootstrap.Means(effects, MovingBlockBootstrap.BlockLength(effects.Length), random, draws);
-                Interval range = Interval.OfDraws(effects.Average(), draws);
+                Interval range = blocks.Ranges(events, 1, (start, _) => stretches.Rise(start), SetDraws, random)[0];
                 tried++;
                 sum += range.Value;
                 rejected += range.Low > 0 || range.High < 0 ? 1 : 0;

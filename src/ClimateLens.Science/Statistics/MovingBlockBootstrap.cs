@@ -29,7 +29,7 @@ public static class MovingBlockBootstrap
     /// <param name="blockLength">Values in a block, 1 to all of them; 1 is the plain bootstrap.</param>
     /// <param name="random">Source of the draws.</param>
     /// <param name="means">Receives one mean a draw, in order of drawing.</param>
-    /// <remarks>Allocates nothing.</remarks>
+    /// <remarks>Allocates nothing for up to 512 values.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or the block length is impossible.</exception>
     public static void Means(ReadOnlySpan<double> series, int blockLength, SeededRandom random, Span<double> means)
     {
@@ -39,20 +39,38 @@ public static class MovingBlockBootstrap
             Guard.Finite(value, nameof(series));
         }
 
-        int starts = series.Length - blockLength + 1;
+        Span<int> times = series.Length <= 512 ? stackalloc int[series.Length] : new int[series.Length];
         for (int draw = 0; draw < means.Length; draw++)
         {
+            Times(blockLength, random, times);
             double sum = 0;
-            for (int filled = 0; filled < series.Length; filled += blockLength)
+            for (int i = 0; i < series.Length; i++)
             {
-                int start = (int)(random.NextDouble() * starts);
-                foreach (double value in series.Slice(start, Math.Min(blockLength, series.Length - filled)))
-                {
-                    sum += value;
-                }
+                sum += times[i] * series[i];
             }
 
             means[draw] = sum / series.Length;
+        }
+    }
+
+    /// <summary>How often each value of a series is in one resampled series: for what is more than a mean.</summary>
+    /// <param name="blockLength">Values in a block, 1 to all of them.</param>
+    /// <param name="random">Source of the draws.</param>
+    /// <param name="times">Receives how often; their sum is the number of values.</param>
+    /// <remarks>Allocates nothing.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The block length is impossible.</exception>
+    public static void Times(int blockLength, SeededRandom random, Span<int> times)
+    {
+        Guard.Within(blockLength, 1, times.Length, "(values)");
+        times.Clear();
+        int starts = times.Length - blockLength + 1;
+        for (int filled = 0; filled < times.Length; filled += blockLength)
+        {
+            int start = (int)(random.NextDouble() * starts);
+            foreach (ref int often in times.Slice(start, Math.Min(blockLength, times.Length - filled)))
+            {
+                often++;
+            }
         }
     }
 
