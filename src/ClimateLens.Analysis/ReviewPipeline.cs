@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
@@ -33,6 +34,7 @@ public static class ReviewPipeline
         ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings); // what to know and do, most hours at stake first
         HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
         SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what they say of the sensors; changes nothing
-        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion);
+        CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes);
     }
 }

@@ -15,6 +15,9 @@ internal static class OtherHouse
             other = CanopyCover.Add(other with { Input = WiderSpacing.Of(period.Input) });
         }
 
-        return LeafState.Add(other);
+        HousePeriod leaves = LeafState.Add(other);
+
+        // What a canopy sensor's gaps are filled with was fitted to the house as it was.
+        return leaves with { Foliage = leaves.Foliage! with { FittedDifference = period.Foliage!.FittedDifference } };
     }
 }

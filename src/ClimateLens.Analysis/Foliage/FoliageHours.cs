@@ -37,7 +37,8 @@ internal sealed class FoliageHours
     /// <param name="hours">Its hours.</param>
     /// <param name="change">What the air would be otherwise; null for the air as it was. Its values may change between runs.</param>
     /// <param name="firstHour">Hours before this one are left alone.</param>
-    public FoliageHours(HousePeriod period, HourTable hours, AirChange? change = null, int firstHour = 0)
+    /// <param name="sensorMayRule">Whether a wetness sensor may rule where the nursery file lets it; of what was not it tells nothing.</param>
+    public FoliageHours(HousePeriod period, HourTable hours, AirChange? change = null, int firstHour = 0, bool sensorMayRule = true)
     {
         _hours = hours;
         _rules = period.Input.House.Rules;
@@ -60,7 +61,7 @@ internal sealed class FoliageHours
         // Where a sensor tells the leaf temperature, sun and cover take no part.
         _absorbedWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
         _aboveC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
-        _sensorWet = _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
+        _sensorWet = sensorMayRule && _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
     }
 
     /// <summary>Leaf temperature by step. [°C]</summary>
@@ -131,7 +132,7 @@ internal sealed class FoliageHours
             _speedMs[i] = _days.AirSpeedMs[day];
             _givenLeafC[i] = w.LeafFrom[i] switch
             {
-                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK - errors.LeafBalanceK, // the run adds the balance's error to all
+                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK - errors.LeafBalanceK + _change.TemperatureK[i], // the run adds the balance's error to all
                 _ => double.NaN,
             };
             if (w.LeafFrom[i] == LeafFrom.NightOffset)

@@ -62,6 +62,12 @@ public sealed record Review
     /// <summary>Causes; null until they can be told apart.</summary>
     public ImmutableArray<Cause>? Causes { get; init; }
 
+    /// <summary>The vapour balance of the house; null where it was not fitted.</summary>
+    public HouseBalanceReport? HouseBalance { get; init; }
+
+    /// <summary>Waterings over the leaves against alike stretches without one; null without them or without the weeks before.</summary>
+    public MatchedWaterings? MatchedWaterings { get; init; }
+
     /// <summary>Pot checks; null when there are none.</summary>
     public RecordCount? Pots { get; init; }
 
