@@ -14,7 +14,7 @@ namespace ClimateLens.Science.Balance;
 /// <param name="ResidualCorrelation">How far a step's residual hangs together with the one before, see <see cref="FitStepHours"/>. [1]</param>
 /// <remarks>
 /// <para><b>Formula:</b> the equation of <see cref="VapourState"/>; parameters by <see cref="BoundedLeastSquares"/> over free runs of a day, so that they are those that forecast a day and not a step.
-/// Each typical value counts as one observation with half its range as error [GELMAN13], so that what the data do not tell stays where it may be.
+/// Each typical value counts as one observation with as much again as error [GELMAN13], so that what the data do not tell stays where it may be.
 /// Covariance <c>(Σ w JᵀJ + P⁻¹)⁻¹</c> with <c>w = n_eff/(n s²)</c> [BH46]: residuals hang together.</para>
 /// <para><b>Source:</b> balance of a well-mixed house as in [BOT83], transpiration as in [BAILLE94], both from memory. <b>Range:</b> one well-mixed air volume; half a day of steady residuals is not in it.</para>
 /// <para><b>Error:</b> of the parameters that of the covariance, if the equation is right, which it is not: two of them may share what is one, as leak and dew on the cover do. What the balance

@@ -33,6 +33,9 @@ public enum BalanceTerm
     /// <summary>Evaporation of that water for each g/m³ that the air could still take up, just watered.</summary>
     LeafEvaporation,
 
+    /// <summary>What each W/m² of sun over the crop is worth to a wet surface as a deficit of the air.</summary>
+    SunDrying,
+
     /// <summary>Water that a watering which wets the floor alone leaves there to evaporate.</summary>
     FloorStore,
 

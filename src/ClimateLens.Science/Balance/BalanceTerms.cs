@@ -22,6 +22,7 @@ public sealed record BalanceTerms(
         BalanceTerm.VentWind => Vent && Wind,
         BalanceTerm.Fan => Fan,
         BalanceTerm.CoverCondensation => CoverTemperature,
+        BalanceTerm.SunDrying => Sun && (LeafWatering || FloorWatering),
         BalanceTerm.LeafStore or BalanceTerm.LeafEvaporation => LeafWatering,
         BalanceTerm.FloorStore or BalanceTerm.FloorEvaporation => FloorWatering,
         _ => true,

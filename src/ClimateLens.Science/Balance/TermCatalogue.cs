@@ -19,6 +19,8 @@ public static class TermCatalogue
         new(BalanceTerm.LeafStore, "g/m²", 1, 1500, 300, "0.2 mm on each side of three layers of leaves, 1200 g/m², and a wet floor (memory)"),
         new(BalanceTerm.LeafEvaporation, "m/h", 0.5, 100, 15,
             "Penman's rule for wet leaves in 18 °C, r_e 250 s/m, gives 9 for each layer of leaves [PENMAN48]; 100 with six layers in a draught"),
+        new(BalanceTerm.SunDrying, "g/m³ per W/m²", 0, 0.1, 0.02,
+            "Penman's s Rn/(2 ρ cp/r_e) at 18 °C, r_e 250 s/m: 0.11 for each W/m² of Rn on a leaf area, of which leaves in the shade get a tenth [PENMAN48]"),
         new(BalanceTerm.FloorStore, "g/m²", 1, 3000, 300, "3 mm stand on a floor that does not drain (no source, choice of this project)"),
         new(BalanceTerm.FloorEvaporation, "m/h", 0.5, 40, 5, "3600 · 3.2 to 12 W/(m² K)/1210 [BOT83] (memory)"),
     ];

@@ -9,6 +9,6 @@ namespace ClimateLens.Science.Balance;
 /// <param name="Source">Source of the bounds, by key of docs/references.md.</param>
 public sealed record TermInfo(BalanceTerm Term, string Unit, double Low, double High, double Typical, string Source)
 {
-    /// <summary>Standard error of the typical value: half the range, which is to say hardly anything.</summary>
-    public double TypicalError => (High - Low) / 2;
+    /// <summary>Standard error of the typical value: as much again. A choice of this project.</summary>
+    public double TypicalError => Typical;
 }

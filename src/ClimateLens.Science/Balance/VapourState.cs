@@ -8,12 +8,6 @@ namespace ClimateLens.Science.Balance;
 /// </remarks>
 internal struct VapourState(double humidityGm3)
 {
-    /// <summary>
-    /// What a W/m² of sun over the crop is worth to a wet surface in g/m³ of deficit: Penman's <c>s Rn/(2 ρ cp/r_e)</c> at 18 °C with r_e 250 s/m and a third of the sun on each leaf
-    /// area, 0.37 of Rn a leaf [PENMAN48]. A choice of this project, good to a factor of two.
-    /// </summary>
-    private const double SunAsDeficit = 0.04;
-
     private double _leaf, _floor;
 
     public double HumidityGm3 { get; private set; } = humidityGm3;
@@ -27,8 +21,8 @@ internal struct VapourState(double humidityGm3)
         double leafStore = p[(int)BalanceTerm.LeafStore], floorStore = p[(int)BalanceTerm.FloorStore];
         _leaf = Math.Min(leafStore, _leaf + (leafStore * at.LeafWetted));
         _floor = Math.Min(floorStore, _floor + (floorStore * at.FloorWetted));
-        double leafDrive = at.SaturatedGm3 + (SunAsDeficit * at.SunWm2);
-        double floorDrive = at.SaturatedGm3 + (SunAsDeficit * (1 - at.Cover) * at.SunWm2);
+        double sun = p[(int)BalanceTerm.SunDrying] * at.SunWm2;
+        double leafDrive = at.SaturatedGm3 + sun, floorDrive = at.SaturatedGm3 + ((1 - at.Cover) * sun);
         double leaf = Conductance(p[(int)BalanceTerm.LeafEvaporation], _leaf, leafStore, leafDrive - HumidityGm3, hours);
         double floor = Conductance(p[(int)BalanceTerm.FloorEvaporation], _floor, floorStore, floorDrive - HumidityGm3, hours);
         double pores = at.Cover * p[(int)BalanceTerm.AirTranspiration];

@@ -5,8 +5,8 @@ namespace ClimateLens.Science.Statistics;
 /// <summary>Nonlinear least squares within bounds.</summary>
 /// <remarks>
 /// <para><b>Formula:</b> Levenberg and Marquardt's damped steps over the parameters that are free: one that stands at a bound and would be pushed out of it is held there, and a
-/// step is cut off at the bounds. Slopes by forward differences of a millionth of the range. Ends when a step moves no parameter by more than a ten-millionth of its range or
-/// lessens the sum by less than a thousand-millionth of it, or after <see cref="MostRounds"/> rounds.</para>
+/// step is cut off at the bounds. Slopes by forward differences of a millionth of the range. Ends when a step moves no parameter by more than a millionth of its range or
+/// lessens the sum by less than a hundred-thousandth of it, or after <see cref="MostRounds"/> rounds.</para>
 /// <para><b>Source:</b> [MARQUARDT63], from memory; bounds by projection, [KELLEY99], from memory. <b>Range:</b> one minimum near the start: it finds a nearby one, not the least of all.</para>
 /// <para>Given the same inputs it gives the same bits: no threads, no chance.</para>
 /// </remarks>
@@ -15,7 +15,7 @@ internal sealed class BoundedLeastSquares(BoundedLeastSquares.Residuals residual
     /// <summary>Most rounds of slopes and steps.</summary>
     public const int MostRounds = 60;
 
-    private const double SlopeStep = 1e-6, LeastMove = 1e-7, LeastGain = 1e-9, MostDamping = 1e10;
+    private const double SlopeStep = 1e-6, LeastMove = 1e-6, LeastGain = 1e-5, MostDamping = 1e10;
 
     private readonly double[] _here = new double[count], _there = new double[count];
     private readonly double[][] _slopes = [.. low.Select(_ => new double[count])];

@@ -45,6 +45,9 @@ public sealed class HouseWater(PotBench pots)
 
     public WetSurface Glass { get; } = new(false);
 
+    /// <summary>Share of overhead water, less what leaves hold, that ends in pots. [1]</summary>
+    public static double ShareCaught(double potsPerM2) => Math.Min(0.9, FunnelledIntoPots * CropPlan.PotAreaM2 * potsPerM2);
+
     /// <summary>All of it. [kg/m²]</summary>
     public double StoredKgM2(double potsPerM2)
         => _vapour.StoredKgM2 + FilmKgM2 + FloorKgM2 + GlassKgM2 + (pots.MeanMl / 1000 * potsPerM2);
@@ -69,7 +72,7 @@ public sealed class HouseWater(PotBench pots)
             double caught = Math.Min(room, 0.35 * crop.Cover * given);
             FilmKgM2 += caught;
             left -= caught;
-            double share = Math.Min(0.9, FunnelledIntoPots * CropPlan.PotAreaM2 * crop.DensityPerM2);
+            double share = ShareCaught(crop.DensityPerM2);
             toPot = left / watering.Share * share / crop.DensityPerM2;
         }
 
