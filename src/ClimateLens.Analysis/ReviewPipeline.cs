@@ -31,10 +31,10 @@ public static class ReviewPipeline
         house = LeafState.Add(house);                            // the weather of the leaves: measured, modelled or assumed
         RiskState risk = RiskHours.Find(house);                  // leaf, film and risk by hour, with their probability
         ImmutableArray<Watering>? waterings = Waterings.Find(house, risk); // against the cut-off, with the air before and after
-        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings); // what to know and do, most hours at stake first
         HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
-        SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what they say of the sensors; changes nothing
         CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes); // what to know and do, most hours at stake first
+        SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what the weeks before say of the sensors; changes nothing
         return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes);
     }
 }

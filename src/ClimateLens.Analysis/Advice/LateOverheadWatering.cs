@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using NodaTime;
@@ -25,12 +26,16 @@ internal static class LateOverheadWatering
         int risk = nights.Sum(n => n.Risk), humid = nights.Sum(n => n.Humid);
         string days = Say.List([.. nights.Select(n => Say.Day(n.Day))]);
         string came = nights.Length == 1 ? "The night after came" : "The nights after, together, came";
+        Estimate? avoided = Avoidable.By(evidence, Change.WaterBeforeCutOff);
+        string saved = avoided is null ? ""
+            : Avoidable.IsWorthwhile(avoided) ? $" Finished by the cut-off, {Avoidable.Hours(evidence, avoided)} would not have been."
+            : $" Finishing by the cut-off alone would have changed little ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)} risk hours fewer).";
         return new Candidate(
             Id,
-            Math.Max(risk, 1 + humid / 2.0),
-            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the day's cut-off{Meaning(evidence, late)} ({days}). {came} with {Say.Count(risk, "risk hour")}.",
+            avoided?.Value ?? Math.Max(risk, 1 + (humid / 2.0)),
+            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the day's cut-off{Meaning(evidence, late)} ({days}). {came} with {Say.Count(risk, "risk hour")}.{saved}",
             $"{Earlier(evidence, late)} Where the crop allows, water below the leaves.",
-            $"{Basis(evidence, late)} Risk hours that came with late watering (leaves wet by the film model, or near the dew point) need not all come from it: a humid evening would bring both.",
+            $"{Basis(evidence, late)} Risk hours that came with late watering (leaves wet by the film model, or near the dew point) need not all come from it: a humid evening would bring both.{(avoided is null ? "" : $" {Avoidable.Caution}")}",
             [.. nights.Select(n => n.Fact)]);
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Stages;
@@ -42,16 +41,16 @@ internal static class BalanceColumns
             StepHours = axis.Step.TotalHours,
             Day = dates[from..].Select(d => Period.DaysBetween(Epoch, d)).ToArray(),
             HumidityGm3 = period.Frame.Values(Derived.AbsoluteHumidityGm3).AsSpan()[from..].ToArray(),
-            AirC = air[from..],
-            OutsideGm3 = Outside(period)[from..],
-            SunWm2 = hasSun ? sun[from..] : default(ReadOnlyMemory<double>),
+            AirC = air.AsMemory(from),
+            OutsideGm3 = Outside(period).AsMemory(from),
+            SunWm2 = hasSun ? sun.AsMemory(from) : default(ReadOnlyMemory<double>),
             Cover = cover.Known ? day[from..].Select(d => cover.Days[d].Value).ToArray() : default(ReadOnlyMemory<double>),
             Vent = Share(period, "ventPosition", 100, from),
-            WindMs = UsedSeries.Of(period, "windSpeed") is double[] wind ? wind[from..] : default(ReadOnlyMemory<double>),
+            WindMs = UsedSeries.Of(period, "windSpeed") is double[] wind ? wind.AsMemory(from) : default(ReadOnlyMemory<double>),
             Fan = Share(period, "fan", 1, from),
-            CoverC = above.Any(double.IsFinite) ? above[from..] : default(ReadOnlyMemory<double>),
-            LeafWetted = leaf[from..],
-            FloorWetted = floor[from..],
+            CoverC = above.Any(double.IsFinite) ? above.AsMemory(from) : default(ReadOnlyMemory<double>),
+            LeafWetted = leaf.AsMemory(from),
+            FloorWetted = floor.AsMemory(from),
         };
     }
 

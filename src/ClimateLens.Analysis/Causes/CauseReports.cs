@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Matching;

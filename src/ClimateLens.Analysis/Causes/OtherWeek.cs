@@ -2,7 +2,6 @@ using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Science.Balance;
-using ClimateLens.Science.Canopy;
 using ClimateLens.Science.Leaf;
 using ClimateLens.Science.Psychrometrics;
 

@@ -1,8 +1,5 @@
-using ClimateLens.Analysis.Foliage;
-using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
-using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Statistics;
 
 namespace ClimateLens.Analysis.Causes;

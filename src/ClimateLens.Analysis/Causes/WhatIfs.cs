@@ -8,8 +8,8 @@ namespace ClimateLens.Analysis.Causes;
 /// <summary>What-ifs and shares from replayed weeks.</summary>
 /// <remarks>
 /// <para><b>Formula:</b> hours avoided by a set of changes: risk hours as it was less those under it, both by the same draws. The share of a cause is the Shapley value (<see cref="ShapleyValues"/>) of its change
-/// in the game of hours avoided; weather has what no change avoids. The replay has fewer draws than the total of the page and may differ from it by an hour or so, so that shares are scaled to
-/// the total; they add up to it to 1e-9.</para>
+/// in the game of hours avoided; weather has what no change avoids. The replay has fewer draws than the total of the page and may differ from it by an hour or so, so that both are scaled to
+/// the total; shares add up to it to 1e-9.</para>
 /// </remarks>
 internal static class WhatIfs
 {
@@ -22,7 +22,7 @@ internal static class WhatIfs
     {
         Change[] players = [.. ChangeNames.Each.Where(c => weeks.Known.HasFlag(c))];
         double[] shares = Game(players, set => weeks.Values[set]);
-        double scale = weeks.Values[0] > 0 ? total.Value / weeks.Values[0] : 0;
+        double scale = Scale(weeks, total);
         double[][] drawn = [.. Enumerable.Range(0, weeks.Draws).Select(d => Game(players, set => weeks.Counts[set]![d]))];
         List<Cause> causes = [.. players.Select((p, i) => new Cause(ChangeNames.Cause(p), Estimates.Of(scale * shares[i], [.. drawn.Select(d => d[i])])))];
         double rest = total.Value - causes.Sum(c => c.RiskHours.Value);
@@ -33,13 +33,14 @@ internal static class WhatIfs
     private static WhatIf Of(ReplayedWeeks weeks, Change set, Estimate total)
     {
         double[] before = weeks.Counts[0]!, after = weeks.Counts[(int)set]!;
-        double avoided = weeks.Values[0] - weeks.Values[(int)set];
-        Estimate gone = Estimates.OfCount((int)avoided, [.. before.Select((b, d) => b - after[d])]);
+        int avoided = (int)Math.Round(Scale(weeks, total) * (weeks.Values[0] - weeks.Values[(int)set]), MidpointRounding.AwayFromZero);
         return new WhatIf(
             set == weeks.Known ? ChangeNames.All : ChangeNames.WhatIf(set),
-            Estimates.OfCount((int)Math.Max(0, total.Value - avoided), [.. after]),
-            gone);
+            Estimates.OfCount((int)total.Value - avoided, [.. after]),
+            Estimates.OfCount(avoided, [.. before.Select((b, d) => b - after[d])]));
     }
+
+    private static double Scale(ReplayedWeeks weeks, Estimate total) => weeks.Values[0] > 0 ? total.Value / weeks.Values[0] : 0;
 
     private static double[] Game(Change[] players, Func<int, double> value)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ClimateLens.Nursery;
 using NodaTime;
 
