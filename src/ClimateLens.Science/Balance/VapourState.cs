@@ -2,8 +2,9 @@ namespace ClimateLens.Science.Balance;
 
 /// <summary>Vapour in the air of a house, and water that still evaporates from its surfaces, moved on step by step.</summary>
 /// <remarks>
-/// <para><b>Formula:</b> <c>h dχ/dt = C (a S + b D) + Σ k ω (D + κ S) - G (χ - χ_out) - c max(0, χ - χ_cover)</c> with D = χ_sat - χ and ω the share of a store that is
-/// left: linear in χ between dew and no dew, so a step is an exponential, and where dew begins or ends within it two. Stores shrink by what evaporates and are held over a step.</para>
+/// <para><b>Formula:</b> <c>h dχ/dt = C (a S + b D) + Σ k ω (D + κ S) - G (χ - χ_out) - c max(0, χ - χ_cover)</c> with D = χ_sat - χ and
+/// ω the wet part of a surface, m^⅔, m the share of its store that is left [DEARDORFF78] (memory). Linear in χ between dew and no dew, so a step is an exponential, and where dew
+/// begins or ends within it two. Stores shrink by what evaporates and are held over a step.</para>
 /// <para>χ never exceeds saturation: what would is fog or dew anywhere.</para>
 /// </remarks>
 internal struct VapourState(double humidityGm3)
@@ -40,7 +41,12 @@ internal struct VapourState(double humidityGm3)
     /// <summary>No more evaporates within a step than there is.</summary>
     private static double Conductance(double full, double left, double store, double deficit, double hours)
     {
-        double conductance = full * left / store;
+        if (left <= 0)
+        {
+            return 0;
+        }
+
+        double share = left / store, conductance = full * Math.Cbrt(share * share);
         return conductance * deficit * hours > left ? left / (deficit * hours) : conductance;
     }
 
