@@ -90,7 +90,7 @@ internal sealed class FoliageHours
         _days.Under(errors);
         FillSteps(errors, hourlyPct, hourly);
         FillHours(errors, hourlyPct, hourly);
-        LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC);
+        LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC, _weather.OpenShare);
         FilmParameters film = _film with { LeafBiasK = errors.LeafBalanceK, CapacityMm = _film.CapacityMm * errors.FilmFactor };
         FoliageFilm.Run(climate, _weather.WaterMm, _stepSeconds, film, double.NaN, LeafStepC, FilmStepMm);
         WetStates.Default.Of(FilmStepMm, WetStep);
