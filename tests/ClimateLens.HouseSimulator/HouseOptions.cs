@@ -17,4 +17,8 @@ public sealed record HouseOptions(
     ControlSettings Control,
     IWateringPlan Watering,
     double TemperatureBiasK = 0,
-    double HumidityBiasPct = 0);
+    double HumidityBiasPct = 0)
+{
+    /// <summary>What nobody logs of it.</summary>
+    public HouseNature Nature { get; init; } = HouseNature.Usual;
+}

@@ -28,7 +28,7 @@ internal sealed class FoliageHours
     private readonly CanopyDays _days;
     private readonly AirUnderBias _air;
     private readonly double[] _temperatureK, _humidityPct, _none;
-    private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sensorWet;
+    private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sunWm2, _coverC, _sensorWet;
 
     public FoliageHours(HousePeriod period, HourTable hours)
     {
@@ -43,14 +43,15 @@ internal sealed class FoliageHours
         int steps = _weather.Count;
         (_temperatureK, _humidityPct, _none) = (new double[hours.Count], new double[hours.Count], new double[hours.Count]);
         (_airC, _relativeHumidityPct, _speedMs, _givenLeafC) = (new double[steps], new double[steps], new double[steps], new double[steps]);
+        (_absorbedWm2, _aboveC) = (new double[steps], new double[steps]);
         (LeafStepC, FilmStepMm, WetStep) = (new double[steps], new double[steps], new double[steps]);
 
         (LeafC, DewPointC, MarginK, Wet) = (new double[hours.Count], new double[hours.Count], new double[hours.Count], new double[hours.Count]);
         Risk = new bool[hours.Count];
 
         // Where a sensor tells the leaf temperature, sun and cover take no part.
-        _absorbedWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
-        _aboveC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
+        _sunWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
+        _coverC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
         _sensorWet = _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
     }
 
@@ -91,7 +92,7 @@ internal sealed class FoliageHours
         FillSteps(errors, hourlyPct, hourly);
         FillHours(errors, hourlyPct, hourly);
         LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC, _weather.OpenShare);
-        FilmParameters film = _film with { LeafBiasK = errors.LeafBalanceK, CapacityMm = _film.CapacityMm * errors.FilmFactor };
+        FilmParameters film = _film with { CapacityMm = _film.CapacityMm * errors.FilmFactor };
         FoliageFilm.Run(climate, _weather.WaterMm, _stepSeconds, film, double.NaN, LeafStepC, FilmStepMm);
         WetStates.Default.Of(FilmStepMm, WetStep);
         _sensorWet.CopyTo(WetStep.AsSpan());
@@ -116,12 +117,14 @@ internal sealed class FoliageHours
             _speedMs[i] = _days.AirSpeedMs[day];
             _givenLeafC[i] = w.LeafFrom[i] switch
             {
-                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK - errors.LeafBalanceK, // the run adds the balance's error to all
+                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK,
                 _ => double.NaN,
             };
+            _absorbedWm2[i] = _sunWm2[i] * errors.LightFactor;
+            _aboveC[i] = _coverC[i] + (errors.LeafBalanceK * _days.AbovePerLeafK[day]);
             if (w.LeafFrom[i] == LeafFrom.NightOffset)
             {
-                double dryK = (-w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK)) - errors.LeafBalanceK;
+                double dryK = -w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK);
                 _aboveC[i] = _airC[i] is >= -30 and <= 60 ? RadiatingForOffset.Above(new(_airC[i]), new(dryK), new(_speedMs[i]), _film.Leaf).Value : double.NaN;
             }
         }

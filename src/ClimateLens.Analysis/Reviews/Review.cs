@@ -97,7 +97,7 @@ public sealed record Review
 }
 
 /// <summary>What a cause of error brings to the risk hours of the period by itself.</summary>
-/// <param name="Cause"><c>airTemperature</c>, <c>relativeHumidity</c>, <c>leafTemperature</c>, <c>canopyTemperature</c>, <c>canopyHumidity</c>, <c>cover</c>, <c>airSpeed</c> or <c>film</c>.</param>
+/// <param name="Cause"><c>airTemperature</c>, <c>relativeHumidity</c>, <c>leafTemperature</c>, <c>canopyTemperature</c>, <c>canopyHumidity</c>, <c>cover</c>, <c>airSpeed</c>, <c>light</c> or <c>film</c>.</param>
 /// <param name="Hours">Risk hours by which one standard deviation of it moves the total. [h]</param>
 /// <param name="Share">Its part of the variance of all causes. [1]</param>
 public sealed record ErrorShare(string Cause, double Hours, double Share);

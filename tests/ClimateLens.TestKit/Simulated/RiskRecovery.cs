@@ -35,7 +35,7 @@ public static class RiskRecovery
     /// <param name="weeks">ISO weeks.</param>
     public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, bool biased, IReadOnlyList<string> weeks)
     {
-        NurseryRun run = NurseryRun.Of(seed);
+        NurseryRun run = NurseryRun.Of(seed, house => HouseNature.Drawn(seed, house));
         SeededRandom random = new(seed * 7919);
         foreach (HouseRun plain in run.Houses)
         {
