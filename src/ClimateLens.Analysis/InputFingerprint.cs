@@ -23,6 +23,11 @@ public static class InputFingerprint
     public static string Of(HouseInput input)
     {
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (HouseInput earlier in input.Earlier)
+        {
+            Texts(hash, "earlier", Of(earlier));
+        }
+
         Texts(hash, ProvenanceOf.Tool, ReviewAssembly.SchemaVersion, ProvenanceOf.TimeZoneData);
         Nursery(hash, input.Nursery);
         House(hash, input.House);

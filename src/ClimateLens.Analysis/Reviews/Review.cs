@@ -71,6 +71,9 @@ public sealed record Review
     /// <summary>Records by kind (camelCase) with the number in the period; null when there are none.</summary>
     public ImmutableSortedDictionary<string, RecordCount>? Records { get; init; }
 
+    /// <summary>Risk hours by week beside the plants found affected; null where none were counted.</summary>
+    public ScoutingReport? Scouting { get; init; }
+
     /// <summary>Outlook for the coming night; null until a model has skill.</summary>
     public RecordCount? Outlook { get; init; }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Scouting;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -38,6 +39,7 @@ public static class ReviewAssembly
             Waterings = waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
+            Scouting = ScoutingOf.Period(period),
             Sensors = SensorReports.Of(period),
             SecondOpinion = opinion.Sensors.IsEmpty ? null : opinion,
             Clocks = period.Clocks,

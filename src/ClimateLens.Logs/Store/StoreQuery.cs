@@ -17,11 +17,18 @@ namespace ClimateLens.Logs.Store;
 /// <param name="cache">Reads parts.</param>
 internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache)
 {
-    /// <summary>How far before the run-in plant widths are looked for: a crop's growth is fitted to all of them.</summary>
+    /// <summary>How far before the run-in plant widths and scouting are looked for: a crop's growth is fitted to all of them, and counts are held against the weeks before.</summary>
     private static readonly Duration CropTime = Duration.FromDays(366);
 
-    /// <summary>Loads a house period, its run-in and the readings before it.</summary>
+    /// <summary>Loads a house period, its run-in, the readings before it, and the earlier weeks that its scouting is held against.</summary>
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history)
+    {
+        HouseInput input = Alone(house, period, runIn, history);
+        IReadOnlyList<IsoWeek> earlier = ScoutedWeeks.Before(input.Records, period, nursery.Zone);
+        return input with { Earlier = [.. earlier.Select(week => Alone(house, week.In(nursery.Zone), runIn, Duration.Zero))] };
+    }
+
+    private HouseInput Alone(HouseSettings house, Interval period, Duration runIn, Duration history)
     {
         Instant start = period.Start - runIn;
         long from = Micros.Of(start);
@@ -41,7 +48,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {
-                records.AddRange(RecordsOf(source, kind, house.Id, kind == RecordKind.PlantWidths ? Micros.Of(start - CropTime) : from, to));
+                records.AddRange(RecordsOf(source, kind, house.Id, kind is RecordKind.PlantWidths or RecordKind.Scouting ? Micros.Of(start - CropTime) : from, to));
             }
             else
             {

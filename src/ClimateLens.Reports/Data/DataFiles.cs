@@ -40,11 +40,14 @@ public static class DataFiles
     /// <summary>Causes of error.</summary>
     public const string ErrorShares = "error-shares.csv";
 
+    /// <summary>Risk hours and affected plants by week.</summary>
+    public const string Scouting = "scouting.csv";
+
     /// <summary>The review, whole.</summary>
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Canopy, ErrorShares, Files, Findings, Flags, Gaps, Hours, Review, SecondOpinion, Sensors, Waterings, WetPeriods];
+    public static ImmutableArray<string> Names { get; } = [Canopy, ErrorShares, Files, Findings, Flags, Gaps, Hours, Review, Scouting, SecondOpinion, Sensors, Waterings, WetPeriods];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -80,6 +83,11 @@ public static class DataFiles
         if (review.SecondOpinion is { } opinion)
         {
             files[SecondOpinion] = SecondOpinionTable.Of(opinion);
+        }
+
+        if (review.Scouting is { } scouting)
+        {
+            files[Scouting] = ScoutingTable.Of(scouting);
         }
 
         if (review.Waterings is { } waterings)
