@@ -41,7 +41,7 @@ public sealed class ScoutingCell : IReportCell
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week</caption><thead><tr><th scope=\"col\">Week</th><th scope=\"col\">Risk hours</th>");
         foreach (ScoutedSymptom symptom in shown)
         {
-            body.Line($"<th scope=\"col\">{Name(symptom)}, plants</th>");
+            body.Line($"<th scope=\"col\">{NameOf(symptom)}, plants</th>");
         }
 
         body.Line($"</tr></thead><tbody>");
@@ -65,14 +65,14 @@ public sealed class ScoutingCell : IReportCell
         string pairs = Words.Count(symptom.Pairs, "pair", "pairs");
         if (symptom.Correlation is not { } rho)
         {
-            return $"{Name(symptom)}: whether counts rise with risk hours is not known, from {pairs} of a count and the week before it.";
+            return $"{NameOf(symptom)}: whether counts rise with risk hours is not known, from {pairs} of a count and the week before it.";
         }
 
         string verdict = rho.Low > 0 ? "more was found after weeks with more risk hours" : rho.High < 0 ? "less was found after weeks with more risk hours" : "no clear sign either way";
-        return $"{Name(symptom)}: {verdict} (rank correlation {Signed(rho.Value)}, {Signed(rho.Low)} to {Signed(rho.High)}, from {pairs} of a count and the week before it; {Words.Share(symptom.ChanceShare)} of random pairings are as far from nought).";
+        return $"{NameOf(symptom)}: {verdict} (rank correlation {Signed(rho.Value)}, {Signed(rho.Low)} to {Signed(rho.High)}, from {pairs} of a count and the week before it; {Words.Share(symptom.ChanceShare)} of random pairings are as far from nought).";
     }
 
-    private static string Name(ScoutedSymptom symptom) => symptom.Symptom.Length == 0 ? "Symptom not named" : Words.Capital(symptom.Symptom);
+    private static string NameOf(ScoutedSymptom symptom) => symptom.Symptom.Length == 0 ? "Symptom not named" : Words.Capital(symptom.Symptom);
 
     private static string Signed(double rho) => $"{(rho < 0 ? "\u2212" : "")}{DisplayUnits.Number(Math.Abs(rho), 2)}";
 }
