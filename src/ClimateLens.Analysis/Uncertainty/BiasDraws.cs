@@ -32,7 +32,7 @@ public sealed class BiasDraws
         SeededRandom random = new(unchecked((ulong)Seed));
         for (int draw = 0; draw < Count; draw++)
         {
-            // All are drawn whether needed or not, so that adding a sensor leaves the other draws as they are.
+            // All are drawn whether needed or not, so that adding a sensor leaves the other draws as they are; a new cause gets a round of its own.
             _errors[draw] = new FoliageErrors
             {
                 TemperatureK = TemperatureK[draw] = widths.TemperatureK * random.NextUniform(-1, 1),
@@ -47,8 +47,12 @@ public sealed class BiasDraws
                 CoverQuantile = random.NextUniform(0, 1),
                 AirSpeedFactor = Math.Pow(ErrorWidths.AirSpeedFactor, random.NextUniform(-1, 1)),
                 FilmFactor = Math.Pow(ErrorWidths.FilmFactor, random.NextUniform(-1, 1)),
-                LightFactor = 1 + (ErrorWidths.LightShare * random.NextUniform(-1, 1)),
             };
+        }
+
+        for (int draw = 0; draw < Count; draw++)
+        {
+            _errors[draw] = _errors[draw] with { LightFactor = 1 + (ErrorWidths.LightShare * random.NextUniform(-1, 1)) };
         }
     }
 
