@@ -53,6 +53,22 @@ public sealed class EarlierWeeksTests
         Assert.Empty(store.Load(nursery.House, Week(42), Duration.FromDays(9)).Earlier);
     }
 
+    /// <summary>Two pages look back at one object, until the store changes.</summary>
+    [Fact]
+    public void Load_NextWeek_BringsTheSameWeeks_AndOthersAfterAnImport()
+    {
+        using TestNursery nursery = Filled("2025-09-24T09:00,1,3\n");
+        using ReadingStore store = ReadingStore.Open(nursery.Settings, nursery.Folder);
+        store.Import();
+        HouseInput Load(int week) => store.Load(nursery.House, Week(week), Duration.FromDays(9));
+        HouseInput first = Load(41);
+        Assert.Same(first.Earlier[0], Load(42).Earlier[0]);
+        nursery.Write("b.csv", "time,temp,rh\n2025-09-16T09:30,40,40\n");
+        store.Import();
+        HouseInput changed = Load(42).Earlier[0];
+        Assert.Equal(first.Earlier[0].Batches[0].UtcMicros.Length + 1, changed.Batches[0].UtcMicros.Length);
+    }
+
     private static Interval Week(int number) => new IsoWeek(2025, number).In(DateTimeZoneProviders.Tzdb["Europe/London"]);
 
     private static TestNursery Filled(string counts)

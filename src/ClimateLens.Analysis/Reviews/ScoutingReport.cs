@@ -9,7 +9,7 @@ public sealed record ScoutingReport(ImmutableArray<ScoutedWeek> Weeks, Immutable
 
 /// <summary>A week that is looked back at.</summary>
 /// <param name="Week">ISO 8601 week.</param>
-/// <param name="RiskHours">Risk hours from the readings as they are; null where too little is known. [h]</param>
+/// <param name="RiskHours">Risk hours; of an earlier week by fewer draws than its own page; null where too little is known. [h]</param>
 public sealed record ScoutedWeek(string Week, int? RiskHours);
 
 /// <summary>What was counted of one symptom.</summary>

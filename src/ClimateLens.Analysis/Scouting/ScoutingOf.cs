@@ -24,25 +24,27 @@ internal static class ScoutingOf
     private const double Level = 0.9;
 
     /// <summary>The report; null where nothing was counted in the weeks that are looked at.</summary>
-    public static ScoutingReport? Period(HousePeriod period)
+    /// <param name="period">The house period.</param>
+    /// <param name="risk">Its own risk hours.</param>
+    public static ScoutingReport? Of(HousePeriod period, RiskState risk)
     {
         HouseInput input = period.Input;
         DateTimeZone zone = input.Nursery.Zone;
-        SortedDictionary<IsoWeek, int?> risk = [];
+        SortedDictionary<IsoWeek, int?> hours = [];
         foreach (HouseInput week in input.Earlier.Where(w => StandsIn(input, w)))
         {
-            risk[WeekOf(week, zone)] = WeekRisk.Of(week);
+            hours[WeekOf(week, zone)] = WeekRisk.Of(week);
         }
 
         IsoWeek own = WeekOf(input, zone);
         if (own.In(zone) == input.Period)
         {
-            risk[own] = WeekRisk.Of(period);
+            hours[own] = (int?)risk.Total?.Value;
         }
 
         var counts = WeekCounts.Of(input.Records.Where(row => row.At < input.Period.End), zone);
-        ScoutedSymptom[] symptoms = [.. counts.Where(symptom => symptom.Value.Keys.Any(risk.ContainsKey)).Select(symptom => SymptomOf(symptom.Key, symptom.Value, risk))];
-        return symptoms.Length == 0 ? null : new([.. risk.Select(w => new ScoutedWeek(w.Key.ToString(), w.Value))], [.. symptoms]);
+        ScoutedSymptom[] symptoms = [.. counts.Where(symptom => symptom.Value.Keys.Any(hours.ContainsKey)).Select(symptom => SymptomOf(symptom.Key, symptom.Value, hours))];
+        return symptoms.Length == 0 ? null : new([.. hours.Select(w => new ScoutedWeek(w.Key.ToString(), w.Value))], [.. symptoms]);
     }
 
     private static ScoutedSymptom SymptomOf(string symptom, SortedDictionary<IsoWeek, double> counts, SortedDictionary<IsoWeek, int?> risk)

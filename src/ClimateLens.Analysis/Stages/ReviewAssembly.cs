@@ -39,7 +39,7 @@ public static class ReviewAssembly
             Waterings = waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
-            Scouting = ScoutingOf.Period(period),
+            Scouting = ScoutingOf.Of(period, risk),
             Sensors = SensorReports.Of(period),
             SecondOpinion = opinion.Sensors.IsEmpty ? null : opinion,
             Clocks = period.Clocks,

@@ -15,7 +15,8 @@ namespace ClimateLens.Logs.Store;
 /// <param name="nursery">The nursery.</param>
 /// <param name="sourceOf">The ledger's entry of an export, or null.</param>
 /// <param name="cache">Reads parts.</param>
-internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache)
+/// <param name="earlier">Keeps the weeks that are looked back at.</param>
+internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache, EarlierWeeks earlier)
 {
     /// <summary>How far before the run-in plant widths and scouting are looked for: a crop's growth is fitted to all of them, and counts are held against the weeks before.</summary>
     private static readonly Duration CropTime = Duration.FromDays(366);
@@ -24,8 +25,13 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history)
     {
         HouseInput input = Alone(house, period, runIn, history);
-        IReadOnlyList<IsoWeek> earlier = ScoutedWeeks.Before(input.Records, period, nursery.Zone);
-        return input with { Earlier = [.. earlier.Select(week => Alone(house, week.In(nursery.Zone), runIn, Duration.Zero))] };
+        IReadOnlyList<IsoWeek> weeks = ScoutedWeeks.Before(input.Records, period, nursery.Zone);
+        if (weeks.Count > 0)
+        {
+            earlier.ForgetBefore(weeks[0]);
+        }
+
+        return input with { Earlier = [.. weeks.Select(week => earlier.Get(house, runIn, week, () => Alone(house, week.In(nursery.Zone), runIn, Duration.Zero)))] };
     }
 
     private HouseInput Alone(HouseSettings house, Interval period, Duration runIn, Duration history)

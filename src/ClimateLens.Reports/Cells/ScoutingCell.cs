@@ -33,7 +33,7 @@ public sealed class ScoutingCell : IReportCell
             string.Join(' ', shown.Select(Sentence)),
             body.ToHtml(),
             "A count is held against the risk hours of the week before its own; how long a spot takes to show is not known here, and no other lag is tried. This shows whether the two went together, not that one caused "
-            + "the other, and no link over few weeks does not show that there is none: weeks of one crop follow from each other, and crop, cleaning and the eye of who counts change with them. Risk hours here are those of the readings as they are.");
+            + "the other, and no link over few weeks does not show that there is none: weeks of one crop follow from each other, and crop, cleaning and the eye of who counts change with them. Risk hours of earlier weeks are worked out anew, with fewer draws than on their own pages, and may part from these by some hours.");
     }
 
     private static void Table(HtmlBuilder body, ScoutingReport scouting, ScoutedSymptom[] shown)
