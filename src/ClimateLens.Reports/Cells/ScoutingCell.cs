@@ -9,6 +9,7 @@ namespace ClimateLens.Reports.Cells;
 public sealed class ScoutingCell : IReportCell
 {
     private const int MostSymptoms = 4; // the rest stand in the data
+    private const double MostByChance = 0.1; // as the 5 to 95 % range, which few pairs make too narrow
 
     /// <inheritdoc/>
     public string Name => "scouting";
@@ -68,7 +69,8 @@ public sealed class ScoutingCell : IReportCell
             return $"{NameOf(symptom)}: whether counts rise with risk hours is not known, from {pairs} of a count and the week before it.";
         }
 
-        string verdict = rho.Low > 0 ? "more was found after weeks with more risk hours" : rho.High < 0 ? "less was found after weeks with more risk hours" : "no clear sign either way";
+        bool likely = symptom.ChanceShare <= MostByChance;
+        string verdict = likely && rho.Low > 0 ? "more was found after weeks with more risk hours" : likely && rho.High < 0 ? "less was found after weeks with more risk hours" : "no clear sign either way";
         return $"{NameOf(symptom)}: {verdict} (rank correlation {Signed(rho.Value)}, {Signed(rho.Low)} to {Signed(rho.High)}, from {pairs} of a count and the week before it; {Words.Share(symptom.ChanceShare)} of random pairings are as far from nought).";
     }
 
