@@ -7,6 +7,7 @@ return args switch
     ["import-vs-duckdb", .. var rest] => ImportVsDuckDb.Run(rest),
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
+    ["risk-hours"] => RiskHoursCost.Run(),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
     ["learned-rates", .. var rest] => LearnedRates.Run(rest),

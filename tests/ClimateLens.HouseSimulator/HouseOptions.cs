@@ -19,4 +19,8 @@ public sealed record HouseOptions(
     IWateringPlan Watering,
     double TemperatureBiasK = 0,
     double HumidityBiasPct = 0,
-    DawnControl? Dawn = null);
+    DawnControl? Dawn = null)
+{
+    /// <summary>What nobody logs of it.</summary>
+    public HouseNature Nature { get; init; } = HouseNature.Usual;
+}

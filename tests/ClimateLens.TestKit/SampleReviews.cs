@@ -39,6 +39,7 @@ public static class SampleReviews
                 .Add("potChecks", new RecordCount(24, "Not yet made into a dry-down."))
                 .Add("treatments", new RecordCount(1, "")),
             Pots = new RecordCount(24, "Not yet made into a dry-down."),
+            Scouting = SampleParts.Scouting,
             Sensors = SampleParts.Sensors,
             SecondOpinion = SampleParts.SecondOpinion,
             Clocks = SampleParts.Clocks,

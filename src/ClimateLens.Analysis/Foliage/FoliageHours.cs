@@ -30,7 +30,7 @@ internal sealed class FoliageHours
     private readonly double[] _temperatureK, _humidityPct, _none;
     private readonly AirChange _change;
     private readonly int _firstHour, _firstStep;
-    private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sensorWet;
+    private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sunWm2, _coverC, _sensorWet;
 
     /// <summary>Prepares for the hours of a house period.</summary>
     /// <param name="period">The house period, with the weather of its leaves.</param>
@@ -53,14 +53,15 @@ internal sealed class FoliageHours
         _change = change ?? new AirChange(steps, _perHour);
         (_temperatureK, _humidityPct, _none) = (new double[hours.Count], new double[hours.Count], new double[hours.Count]);
         (_airC, _relativeHumidityPct, _speedMs, _givenLeafC) = (new double[steps], new double[steps], new double[steps], new double[steps]);
+        (_absorbedWm2, _aboveC) = (new double[steps], new double[steps]);
         (LeafStepC, FilmStepMm, WetStep) = (new double[steps], new double[steps], new double[steps]);
 
         (LeafC, DewPointC, MarginK, Wet) = (new double[hours.Count], new double[hours.Count], new double[hours.Count], new double[hours.Count]);
         Risk = new bool[hours.Count];
 
         // Where a sensor tells the leaf temperature, sun and cover take no part.
-        _absorbedWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
-        _aboveC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
+        _sunWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
+        _coverC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
         _sensorWet = sensorMayRule && _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
     }
 
@@ -92,7 +93,7 @@ internal sealed class FoliageHours
     public FilmParameters Film => _film;
 
     /// <summary>The weather of the leaves in the last run, by step. A sensor's leaf temperature is that of dry or wet leaves as they were.</summary>
-    public LeafClimate Climate => new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs);
+    public LeafClimate Climate => new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, default, _weather.OpenShare);
 
     /// <summary>Everything for the readings as they are.</summary>
     public void WithoutError() => UnderErrors(new FoliageErrors(), 0, _none);
@@ -106,8 +107,8 @@ internal sealed class FoliageHours
         _days.Under(errors);
         FillSteps(errors, hourlyPct, hourly);
         FillHours(errors, hourlyPct, hourly);
-        LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC);
-        FilmParameters film = _film with { LeafBiasK = errors.LeafBalanceK, CapacityMm = _film.CapacityMm * errors.FilmFactor };
+        LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC, _weather.OpenShare);
+        FilmParameters film = _film with { CapacityMm = _film.CapacityMm * errors.FilmFactor };
         FoliageFilm.Run(climate.From(_firstStep), _weather.WaterMm.AsSpan(_firstStep), _stepSeconds, film, double.NaN, LeafStepC.AsSpan(_firstStep), FilmStepMm.AsSpan(_firstStep));
         WetStates.Default.Of(FilmStepMm.AsSpan(_firstStep), WetStep.AsSpan(_firstStep));
         _sensorWet.CopyTo(WetStep.AsSpan());
@@ -132,12 +133,14 @@ internal sealed class FoliageHours
             _speedMs[i] = _days.AirSpeedMs[day];
             _givenLeafC[i] = w.LeafFrom[i] switch
             {
-                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK - errors.LeafBalanceK + _change.TemperatureK[i], // the run adds the balance's error to all
+                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i],
                 _ => double.NaN,
             };
+            _absorbedWm2[i] = _sunWm2[i] * errors.LightFactor;
+            _aboveC[i] = _coverC[i] + (errors.LeafBalanceK * _days.AbovePerLeafK[day]);
             if (w.LeafFrom[i] == LeafFrom.NightOffset)
             {
-                double dryK = (-w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK)) - errors.LeafBalanceK;
+                double dryK = -w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK);
                 _aboveC[i] = _airC[i] is >= -30 and <= 60 ? RadiatingForOffset.Above(new(_airC[i]), new(dryK), new(_speedMs[i]), _film.Leaf).Value : double.NaN;
             }
         }

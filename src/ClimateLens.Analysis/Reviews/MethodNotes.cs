@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Learned;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Science.Canopy;
 
 namespace ClimateLens.Analysis.Reviews;
@@ -66,6 +67,11 @@ internal static class MethodNotes
                 "Absolute humidity of the hour after a round of waterings less that of the hour before it, with the same draws. Waterings of the house less than an hour apart form a round and share its figures.",
                 "definition",
                 "A difference, not an effect: sun, vents and heating change in the same hours."),
+            new(
+                "scouting",
+                $"Affected plants by week: each bench's last count of the week, summed. Beside them the risk hours of up to {ScoutedWeeks.Most} weeks of the same crop, worked out like the period's with {Scouting.WeekRisk.Draws} of its draws. Spearman's rank correlation of a count with the risk hours of the week before it, from {Scouting.ScoutingOf.FewestPairs} pairs on.",
+                "Spearman 1904 (from memory); range after Bonett and Wright 2000; share of random pairings (docs/science/scouting.md)",
+                "An association, not a cause. The range is too narrow for weeks that follow from each other and for few pairs; the lag between infection and a spot is not known."),
         ];
     }
 }

@@ -77,6 +77,9 @@ public sealed record Review
     /// <summary>Records by kind (camelCase) with the number in the period; null when there are none.</summary>
     public ImmutableSortedDictionary<string, RecordCount>? Records { get; init; }
 
+    /// <summary>Risk hours by week beside the plants found affected; null where none were counted.</summary>
+    public ScoutingReport? Scouting { get; init; }
+
     /// <summary>Outlook for the coming night; null until a model has skill.</summary>
     public RecordCount? Outlook { get; init; }
 
@@ -103,7 +106,7 @@ public sealed record Review
 }
 
 /// <summary>What a cause of error brings to the risk hours of the period by itself.</summary>
-/// <param name="Cause"><c>airTemperature</c>, <c>relativeHumidity</c>, <c>leafTemperature</c>, <c>canopyTemperature</c>, <c>canopyHumidity</c>, <c>cover</c>, <c>airSpeed</c> or <c>film</c>.</param>
+/// <param name="Cause"><c>airTemperature</c>, <c>relativeHumidity</c>, <c>leafTemperature</c>, <c>canopyTemperature</c>, <c>canopyHumidity</c>, <c>cover</c>, <c>airSpeed</c>, <c>light</c> or <c>film</c>.</param>
 /// <param name="Hours">Risk hours by which one standard deviation of it moves the total. [h]</param>
 /// <param name="Share">Its part of the variance of all causes. [1]</param>
 public sealed record ErrorShare(string Cause, double Hours, double Share);

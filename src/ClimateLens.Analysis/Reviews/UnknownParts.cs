@@ -7,6 +7,7 @@ using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Clock;
+using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Analysis.Reviews;
 
@@ -45,6 +46,7 @@ internal static class UnknownParts
         yield return (review.Pots is null, "pots", "No pot checks were recorded in this period.");
         yield return (review.Roots is null, "roots", "The state of the roots is not judged yet: pot checks, treatments and floor records are read and kept.");
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
+        yield return (review.Scouting is null, "scouting", $"Whether risk hours and disease go together is not known: no affected plants were counted in this house in the {ScoutedWeeks.Most} weeks up to the end of the period.");
         yield return (review.Outlook is null, "outlook", "The coming night is not foretold: no model has been shown to beat a plain guess from the days before.");
     }
 

@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Scouting;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -43,6 +44,7 @@ public static class ReviewAssembly
             MatchedWaterings = causes.Waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
+            Scouting = ScoutingOf.Of(period, risk),
             Sensors = SensorReports.Of(period),
             SecondOpinion = opinion.Sensors.IsEmpty ? null : opinion,
             Clocks = period.Clocks,

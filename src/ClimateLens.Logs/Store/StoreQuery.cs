@@ -15,13 +15,26 @@ namespace ClimateLens.Logs.Store;
 /// <param name="nursery">The nursery.</param>
 /// <param name="sourceOf">The ledger's entry of an export, or null.</param>
 /// <param name="cache">Reads parts.</param>
-internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache)
+/// <param name="earlier">Keeps the weeks that are looked back at.</param>
+internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache, EarlierWeeks earlier)
 {
-    /// <summary>How far before the run-in plant widths are looked for: a crop's growth is fitted to all of them.</summary>
+    /// <summary>How far before the run-in plant widths and scouting are looked for: a crop's growth is fitted to all of them, and counts are held against the weeks before.</summary>
     private static readonly Duration CropTime = Duration.FromDays(366);
 
-    /// <summary>Loads a house period, its run-in and the readings before it.</summary>
+    /// <summary>Loads a house period, its run-in, the readings before it, and the earlier weeks that its scouting is held against.</summary>
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history)
+    {
+        HouseInput input = Alone(house, period, runIn, history);
+        IReadOnlyList<IsoWeek> weeks = ScoutedWeeks.Before(input.Records, period, nursery.Zone);
+        if (weeks.Count > 0)
+        {
+            earlier.ForgetBefore(weeks[0]);
+        }
+
+        return input with { Earlier = [.. weeks.Select(week => earlier.Get(house, runIn, week, () => Alone(house, week.In(nursery.Zone), runIn, Duration.Zero)))] };
+    }
+
+    private HouseInput Alone(HouseSettings house, Interval period, Duration runIn, Duration history)
     {
         Instant start = period.Start - runIn;
         long from = Micros.Of(start);
@@ -43,7 +56,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {
-                records.AddRange(RecordsOf(source, kind, house.Id, kind == RecordKind.PlantWidths ? Micros.Of(start - CropTime) : from, to));
+                records.AddRange(RecordsOf(source, kind, house.Id, kind is RecordKind.PlantWidths or RecordKind.Scouting ? Micros.Of(start - CropTime) : from, to));
                 earlier.AddRange(kind == RecordKind.Waterings && past < from ? RecordsOf(source, kind, house.Id, past, from) : []);
             }
             else

@@ -19,6 +19,7 @@ public static class HouseWeekCells
         new WateringsCell(),
         new CanopyCell(),
         new OtherFindingsCell(),
+        new ScoutingCell(),
         new RecordsCell(),
         new SensorsCell(),
         new SecondOpinionCell(),

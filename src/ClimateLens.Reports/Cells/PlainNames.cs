@@ -34,6 +34,7 @@ internal static class PlainNames
         ["pots"] = "Pot checks",
         ["roots"] = "State of the roots",
         ["records"] = "Records of the crop",
+        ["scouting"] = "Affected plants",
         ["outlook"] = "The coming night",
         ["marginK"] = "Margin above the dew point under which an hour can be a risk hour",
         ["temperatureLowC"] = "Lowest temperature of a risk hour",

@@ -52,11 +52,14 @@ public static class DataFiles
     /// <summary>What a watering over the leaves did to the humidity, by the time from its start.</summary>
     public const string WateringEffect = "watering-effect.csv";
 
+    /// <summary>Risk hours and affected plants by week.</summary>
+    public const string Scouting = "scouting.csv";
+
     /// <summary>The review, whole.</summary>
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Canopy, Causes, ErrorShares, Files, Findings, Flags, Gaps, Hours, HouseBalance, Review, SecondOpinion, Sensors, WateringEffect, Waterings, WetPeriods, WhatIfs];
+    public static ImmutableArray<string> Names { get; } = [Canopy, Causes, ErrorShares, Files, Findings, Flags, Gaps, Hours, HouseBalance, Review, Scouting, SecondOpinion, Sensors, WateringEffect, Waterings, WetPeriods, WhatIfs];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -112,6 +115,11 @@ public static class DataFiles
         if (review.MatchedWaterings is { Curve.IsEmpty: false } matched)
         {
             files[WateringEffect] = CauseTables.Effect(matched);
+        }
+
+        if (review.Scouting is { } scouting)
+        {
+            files[Scouting] = ScoutingTable.Of(scouting);
         }
 
         if (review.Waterings is { } waterings)

@@ -13,7 +13,7 @@ public static class CanopyShelter
     public const double OpenUpTo = 0.6;
 
     /// <summary>Share of the air speed left among the leaves of a closed canopy. [1]</summary>
-    public const double ClosedAirShare = 0.3;
+    public const double ClosedAirShare = 0.5;
 
     /// <summary>How far a canopy has closed, 0 to 1. [1]</summary>
     /// <param name="cover">Ground cover, 0 to 1. [1]</param>

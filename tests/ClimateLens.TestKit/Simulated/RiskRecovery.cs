@@ -31,10 +31,11 @@ public static class RiskRecovery
     /// <param name="seed">Seed of weather, habits, noise and biases.</param>
     /// <param name="canopySensor">Whether a sensor hangs in the canopy.</param>
     /// <param name="biased">Whether sensors are off by amounts drawn from their accuracies; else they drift and are noisy only.</param>
+    /// <param name="drawnHouses">Whether the houses differ from seed to seed in what nobody logs; else all are those of the sample logs.</param>
     /// <param name="weeks">ISO weeks.</param>
-    public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, bool biased, IReadOnlyList<string> weeks)
+    public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, bool biased, bool drawnHouses, IReadOnlyList<string> weeks)
     {
-        NurseryRun run = NurseryRun.Of(seed);
+        NurseryRun run = drawnHouses ? NurseryRun.Of(seed, house => HouseNature.Drawn(seed, house)) : NurseryRun.Of(seed);
         SeededRandom random = new(seed * 7919);
         foreach (HouseRun plain in run.Houses)
         {
