@@ -9,6 +9,7 @@ return args switch
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
+    ["causes-recovery", ..] => CausesRecoveryTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
     ["learned-rates", .. var rest] => LearnedRates.Run(rest),
     _ => RunBenchmarks(args),

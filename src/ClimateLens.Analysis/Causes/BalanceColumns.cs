@@ -28,13 +28,13 @@ internal static class BalanceColumns
         int[] day = Array.ConvertAll(dates, cover.IndexOf);
         double[] night = [.. Enumerable.Range(0, axis.Count).Select(i => period.Sun.IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1.0 : 0)];
         double[] sun = LightOnLeaves.Of(period, cover, day, night, FoliageBasis.None).OverCropWm2;
+        double[] above = CoverAbove.Of(period, [.. sun], FoliageBasis.None).AboveC;
         bool hasSun = sun.Any(double.IsFinite);
         for (int i = 0; i < sun.Length; i++)
         {
             sun[i] = double.IsNaN(sun[i]) && night[i] == 1 ? 0 : sun[i];
         }
 
-        double[] above = CoverAbove.Of(period, air, FoliageBasis.None).AboveC;
         (double[] leaf, double[] floor) = Wetted(period);
         return new BalanceInputs
         {

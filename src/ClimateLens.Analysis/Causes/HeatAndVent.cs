@@ -18,7 +18,7 @@ internal static class HeatAndVent
     /// <summary>From how long before sunrise.</summary>
     public static readonly Duration Before = Duration.FromHours(3);
 
-    /// <summary>Warmth added to each step of a house period. [K]</summary>
+    /// <summary>Warmth added to each step of a house period, none in its run-in. [K]</summary>
     public static double[] Warmth(HousePeriod period)
     {
         TimeAxis axis = period.Frame.Axis;
@@ -26,7 +26,7 @@ internal static class HeatAndVent
         for (int i = 0; i < warmer.Length; i++)
         {
             Instant middle = axis.StartOf(i) + (axis.Step / 2);
-            warmer[i] = period.Sun.NextSunrise(middle) is Instant sunrise && sunrise - middle <= Before ? WarmerK : 0;
+            warmer[i] = period.Sun.NextSunrise(middle) is Instant sunrise && i >= period.FirstStep && sunrise - middle <= Before ? WarmerK : 0;
         }
 
         return warmer;

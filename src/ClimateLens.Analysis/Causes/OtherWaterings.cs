@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace ClimateLens.Analysis.Causes;
 
-/// <summary>The waterings of a house period under a change. Fog is left as it is: it is there for the air.</summary>
+/// <summary>The waterings of a house period under a change, which touches those of the period alone. Fog is left as it is: it is there for the air.</summary>
 internal static class OtherWaterings
 {
     /// <summary>The waterings, in time order.</summary>
@@ -19,20 +19,21 @@ internal static class OtherWaterings
         return
         [
             .. period.Events
-                .Select(e => IsMeant(e) && moves ? Earlier(period, cutOffs, e) : e)
-                .Select(e => IsMeant(e) && keepsOff ? e with { Method = WateringMethod.Drip } : e)
+                .Select(e => IsMeant(period, e) && moves ? Earlier(period, cutOffs, e) : e)
+                .Select(e => IsMeant(period, e) && keepsOff ? e with { Method = WateringMethod.Drip } : e)
                 .OrderBy(e => e.Start),
         ];
     }
 
     /// <summary>Whether any watering ended, or began, after its cut-off.</summary>
     public static bool AnyLate(HousePeriod period, CutOffs cutOffs)
-        => period.Events.Any(e => IsMeant(e) && CutOff.IsAfter(e, CutOff.Of(cutOffs, period.Frame.Axis.Zone, e)) == true);
+        => period.Events.Any(e => IsMeant(period, e) && CutOff.IsAfter(e, CutOff.Of(cutOffs, period.Frame.Axis.Zone, e)) == true);
 
     /// <summary>Whether any watering wetted leaves.</summary>
-    public static bool AnyWetting(HousePeriod period) => period.Events.Any(IsMeant);
+    public static bool AnyWetting(HousePeriod period) => period.Events.Any(e => IsMeant(period, e));
 
-    private static bool IsMeant(WateringEvent e) => CutOff.Wets(e) == true && e.Method != WateringMethod.Fog;
+    /// <summary>Whether a watering of the period itself wets leaves; those before it are as they were.</summary>
+    private static bool IsMeant(HousePeriod period, WateringEvent e) => CutOff.Wets(e) == true && e.Method != WateringMethod.Fog && e.Start >= period.Input.Period.Start;
 
     /// <summary>A late watering finished at the cut-off; begun at sunrise where that is too early or no finish of the day lets leaves dry.</summary>
     private static WateringEvent Earlier(HousePeriod period, CutOffs cutOffs, WateringEvent e)
