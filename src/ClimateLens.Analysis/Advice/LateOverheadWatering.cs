@@ -33,7 +33,7 @@ internal static class LateOverheadWatering
         return new Candidate(
             Id,
             avoided?.Value ?? Math.Max(risk, 1 + (humid / 2.0)),
-            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the day's cut-off{Meaning(evidence, late)} ({days}). {came} with {Say.Count(risk, "risk hour")}.{saved}",
+            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the cut-off{Meaning(evidence, late)} ({days}). {came} with {Say.Count(risk, "risk hour")}.{saved}",
             $"{Earlier(evidence, late)} Where the crop allows, water below the leaves.",
             $"{Basis(evidence, late)} Risk hours that came with late watering (leaves wet by the film model, or near the dew point) need not all come from it: a humid evening would bring both.{(avoided is null ? "" : $" {Avoidable.Caution}")}",
             [.. nights.Select(n => n.Fact)]);

@@ -36,6 +36,7 @@ internal static class UnknownParts
         yield return (methods is not null, "waterings.method", methods?.Sentence() ?? "");
         yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a single watering caused is not worked out; what all late waterings together caused stands under causes. The rise of humidity shown is a difference, not an effect.");
         yield return (review.HouseBalance is null, "houseBalance", causes.WhyNot);
+        yield return (review.MatchedWaterings is null, "matchedWaterings", "No watering over the leaves in the period can be compared with alike hours without one: there was none, or there are no two weeks of readings before the period to compare with.");
         yield return (review.WhatIfs is null, "whatIfs", $"What another watering time or more venting would have changed cannot be told. {causes.WhyNot}");
         yield return (review.Causes is null, "causes", $"Who put the humidity there cannot be told. {causes.WhyNot}");
         foreach ((string name, string why) in causes.NotReplayed)

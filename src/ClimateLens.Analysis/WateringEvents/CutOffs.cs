@@ -21,6 +21,9 @@ internal sealed class CutOffs
     /// <summary>None known.</summary>
     public static CutOffs None { get; } = new();
 
+    /// <summary>A day of which the light is not known for a larger share than this is not worked out: leaves dry by the sun. Choice of this project. [1]</summary>
+    private const double MostUnknown = 0.1;
+
     private readonly Dictionary<LocalDate, DayCutOff> _days = [];
 
     private CutOffs()
@@ -39,7 +42,7 @@ internal sealed class CutOffs
         {
             if (period.Sun.Of(day).Sunset is Instant sunset)
             {
-                DayCutOff? film = ruleOnly || period.Sun.Of(day).Sunrise is not Instant sunrise ? null : ByFilm(period.Frame.Axis, foliage, sunrise, sunset - Spare);
+                DayCutOff? film = ruleOnly || period.Sun.Of(day).Sunrise is not Instant sunrise ? null : ByFilm(period, foliage, sunrise, sunset - Spare);
                 _days[day] = film ?? new DayCutOff(sunset - Duration.FromHours(period.Input.House.Rules.DryingHours), ByFilm: false);
             }
         }
@@ -48,10 +51,11 @@ internal sealed class CutOffs
     /// <summary>The cut-off of a local day; null in polar day or night.</summary>
     public DayCutOff? Of(LocalDate day) => _days.TryGetValue(day, out DayCutOff cutOff) ? cutOff : null;
 
-    private static DayCutOff? ByFilm(TimeAxis axis, FoliageHours foliage, Instant sunrise, Instant dryBy)
+    private static DayCutOff? ByFilm(HousePeriod period, FoliageHours foliage, Instant sunrise, Instant dryBy)
     {
+        TimeAxis axis = period.Frame.Axis;
         int from = axis.IndexOf(sunrise), to = axis.IndexOf(dryBy);
-        if (from < 0 || to > axis.Count || to <= from)
+        if (from < 0 || to > axis.Count || to <= from || UnknownSun(period.Foliage!, from, to) > MostUnknown * (to - from))
         {
             return null;
         }
@@ -65,5 +69,16 @@ internal sealed class CutOffs
 
         int latest = LatestWetting.Of(day, axis.Step.TotalSeconds, foliage.Film, dry);
         return new DayCutOff(latest < 0 ? null : axis.StartOf(from + latest), ByFilm: true);
+    }
+
+    private static int UnknownSun(FoliageWeather leaves, int from, int to)
+    {
+        int unknown = 0;
+        for (int i = from; i < to; i++)
+        {
+            unknown += double.IsNaN(leaves.AbsorbedWm2[i]) ? 1 : 0;
+        }
+
+        return unknown;
     }
 }

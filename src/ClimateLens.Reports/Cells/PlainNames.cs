@@ -29,6 +29,7 @@ internal static class PlainNames
         ["whatIfs"] = "What another way would have changed",
         ["causes"] = "Who put the humidity there",
         ["houseBalance"] = "The vapour balance of the house",
+        ["matchedWaterings"] = "What waterings did, by comparison",
         ["whatIfs.widerSpacing"] = "What wider spacing would have changed",
         ["whatIfs.heatAndVentBeforeSunrise"] = "What heat and vent before sunrise would have changed",
         ["pots"] = "Pot checks",
