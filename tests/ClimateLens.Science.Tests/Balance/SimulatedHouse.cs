@@ -18,13 +18,13 @@ internal sealed class SimulatedHouse
     private readonly WeatherPoint[] _weather;
     private readonly HouseRun _run;
 
-    public SimulatedHouse(ulong seed)
+    public SimulatedHouse(ulong seed, HouseOptions? options = null)
     {
         _seed = seed;
         _first = new LocalDate(2025, 9, 15).PlusDays((int)(seed % 4) * 5);
         var calendar = new SimCalendar(At(_first), At(_first.PlusDays(WeekDay + 7)), GannetRow.Zone);
         _weather = WeatherMaker.Make(calendar, seed);
-        _run = HouseSimulation.Run(GannetRow.HouseOne, calendar, _weather, seed);
+        _run = HouseSimulation.Run(options ?? GannetRow.HouseOne, calendar, _weather, seed);
     }
 
     public BalanceInputs RunIn => Logged(_run, RunInDay, WeekDay - RunInDay);
