@@ -81,7 +81,7 @@ internal static class SampleParts
     public static ScoutingReport Scouting => new(
         [.. Enumerable.Range(35, 8).Select(w => new ScoutedWeek(FormattableString.Invariant($"2025-W{w}"), w == 38 ? null : 4 * (w - 33)))],
         [
-            new ScoutedSymptom("grey mould", [null, 2, 3, 3, 5, 4, 9, 12], 6, new Estimate(0.83, 0.21, 0.97), 0.0601),
+            new ScoutedSymptom("grey mould", [null, 2, 3, 3, 5, 4, 9, 12], 6, new Estimate(0.83, 0.21, 0.97), 0.06),
             new ScoutedSymptom("mildew <spots>", [null, null, 0, null, null, 1, null, null], 2, null, null),
         ]);
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
-using ClimateLens.Science.Canopy;
 using ClimateLens.Science.Leaf;
 using ClimateLens.Science.Psychrometrics;
 using ClimateLens.Science.Quantities;

@@ -18,11 +18,11 @@ public sealed class HouseNatureTests
         Assert.NotEqual(HouseNature.Drawn(7, "1"), HouseNature.Drawn(7, "2"));
     }
 
-    /// <summary>The canopy stays within what was measured in rose [WESTREENEN20] by the hour, even where it breathes least and the crop is fullest.</summary>
+    /// <summary>The canopy stays within what was measured in rose [WESTREENEN20] by the hour, even where it breathes least.</summary>
     [Fact]
     public void CanopyThatBreathesLeast_StaysWithinFiveKelvinAnd25Points()
     {
-        HouseRun house = NurseryRun.Of(3, _ => HouseNature.Usual with { CanopyExchangeFactor = 0.4, LeafAreaFactor = 1.4 }).HouseOne;
+        HouseRun house = NurseryRun.Of(3, _ => HouseNature.Usual with { CanopyExchangeFactor = 0.4 }).HouseOne;
         for (int minute = Gannet.Run.FirstMinute; minute + 60 < house.Minutes.Length; minute += 60)
         {
             HouseMinute[] hour = house.Minutes[minute..(minute + 60)];

@@ -42,7 +42,7 @@ public sealed record CropPlan(LocalDate Potted, double FinalWidthM, IReadOnlyLis
     /// <summary>Cover and leaf area at a time.</summary>
     /// <param name="at">Local time.</param>
     /// <param name="leafAreaFactor">Leaf area over that of the usual crop of that width. [1]</param>
-    public CanopyState At(LocalDateTime at, double leafAreaFactor)
+    public CanopyState At(LocalDateTime at, double leafAreaFactor = 1)
     {
         double width = WidthM(at), density = DensityPerM2(at);
         double discs = Math.PI / 4 * width * width * density;
