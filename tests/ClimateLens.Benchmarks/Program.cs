@@ -5,6 +5,8 @@ return args switch
 {
     ["whole-process", .. var rest] => WholeProcess.Run(rest),
     ["import-vs-duckdb", .. var rest] => ImportVsDuckDb.Run(rest),
+    ["growth", .. var rest] => ImportGrowth.Run(rest),
+    ["append", .. var rest] => ImportAppend.Run(rest),
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),

@@ -129,10 +129,10 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
     }
 
     private static bool SameSize(string one, string other)
-        => UnitCatalogue.TryGet(Quantity.Pressure, one, out Unit a) && UnitCatalogue.TryGet(Quantity.Pressure, other, out Unit b) && a.Factor == b.Factor;
+        => UnitCatalogue.TryGet(Quantity.Pressure, one, out Unit? a) && UnitCatalogue.TryGet(Quantity.Pressure, other, out Unit? b) && a.Factor == b.Factor;
 
     private static double Possible(Channel channel, ColumnFacts facts, string code)
-        => !UnitCatalogue.TryGet(channel.Quantity, code, out Unit unit) ? 0
+        => !UnitCatalogue.TryGet(channel.Quantity, code, out Unit? unit) ? 0
         : facts.Values.Count(v => !double.IsNaN(v) && unit.ToSi(v) >= channel.SuspectLow - Slack(channel) && unit.ToSi(v) <= channel.SuspectHigh + Slack(channel)) / (double)Math.Max(1, facts.Count);
 
     /// <summary>A cold house or a hot spell is no wrong unit.</summary>
