@@ -33,6 +33,11 @@ internal static class AirRules
             return ChannelGuess.Either("of the soil, or in the sun?", "mediumTemperature");
         }
 
+        if (header.HasAny(Idea.Cover, Idea.Floor, Idea.Tank))
+        {
+            return ChannelGuess.Unused(header.Has(Idea.Tank) ? "the temperature of a tank, no channel" : "the temperature of the cover or the floor, no channel");
+        }
+
         if (header.HasAny(Idea.Water, Idea.Irrigation))
         {
             return ChannelGuess.Either("of heating water, or of the water given?", "heatingPipeTemperature");

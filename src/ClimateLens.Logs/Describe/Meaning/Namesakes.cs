@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClimateLens.Logs.Describe.Numbers;
+using ClimateLens.Nursery.Channels;
 
 namespace ClimateLens.Logs.Describe.Meaning;
 
@@ -13,6 +14,8 @@ internal static class Namesakes
     private const int FewValues = 10;
     private const int FewerTimes = 5;
     private const int States = 3;
+    private const double FarK = 4;
+    private const double FarPct = 20;
 
     /// <summary>The findings, with questions in place of what names alone would say.</summary>
     public static IReadOnlyList<ColumnFinding> Asked(IReadOnlyList<ColumnFinding> findings)
@@ -31,8 +34,32 @@ internal static class Namesakes
             }
         }
 
-        return asked;
+        return Far(asked);
     }
+
+    /// <summary>
+    /// Sensors of the air of one house seldom part by more than a few degrees or some tens of percent in the middle of their values; one that does
+    /// may be of another house, of the glass or of water. Common practice, no source.
+    /// </summary>
+    private static ColumnFinding[] Far(ColumnFinding[] findings)
+    {
+        foreach (var group in findings.Index().Where(f => f.Item.Channel.Channels is ["airTemperature"] or ["relativeHumidity"] && f.Item.Facts.Count > 0 && f.Item.Unit is not null).GroupBy(f => (f.Item.Channel.Channels[0], f.Item.House)).ToArray())
+        {
+            (int Index, double Middle)[] middles = [.. group.Select(f => (f.Index, Middle(f.Item))).OrderBy(m => m.Item2)];
+            double middle = middles[(middles.Length - 1) / 2].Middle;
+            double limit = group.Key.Item1 == "airTemperature" ? FarK : FarPct;
+            foreach ((int i, double own) in middles.Where(m => Math.Abs(m.Middle - middle) > limit || (middles.Length == 2 && middles[1].Middle - middles[0].Middle > limit)))
+            {
+                string values = string.Create(CultureInfo.InvariantCulture, $"{findings[i].Facts.At(0.02):0.###} to {findings[i].Facts.At(0.98):0.###}");
+                findings[i] = findings[i] with { Channel = ChannelGuess.Either($"its values ({values}) lie far from those of another column of this channel: of the air of this house?", [.. findings[i].Channel.Channels]) };
+            }
+        }
+
+        return findings;
+    }
+
+    private static double Middle(ColumnFinding finding)
+        => UnitCatalogue.TryGet(ChannelCatalogue.Get(finding.Channel.Channels[0]).Quantity, finding.Unit!.Codes[0], out Unit unit) ? unit.ToSi(finding.Facts.Median) : finding.Facts.Median;
 
     private static bool IsPoor(ColumnFacts facts, int most) => (most > FewValues && facts.Distinct * FewerTimes < most) || (most > 2 * States && facts.Distinct <= States);
 

@@ -13,14 +13,14 @@ internal static class PlantRules
             return ChannelGuess.Is("leafWetness", header);
         }
 
-        if (header.Has(Idea.Moisture) || (header.Has(Idea.Medium) && header.Has(Idea.Humidity)))
+        if (header.Has(Idea.Moisture) || (header.HasAny(Idea.Medium, Idea.Pot) && header.Has(Idea.Humidity)))
         {
             return ChannelGuess.Is("mediumMoisture", header, header.Has(Idea.Medium) || header.Words.Any(w => w.Idea == Idea.Moisture && w.Word.Length > 8) ? Sureness.Sure : Sureness.Likely);
         }
 
-        if (header.Has(Idea.Medium) && (header.Has(Idea.Temperature) || IsTemperature(header)))
+        if (header.HasAny(Idea.Medium, Idea.Pot) && (header.Has(Idea.Temperature) || IsTemperature(header)))
         {
-            return ChannelGuess.Is("mediumTemperature", header);
+            return ChannelGuess.Is("mediumTemperature", header, header.Has(Idea.Medium) ? Sureness.Sure : Sureness.Likely);
         }
 
         if (header.Has(Idea.Leaf))

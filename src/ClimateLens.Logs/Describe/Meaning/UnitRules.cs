@@ -23,16 +23,16 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
             return null;
         }
 
-        return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written)
+        return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written, written.Place)
             : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
             : ByValues(channel, facts);
     }
 
-    private UnitGuess Written(Channel channel, ColumnFacts facts, string code, string written)
+    private UnitGuess Written(Channel channel, ColumnFacts facts, string code, string written, string place)
     {
         if (facts.Count == 0)
         {
-            return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" in the header; no value so far");
+            return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" {place}; no value so far");
         }
 
         if (channel.Quantity == Quantity.RelativeHumidity && IsShare(facts) && code == "%")
@@ -46,7 +46,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         }
 
         return Possible(channel, facts, code) >= MostlyPossible
-            ? UnitGuess.Is(code, Sureness.Sure, $"\"{written}\" in the header, {Span(facts)}")
+            ? UnitGuess.Is(code, Sureness.Sure, $"\"{written}\" {place}, {Span(facts)}")
             : UnitGuess.Ask($"the header says {written}, but {Span(facts)}", [code, .. Others(channel, facts, code)]);
     }
 

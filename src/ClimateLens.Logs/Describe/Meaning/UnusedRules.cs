@@ -1,5 +1,6 @@
 using ClimateLens.Logs.Describe.Numbers;
 using ClimateLens.Logs.Describe.Words;
+using ClimateLens.Nursery.Channels;
 
 namespace ClimateLens.Logs.Describe.Meaning;
 
@@ -25,6 +26,11 @@ internal static class UnusedRules
             return ChannelGuess.Unused("how warm it feels, no channel");
         }
 
+        if (header.Has(Idea.Rain) && header.Has(Idea.Rate))
+        {
+            return ChannelGuess.Unused("how hard it rains; the channel takes how much fell");
+        }
+
         if (climate && header.HasAny(Idea.Time, Idea.Date) && header.Has(Idea.Rain))
         {
             return ChannelGuess.Unused("a time of rain");
@@ -35,7 +41,7 @@ internal static class UnusedRules
             return ChannelGuess.Unused($"the {(header.Has(Idea.Minimum) ? "lowest" : "highest")} value of a time, no reading");
         }
 
-        if (header.Has(Idea.Sum) && !header.HasAny(Idea.Water, Idea.Irrigation, Idea.Rain, Idea.Amount))
+        if (header.Has(Idea.Sum) && !header.HasAny(Idea.Water, Idea.Irrigation, Idea.Rain, Idea.Amount) && header.Unit?.Measures(Quantity.RadiantExposure) != true)
         {
             return ChannelGuess.Unused("a sum, no reading");
         }

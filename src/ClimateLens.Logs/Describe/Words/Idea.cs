@@ -8,7 +8,7 @@ internal enum Idea
     Radiation, Sun, Light, Par, Wind, Gust, Speed, Direction, Rain, Pressure, Moisture, Wetness, Conductivity, Acidity,
 
     // Where.
-    Air, Inside, Outside, Leaf, Canopy, Medium, Pipe, Supply, Return, Boiler,
+    Air, Inside, Outside, Leaf, Canopy, Medium, Pipe, Supply, Return, Boiler, Cover,
 
     // What is steered.
     Vent, Ventilation, LeeSide, WindSide, Screen, Heating, Valve, Mixing, Irrigation, Water, Amount, Counter, Fog, Fan, Lamp, Dosing, Power, Dehumidify,
