@@ -77,6 +77,18 @@ public sealed class GrowersFilesTests : IDisposable
     [InlineData("PTemp_C", "")]
     [InlineData("Temp spredning", "")]
     [InlineData("T tank", "")]
+    [InlineData("Bench %RH", "relativeHumidity")]
+    [InlineData("Etmaaltemperatuur", "")]
+    [InlineData("24h avg temp", "")]
+    [InlineData("Temp high limit", "")]
+    [InlineData("Supply air temp", "")]
+    [InlineData("Mattemperatuur", "mediumTemperature")]
+    [InlineData("Planttemperatuur", "leafTemperature")]
+    [InlineData("Temp. pianta", "?leafTemperature/canopyTemperature")]
+    [InlineData("External probe °C", "?outsideTemperature/airTemperature")]
+    [InlineData("Temp. Stellwand", "?airTemperature")]
+    [InlineData("Day temp", "?airTemperature")]
+    [InlineData("Soil", "?mediumTemperature")]
     public void TemperatureOfSomethingElse_IsNotTheAirs(string header, string channel)
         => Assert.Equal(channel, Beside(header, T));
 
@@ -88,6 +100,8 @@ public sealed class GrowersFilesTests : IDisposable
     [InlineData("Rain Rate (in/hr)", "")]
     [InlineData("Strahlung J/cm²", "?radiationSum")]
     [InlineData("Mixing ratio [g/kg]", "")]
+    [InlineData("HD g/kg", "")]
+    [InlineData("Leaf VPD kPa", "")]
     [InlineData("Leaf Wet", "leafWetness")]
     [InlineData("WSPD m/s", "windSpeed")]
     public void OtherColumn_IsWhatItIs(string header, string channel)
@@ -110,10 +124,10 @@ public sealed class GrowersFilesTests : IDisposable
 
     /// <summary>The channel of a column that stands beside the temperature of the air.</summary>
     private string Beside(string header, Func<int, string> value)
-        => Channels(Draft($"Time;Temp inside °C;{header}\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{T(i)};{value(i)}")).Replace("airTemperature", "", StringComparison.Ordinal).Trim();
+        => Channels(Draft($"Time;Temp inside °C;{header}\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{T(i)};{value(i)}").Columns.Where(c => c.Position == 3));
 
-    private static string Channels(DraftExport draft)
-        => string.Join(' ', draft.Columns.Select(c => $"{(c.Sureness == Sureness.Unsure ? "?" : "")}{c.Keys.Single(k => k.Key == "channel").Values[0].Trim('"')}"));
+    private static string Channels(IEnumerable<DraftColumn> columns)
+        => string.Join(' ', columns.Select(c => $"{(c.Sureness == Sureness.Unsure ? "?" : "")}{string.Join('/', c.Keys.Single(k => k.Key == "channel").Values.Select(v => v.Trim('"')))}"));
 
     private DraftExport Draft(string head, Func<DateTime, int, string> row) => Assert.Single(Describe(head, row).Exports);
 

@@ -37,7 +37,8 @@ internal static class LightRules
             return Radiation(header, outside);
         }
 
-        return header.Unit is null ? Light(facts) : ChannelGuess.Unused($"light in {header.Unit.Written}, which no channel takes");
+        return SteeredRules.IsSwitch(facts) && header.Unit is null ? ChannelGuess.Unused("light as on and off, as of lamps; no channel")
+            : header.Unit is null ? Light(facts) : ChannelGuess.Unused($"light in {header.Unit.Written}, which no channel takes");
     }
 
     /// <summary>A count that starts anew each day, or the amount of each row: a sum that the file repeats all day is neither.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClimateLens.Logs.Describe.Numbers;
+using ClimateLens.Logs.Describe.Words;
 using ClimateLens.Nursery.Channels;
 
 namespace ClimateLens.Logs.Describe.Meaning;
@@ -11,6 +12,14 @@ namespace ClimateLens.Logs.Describe.Meaning;
 internal static class Namesakes
 {
     // A measured value takes many values where a set point or a state has few.
+    private static readonly HashSet<string> Places =
+    [
+        "top", "upper", "lower", "mid", "middle", "low", "left", "right", "north", "south", "east", "west", "centre", "center", "front", "back", "gable", "side", "row", "line", "main",
+        "boven", "onder", "midden", "links", "rechts", "noord", "zuid", "oost", "voor", "achter", "oben", "unten", "mitte", "nord", "sud", "ost", "vorn", "hinten",
+        "ovre", "nedre", "midt", "venstre", "hojre", "syd", "vest", "haut", "bas", "milieu", "gauche", "droite", "est", "ouest", "alto", "bajo", "centro", "norte", "sur", "este", "oeste", "basso", "sinistra", "destra", "ovest",
+        "degc", "deg", "celsius", "the", "der", "van", "des", "del", "della", "los", "las",
+    ];
+
     private const int FewValues = 10;
     private const int FewerTimes = 5;
     private const int States = 3;
@@ -34,7 +43,37 @@ internal static class Namesakes
             }
         }
 
-        return Far(asked);
+        return Far(Strange(asked));
+    }
+
+    /// <summary>Beside a column that is plainly of the air, one with a word that means nothing known may be of something else.</summary>
+    private static ColumnFinding[] Strange(ColumnFinding[] findings)
+    {
+        foreach (var group in findings.Index().Where(f => f.Item.Channel.Channels is ["airTemperature"] && f.Item.Where.IsEmpty).GroupBy(f => f.Item.House).ToArray())
+        {
+            bool plain = group.Any(f => UnknownWord(f.Item.Facts.Header) is null);
+            foreach ((int i, ColumnFinding finding) in group.Where(f => plain))
+            {
+                if (UnknownWord(finding.Facts.Header) is { } word)
+                {
+                    findings[i] = finding with { Channel = ChannelGuess.Either($"another column is plainly of the air; is \"{word}\" a place in it?", [.. finding.Channel.Channels]) };
+                }
+            }
+        }
+
+        return findings;
+    }
+
+    /// <summary>A word of three letters or more that is neither known nor a place or name of a sensor; null for none.</summary>
+    private static string? UnknownWord(HeaderText header)
+    {
+        char[] rest = header.Text.ToCharArray();
+        foreach (FoundWord found in header.Words)
+        {
+            rest.AsSpan(found.At, Math.Min(found.Word.Length, rest.Length - found.At)).Fill(' ');
+        }
+
+        return Array.Find(new string(rest).Split(' '), w => w.Length > 2 && w.All(char.IsAsciiLetter) && !Places.Contains(w));
     }
 
     /// <summary>

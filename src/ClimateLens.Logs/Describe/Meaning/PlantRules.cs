@@ -28,6 +28,11 @@ internal static class PlantRules
             return header.HasAny(Idea.Temperature) || IsTemperature(header) ? ChannelGuess.Is("leafTemperature", header) : ChannelGuess.Unused("of leaves, but what the name does not say");
         }
 
+        if (header.Has(Idea.Plant) && (header.Has(Idea.Temperature) || IsTemperature(header)))
+        {
+            return ChannelGuess.Either("of the leaves, or of the air between them?", "leafTemperature", "canopyTemperature");
+        }
+
         if (!header.Has(Idea.Canopy))
         {
             return null;

@@ -24,6 +24,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         }
 
         return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written, written.Place)
+            : facts.Header.Unit is { Quantities.Count: > 0 } other ? UnitGuess.Ask($"the file says {other.Written}, which is no unit of this channel", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
             : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
             : ByValues(channel, facts);
     }

@@ -21,6 +21,11 @@ internal static class UnusedRules
             return ChannelGuess.Unused("how far values part, no reading");
         }
 
+        if (header.Has(Idea.DayAverage) && header.HasAny(Idea.Temperature, Idea.Humidity))
+        {
+            return ChannelGuess.Unused("an average over a day, no reading");
+        }
+
         if (header.Has(Idea.Felt))
         {
             return ChannelGuess.Unused("how warm it feels, no channel");
@@ -46,7 +51,7 @@ internal static class UnusedRules
             return ChannelGuess.Unused("a sum, no reading");
         }
 
-        if (header.Unit is { Quantities.Count: 0, Written: { Length: > 0 } written } && !header.HasAny(Idea.HumidityDeficit))
+        if (header.Unit is { Quantities.Count: 0, Written: { Length: > 0 } written } && (!header.HasAny(Idea.HumidityDeficit) || UnitWords.IsOfMass(written)))
         {
             return ChannelGuess.Unused($"in {written}, which no channel takes");
         }

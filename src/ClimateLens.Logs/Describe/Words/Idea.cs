@@ -14,7 +14,7 @@ internal enum Idea
     Vent, Ventilation, LeeSide, WindSide, Screen, Heating, Valve, Mixing, Irrigation, Water, Amount, Counter, Fog, Fan, Lamp, Dosing, Power, Dehumidify,
 
     // Which figure of it.
-    SetPoint, Measured, Average, Minimum, Maximum, Deviation, Felt, Sum, Position, Alarm, Battery, Number, Place,
+    SetPoint, Measured, Average, Minimum, Maximum, Deviation, Felt, Sum, DayAverage, Position, Alarm, Battery, Number, Place,
 
     // Times.
     Date, Time, Start, End, Utc, Local, Year, Month, Day, Hour, Minute, DayOfYear,

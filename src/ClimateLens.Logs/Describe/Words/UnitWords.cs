@@ -13,6 +13,9 @@ internal sealed record UnitMeaning(string Code, IReadOnlyList<Quantity> Quantiti
     /// <summary>Where it stands, for messages.</summary>
     public string Place { get; init; } = "in the header";
 
+    /// <summary>Whether it says that it is of relative humidity: "%RH", "% rF".</summary>
+    public bool NamesHumidity => Measures(Quantity.RelativeHumidity) && Written.Any(char.IsLetter) && ((string[])["rh", "rv", "rf", "hr", "ur", "rlf", "rel"]).Any(w => Written.Contains(w, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>Whether it can be the unit of a quantity.</summary>
     public bool Measures(Quantity quantity) => Quantities.Contains(quantity);
 }
@@ -76,6 +79,9 @@ internal static class UnitWords
     private static readonly FrozenDictionary<string, (string Code, Quantity[] Quantities)> ByWord = Table
         .SelectMany(row => row.Words.Split(' ').Select(word => KeyValuePair.Create(Canonical(word.Replace('_', ' ')), (row.Code, row.Quantities))))
         .DistinctBy(pair => pair.Key).ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>Whether a unit is grams a kilogram of air, which no channel takes: it takes pressure and temperature to make it grams a cubic metre.</summary>
+    public static bool IsOfMass(string written) => Canonical(written) is "g/kg" or "gr/kg" or "gkg-1";
 
     /// <summary>The unit that a text is as a whole, or null.</summary>
     public static UnitMeaning? Of(string text)
