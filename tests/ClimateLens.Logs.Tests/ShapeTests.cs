@@ -110,6 +110,16 @@ public sealed class ShapeTests
     }
 
     [Fact]
+    public void HeaderOfAnotherTableBelow_WhatStandsThereIsSetAside()
+    {
+        using var nursery = new TestNursery(Columns("", ("temp", "airTemperature", "Cel"), ("rh", "relativeHumidity", "%")));
+        nursery.Write("x.csv", "time,temp,rh\n2025-01-01T10:00,20.5,80\ntime,alarm,state\n2025-01-01T10:05,high,on\n2025-01-01T10:10,high,off\n");
+        ImportReport report = nursery.Import();
+        Assert.Equal("2025-01-01T10:00:00Z airTemperature=20.5 relativeHumidity=80", Assert.Single(nursery.Rows()));
+        Assert.Equal(3, Assert.Single(report.Problems, p => p.Code == "import.headerStrange").Count);
+    }
+
+    [Fact]
     public void NewHeaderOfTheSameWidth_IsSeenToo()
     {
         using var nursery = new TestNursery(Columns("", ("temp", "airTemperature", "Cel"), ("rh", "relativeHumidity", "%")));

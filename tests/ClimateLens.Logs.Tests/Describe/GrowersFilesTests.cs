@@ -104,6 +104,8 @@ public sealed class GrowersFilesTests : IDisposable
     [InlineData("Leaf VPD kPa", "")]
     [InlineData("Leaf Wet", "leafWetness")]
     [InlineData("WSPD m/s", "windSpeed")]
+    [InlineData("Wind (Bft)", "")]
+    [InlineData("Regen (pulsen)", "")]
     public void OtherColumn_IsWhatItIs(string header, string channel)
         => Assert.Equal(channel, Beside(header, i => $"{i % 5}"));
 
@@ -115,6 +117,22 @@ public sealed class GrowersFilesTests : IDisposable
         File.WriteAllText(Path.Combine(_folder.Path, "made.xls"), text + "\n" + text);
         Assert.Contains(expected, Assert.Single(FileDescriber.Describe([Path.Combine(_folder.Path, "made.xls")], new DescribeOptions(Folder: _folder.Path)).Problems).Found, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void ValuesBehindATimeOfTheirOwn_AreAskedAbout()
+        => Assert.Equal("airTemperature ?airTemperature", Channels(Draft("Time A;T A;Time B;T B\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{T(i)};{t.AddMinutes(3):yyyy-MM-dd HH:mm};{T(i + 1)}").Columns));
+
+    [Fact]
+    public void TwoWritingsOfOneTime_AreNotAskedAbout()
+        => Assert.Equal("airTemperature", Channels(Draft("Time;Time UTC;Temp °C\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{t.AddHours(-1):yyyy-MM-dd HH:mm};{T(i)}").Columns));
+
+    [Fact]
+    public void HumidityInTenths_IsAskedAbout()
+        => Assert.Equal("airTemperature ?relativeHumidity", Channels(Draft("Time;Temp °C;RH\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{T(i)};{800 + i}").Columns));
+
+    [Fact]
+    public void HoursSideBySide_AreRefusedForTheirTime()
+        => Assert.Contains("no time of day", Assert.Single(Describe("Date;00:00;06:00;12:00;18:00\n", (t, i) => $"{t.Date.AddDays(i):dd/MM/yyyy};{T(i)};{T(i + 1)};{T(i + 2)};{T(i + 3)}").Problems).Found, StringComparison.Ordinal);
 
     [Fact]
     public void DateInTheFirstRowOfADayOnly_IsTold()

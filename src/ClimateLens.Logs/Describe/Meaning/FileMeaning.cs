@@ -34,7 +34,7 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
         var units = new UnitRules(scale, context, facts => DeficitUnit(known, scale, facts));
         bool bothZero = ZerosTogether(known);
         ColumnFinding[] findings = [.. guesses.Select(g => Finding(g.Facts, Settle(g.Guess, known, scale, g.Facts), units, bothZero) with { Where = g.Where, House = HouseTags.Of(g.Facts.Header) ?? g.Where.Select(w => HouseTags.OfKey(study.Headers[w.Column], w.Text)).FirstOrDefault(tag => tag is not null) })];
-        return [.. Namesakes.Asked(Twins.Without(findings))];
+        return [.. OtherTimes.Asked(study, time, Namesakes.Asked(Twins.Without(findings)))];
     }
 
     private static bool IsValue(ColumnFacts facts) => facts.IsNumeric || SwitchWords.All(facts.Tally);

@@ -12,6 +12,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
 {
     private const double MostlyPossible = 0.7;
     private const double HighestShare = 1.1;
+    private const double MostPercent = 105;
     private const int FewTorn = 2;
     private const int ManyOf = 20;
 
@@ -100,6 +101,11 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
 
     private static UnitGuess Share(ColumnFacts facts, double atLeast)
     {
+        if (facts.Median > MostPercent)
+        {
+            return UnitGuess.Ask($"{Span(facts)}, more than a percentage can be; tenths of it?", "%");
+        }
+
         if (!IsShare(facts))
         {
             return UnitGuess.Is("%", facts.Max > 5 ? Sureness.Sure : Sureness.Likely, Span(facts));

@@ -73,7 +73,8 @@ internal static class UnitWords
         ("MJ/m2", [Quantity.RadiantExposure], "mj/m2 mjm-2"),
         ("Wh/m2", [Quantity.RadiantExposure], "wh/m2 whm-2"),
         ("kWh/m2", [Quantity.RadiantExposure], "kwh/m2 kwhm-2"),
-        ("", [], "j/cm joule mm/h mm/hr mmh-1 mm/u mm/std in/h in/hr inch/h mol/m2 molm-2 mol/m2/d mol/m2/day mol/day kwh kw w wh ms/cm mscm-1 us/cm ds/m ms ec ph v mv volt ma a dbm db g/kg gr/kg gkg-1 kg/m3 kj/kg l/h l/min lpm m3/h kpas hz rpm k w/m m2 n/a"),
+        ("J/cm2/h", [Quantity.Irradiance], "j/cm2/h j/cm2h jcm-2h-1 j/cm2/u j/cm2/std"),
+        ("", [], "bft beaufort pulsen pulses pulse puls imp impulse impulsen tips tick ticks counts j/cm joule mm/h mm/hr mmh-1 mm/u mm/std in/h in/hr inch/h mol/m2 molm-2 mol/m2/d mol/m2/day mol/day kwh kw w wh ms/cm mscm-1 us/cm ds/m ms ec ph v mv volt ma a dbm db g/kg gr/kg gkg-1 kg/m3 kj/kg l/h l/min lpm m3/h kpas hz rpm k w/m m2 n/a"),
     ];
 
     private static readonly FrozenDictionary<string, (string Code, Quantity[] Quantities)> ByWord = Table
