@@ -12,6 +12,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
 {
     private const double MostlyPossible = 0.7;
     private const double HighestShare = 1.1;
+    private const double MostPercent = 105;
     private const int FewTorn = 2;
     private const int ManyOf = 20;
 
@@ -23,16 +24,17 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
             return null;
         }
 
-        return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written)
+        return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written, written.Place)
+            : facts.Header.Unit is { Quantities.Count: > 0 } other ? UnitGuess.Ask($"the file says {other.Written}, which is no unit of this channel", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
             : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
             : ByValues(channel, facts);
     }
 
-    private UnitGuess Written(Channel channel, ColumnFacts facts, string code, string written)
+    private UnitGuess Written(Channel channel, ColumnFacts facts, string code, string written, string place)
     {
         if (facts.Count == 0)
         {
-            return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" in the header; no value so far");
+            return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" {place}; no value so far");
         }
 
         if (channel.Quantity == Quantity.RelativeHumidity && IsShare(facts) && code == "%")
@@ -46,7 +48,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         }
 
         return Possible(channel, facts, code) >= MostlyPossible
-            ? UnitGuess.Is(code, Sureness.Sure, $"\"{written}\" in the header, {Span(facts)}")
+            ? UnitGuess.Is(code, Sureness.Sure, $"\"{written}\" {place}, {Span(facts)}")
             : UnitGuess.Ask($"the header says {written}, but {Span(facts)}", [code, .. Others(channel, facts, code)]);
     }
 
@@ -99,6 +101,11 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
 
     private static UnitGuess Share(ColumnFacts facts, double atLeast)
     {
+        if (facts.Median > MostPercent)
+        {
+            return UnitGuess.Ask($"{Span(facts)}, more than a percentage can be; tenths of it?", "%");
+        }
+
         if (!IsShare(facts))
         {
             return UnitGuess.Is("%", facts.Max > 5 ? Sureness.Sure : Sureness.Likely, Span(facts));
