@@ -40,7 +40,7 @@ internal static class ImportAppend
 
         Console.WriteLine(MeasuredProcess.Describe("a week into an empty store", first));
         Console.WriteLine(MeasuredProcess.Describe($"a week behind {years} years", later));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"ratio {MeasuredProcess.MedianSeconds(later) / MeasuredProcess.MedianSeconds(first):0.00}"));
+        Console.WriteLine($"behind {years} years: {MeasuredProcess.Ratio(later, first)}");
         return 0;
     }
 }

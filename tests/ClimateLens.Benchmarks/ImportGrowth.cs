@@ -26,8 +26,7 @@ internal static class ImportGrowth
 
         Console.WriteLine(MeasuredProcess.Describe($"{rows} rows", few));
         Console.WriteLine(MeasuredProcess.Describe($"{rows * Factor} rows", many));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{Factor} times the rows: {MeasuredProcess.MedianSeconds(many) / MeasuredProcess.MedianSeconds(few):0.0} times the time, {many.Max(r => r.Mebibytes) / few.Max(r => r.Mebibytes):0.0} times the peak memory"));
+        Console.WriteLine($"{Factor} times the rows: {MeasuredProcess.Ratio(many, few)}");
         return 0;
     }
 

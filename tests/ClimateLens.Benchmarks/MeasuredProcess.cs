@@ -30,8 +30,12 @@ internal static class MeasuredProcess
     /// <summary>The middle of sorted values.</summary>
     public static double Median(double[] sorted) => sorted.Length % 2 == 1 ? sorted[sorted.Length / 2] : (sorted[(sorted.Length / 2) - 1] + sorted[sorted.Length / 2]) / 2;
 
-    /// <summary>The middle of the seconds.</summary>
-    public static double MedianSeconds(IEnumerable<ProcessCost> runs) => Median([.. runs.Select(r => r.Seconds).Order()]);
+    /// <summary>How many times the one costs what the other costs, by the medians of both: on a busy machine the processor time tells more than the time by the clock.</summary>
+    public static string Ratio(IReadOnlyCollection<ProcessCost> one, IReadOnlyCollection<ProcessCost> other) => string.Create(CultureInfo.InvariantCulture,
+        $"{Ratio(one, other, r => r.Seconds):0.00} times the time, {Ratio(one, other, r => r.ProcessorSeconds):0.00} times the processor time, {one.Max(r => r.Mebibytes) / other.Max(r => r.Mebibytes):0.00} times the peak memory");
+
+    private static double Ratio(IEnumerable<ProcessCost> one, IEnumerable<ProcessCost> other, Func<ProcessCost, double> of)
+        => Median([.. one.Select(of).Order()]) / Median([.. other.Select(of).Order()]);
 
     /// <summary>Runs a program.</summary>
     /// <param name="program">Its assembly.</param>

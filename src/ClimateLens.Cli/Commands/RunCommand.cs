@@ -24,7 +24,7 @@ internal static class RunCommand
 
     private static CommandResult Run(Request request, Messages messages)
     {
-        using Session session = Session.Open(request, messages);
+        using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
         HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages);
         ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
