@@ -98,7 +98,7 @@ internal static class Namesakes
     }
 
     private static double Middle(ColumnFinding finding)
-        => UnitCatalogue.TryGet(ChannelCatalogue.Get(finding.Channel.Channels[0]).Quantity, finding.Unit!.Codes[0], out Unit unit) ? unit.ToSi(finding.Facts.Median) : finding.Facts.Median;
+        => UnitCatalogue.TryGet(ChannelCatalogue.Get(finding.Channel.Channels[0]).Quantity, finding.Unit!.Codes[0], out Unit? unit) ? unit.ToSi(finding.Facts.Median) : finding.Facts.Median;
 
     private static bool IsPoor(ColumnFacts facts, int most) => (most > FewValues && facts.Distinct * FewerTimes < most) || (most > 2 * States && facts.Distinct <= States);
 
