@@ -4,7 +4,7 @@ namespace ClimateLens.Science.Balance;
 /// <remarks>
 /// <para><b>Formula:</b> <c>h dχ/dt = C (a S + b D) + Σ k ω (D + κ S) - G (χ - χ_out) - c max(0, χ - χ_cover)</c> with D = χ_sat - χ and
 /// ω the wet part of a surface, m^⅔, m the share of its store that is left [DEARDORFF78] (memory). Linear in χ between dew and no dew, so a step is an exponential, and where dew
-/// begins or ends within it two. Stores shrink by what evaporates and are held over a step.</para>
+/// begins or ends within it two. Stores shrink by what evaporates, over a step at the deficit of its start.</para>
 /// <para>χ never exceeds saturation: what would is fog or dew anywhere.</para>
 /// </remarks>
 internal struct VapourState(double humidityGm3)
@@ -19,6 +19,7 @@ internal struct VapourState(double humidityGm3)
     /// <summary>One step with constant drivers.</summary>
     public void Step(ReadOnlySpan<double> p, in StepDrivers at, double heightM, double hours)
     {
+        HumidityGm3 = Math.Min(HumidityGm3, at.SaturatedGm3); // air that cools leaves its surplus as dew; pores take none in
         double leafStore = p[(int)BalanceTerm.LeafStore], floorStore = p[(int)BalanceTerm.FloorStore];
         _leaf = Math.Min(leafStore, _leaf + (leafStore * at.LeafWetted));
         _floor = Math.Min(floorStore, _floor + (floorStore * at.FloorWetted));
@@ -32,13 +33,15 @@ internal struct VapourState(double humidityGm3)
         double gains = (at.Cover * p[(int)BalanceTerm.SunTranspiration] * at.SunWm2) + (pores * at.SaturatedGm3)
             + (leaf * leafDrive) + (floor * floorDrive) + (exchange * at.OutsideGm3);
         double losses = pores + leaf + floor + exchange;
-        double mean = Relax(gains, losses, p[(int)BalanceTerm.CoverCondensation], at.CoverGm3, heightM, hours);
+        double mean = Math.Min(Relax(gains, losses, p[(int)BalanceTerm.CoverCondensation], at.CoverGm3, heightM, hours), at.SaturatedGm3);
         HumidityGm3 = Math.Min(HumidityGm3, at.SaturatedGm3);
         _leaf = Math.Max(0, _leaf - Math.Max(0, leaf * (leafDrive - mean) * hours));
         _floor = Math.Max(0, _floor - Math.Max(0, floor * (floorDrive - mean) * hours));
     }
 
-    /// <summary>No more evaporates within a step than there is.</summary>
+    /// <summary>
+    /// Mean conductance over a step of a store that shrinks by <c>dm/dt ∝ -m^⅔</c>, so that <c>m^⅓</c> falls steadily; the deficit is that at its start. No more evaporates than there is.
+    /// </summary>
     private static double Conductance(double full, double left, double store, double deficit, double hours)
     {
         if (left <= 0)
@@ -46,8 +49,9 @@ internal struct VapourState(double humidityGm3)
             return 0;
         }
 
-        double share = left / store, conductance = full * Math.Cbrt(share * share);
-        return conductance * deficit * hours > left ? left / (deficit * hours) : conductance;
+        double before = Math.Cbrt(left / store), falls = full * Math.Max(0, deficit) * hours / (3 * store);
+        double after = before - falls;
+        return after > 0 ? full * ((before * before) + (before * after) + (after * after)) / 3 : left / (deficit * hours);
     }
 
     /// <summary>Moves the humidity on and returns its mean over the step.</summary>
