@@ -9,6 +9,7 @@ namespace ClimateLens.Reports.Cells;
 public sealed class ScoutingCell : IReportCell
 {
     private const int MostSymptoms = 4; // the rest stand in the data
+    private const int MostWeeks = 8; // likewise
     private const double MostByChance = 0.1; // as the 5 to 95 % range, which few pairs make too narrow
 
     /// <inheritdoc/>
@@ -33,32 +34,35 @@ public sealed class ScoutingCell : IReportCell
         return new CellContent(
             string.Join(' ', shown.Select(Sentence)),
             body.ToHtml(),
-            "A count is held against the risk hours of the week before its own; how long a spot takes to show is not known here, and no other lag is tried. This shows whether the two went together, not that one caused "
-            + "the other, and no link over few weeks does not show that there is none: weeks of one crop follow from each other, and crop, cleaning and the eye of who counts change with them. Risk hours of earlier weeks are worked out anew, with fewer draws than on their own pages, and may part from these by some hours.");
+            "A count is held against the risk hours of the week before its own; how long a spot takes to show is not known. That the two go together does not show that one caused the other, and over few weeks "
+            + "no link does not show that there is none. Earlier weeks are worked out with fewer draws than on their own pages.");
     }
 
+    /// <summary>Weeks from left to right, the latest ones: so it stays low and fits a printed page.</summary>
     private static void Table(HtmlBuilder body, ScoutingReport scouting, ScoutedSymptom[] shown)
     {
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week</caption><thead><tr><th scope=\"col\">Week</th><th scope=\"col\">Risk hours</th>");
+        int first = Math.Max(0, scouting.Weeks.Length - MostWeeks);
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week{(first > 0 ? ", the latest of them" : "")} (\u2013 not counted)</caption><thead><tr><th scope=\"col\">Week</th>");
+        Row(body, scouting.Weeks.Skip(first).Select(w => HtmlBuilder.Of($"<th scope=\"col\">{w.Week}</th>")));
+        body.Line($"</thead><tbody><tr><th scope=\"row\">Risk hours</th>");
+        Row(body, scouting.Weeks.Skip(first).Select(w => HtmlBuilder.Of($"<td>{(w.RiskHours is int hours ? Words.Whole(hours) : DisplayUnits.NotKnown)}</td>")));
         foreach (ScoutedSymptom symptom in shown)
         {
-            body.Line($"<th scope=\"col\">{NameOf(symptom)}, plants</th>");
-        }
-
-        body.Line($"</tr></thead><tbody>");
-        for (int week = 0; week < scouting.Weeks.Length; week++)
-        {
-            ScoutedWeek of = scouting.Weeks[week];
-            body.Line($"<tr><th scope=\"row\">{of.Week}</th><td>{(of.RiskHours is int hours ? Words.Whole(hours) : DisplayUnits.NotKnown)}</td>");
-            foreach (ScoutedSymptom symptom in shown)
-            {
-                body.Line($"<td>{(symptom.Plants[week] is double plants ? DisplayUnits.Number(plants, 0) : "not counted")}</td>");
-            }
-
-            body.Line($"</tr>");
+            body.Line($"<tr><th scope=\"row\">{NameOf(symptom)}, plants</th>");
+            Row(body, symptom.Plants.Skip(first).Select(p => HtmlBuilder.Of($"<td>{(p is double plants ? DisplayUnits.Number(plants, 0) : "\u2013")}</td>")));
         }
 
         body.Line($"</tbody></table></div>");
+    }
+
+    private static void Row(HtmlBuilder body, IEnumerable<Html> cells)
+    {
+        foreach (Html cell in cells)
+        {
+            body.Add($"{cell}");
+        }
+
+        body.Line($"</tr>");
     }
 
     private static string Sentence(ScoutedSymptom symptom)
