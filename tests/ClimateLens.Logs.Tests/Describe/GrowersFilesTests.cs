@@ -127,6 +127,10 @@ public sealed class GrowersFilesTests : IDisposable
         => Assert.Equal("airTemperature", Channels(Draft("Time;Time UTC;Temp °C\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{t.AddHours(-1):yyyy-MM-dd HH:mm};{T(i)}").Columns));
 
     [Fact]
+    public void TimeOfAnEvent_IsNotTheTimeOfWhatStandsBehindIt()
+        => Assert.Equal("airTemperature relativeHumidity", Channels(Draft("Time;Temp °C;Last watering;RH %\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{T(i)};{t.AddDays(-1):yyyy-MM-dd} 06:00;80.5").Columns));
+
+    [Fact]
     public void HumidityInTenths_IsAskedAbout()
         => Assert.Equal("airTemperature ?relativeHumidity", Channels(Draft("Time;Temp °C;RH\n", (t, i) => $"{t:yyyy-MM-dd HH:mm};{T(i)};{800 + i}").Columns));
 

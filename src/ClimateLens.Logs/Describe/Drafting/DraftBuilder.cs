@@ -83,7 +83,7 @@ internal sealed class DraftBuilder
         var notes = FileNotes.Of(_study, _time, _numbers).ToList();
         if (keys is not null && used.Length > 0)
         {
-            notes.Insert(0, $"a long table: {string.Join(" and ", keys.Keys.Select(k => TomlText.Quote(_study.Headers[k].Raw)))} tell the rows of one time apart; rows of those that are not listed are set aside");
+            notes.Insert(0, $"a long table: {string.Join(" and ", keys.Keys.Select(k => TomlText.Quote(_study.Headers[k].Raw)))} {(keys.Keys.Length == 1 ? "tells" : "tell")} the rows of one time apart; rows of those that are not listed are passed over and counted");
         }
 
         return new DraftExport(

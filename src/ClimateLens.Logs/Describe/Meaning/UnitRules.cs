@@ -25,8 +25,8 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         }
 
         return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written, written.Place)
-            : facts.Header.Unit is { Quantities.Count: > 0 } other ? UnitGuess.Ask($"the file says {other.Written}, which is no unit of this channel", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
-            : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
+            : facts.Header.Unit is { Quantities.Count: > 0 } other ? UnitGuess.Ask($"the file says {other.Written}, which is no unit of this channel", Kinds(channel))
+            : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", Kinds(channel))
             : ByValues(channel, facts);
     }
 
@@ -67,7 +67,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         Quantity.Angle => facts.Max is > 40 and <= 360 && facts.Min >= 0 ? UnitGuess.Is("deg", Sureness.Sure, Span(facts)) : UnitGuess.Ask(Span(facts), "deg"),
         Quantity.WaterDepth => Rain(facts),
         Quantity.Speed => UnitGuess.Ask($"no unit in the file, {Span(facts)}", "m/s", "km/h", "mph"),
-        _ => UnitGuess.Ask($"no unit in the file, {Span(facts)}", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)]),
+        _ => UnitGuess.Ask($"no unit in the file, {Span(facts)}", Kinds(channel)),
     };
 
     private UnitGuess Temperature(Channel channel, ColumnFacts facts)
@@ -134,6 +134,8 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         bool watts = facts.Max <= 1500 && facts.Max > (context.StepMinutes is > 0 and <= 15 ? 120 : 400);
         return watts ? UnitGuess.Is("W/m2", Sureness.Likely, $"no unit in the file, {Span(facts)}") : UnitGuess.Ask($"no unit in the file, {Span(facts)}", "W/m2");
     }
+
+    private static string[] Kinds(Channel channel) => [.. UnitCatalogue.KindsOf(channel.Quantity).Select(u => u.Code).Take(4)];
 
     private static bool SameSize(string one, string other)
         => UnitCatalogue.TryGet(Quantity.Pressure, one, out Unit? a) && UnitCatalogue.TryGet(Quantity.Pressure, other, out Unit? b) && a.Factor == b.Factor;
