@@ -60,8 +60,8 @@ internal static class MethodNotes
             new(
                 "what-ifs and shares",
                 $"The period replayed under every set of changes with {WeekReplay.Draws} draws of parameters, sensor errors and what the balance missed; the difference goes onto the measured air and the same code judges the hours. Shares are exact Shapley values over all sets and add up to the total; the weather has what no change avoids.",
-                "Shapley 1953 (from memory); sizes of the changes are choices of this project (docs/science/shares.md)",
-                "Vents and heating are taken as they were where a change does not touch them. On simulated weeks: docs/validation.md."),
+                "Shapley 1953 (from memory); sizes of the changes are choices of this project (docs/science/causes.md)",
+                "Vents and heating are taken as they were where a change does not touch them. " + ReplayRates.Sentence),
             new(
                 "rise of humidity",
                 "Absolute humidity of the hour after a round of waterings less that of the hour before it, with the same draws. Waterings of the house less than an hour apart form a round and share its figures.",

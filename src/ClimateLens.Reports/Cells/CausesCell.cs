@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
@@ -25,6 +26,7 @@ public sealed class CausesCell : IReportCell
         {
             Shares(body, causes);
             Otherwise(body, whatIfs);
+            body.Line($"<p class=\"note\">{ReplayRates.Sentence}</p>");
             foreach (Unknown unknown in review.NotKnown.Where(u => u.What.StartsWith("whatIfs.", StringComparison.Ordinal)))
             {
                 body.Line($"<p class=\"note\">{Words.Capital(ChangeWords.Of(unknown.What["whatIfs.".Length..]))}: not known. {unknown.Why}</p>");
