@@ -23,7 +23,7 @@ internal static class BalanceMarkup
             : $"Over the six hours after its start a watering over the leaves put {DisplayUnits.VapourDensity(gm3.Value)} ({DisplayUnits.Number(gm3.Low, 1)} to {DisplayUnits.Number(gm3.High, 1)}) more water into the air than alike hours without one had ({matched.Matched} of {Words.Count(matched.Rounds, "round", "rounds")} in this and the weeks before).";
         string model = matched.ModelGm3 is { } m ? $" The balance gives {DisplayUnits.VapourDensity(m.Value)} ({DisplayUnits.Number(m.Low, 1)} to {DisplayUnits.Number(m.High, 1)}) for the same{(matched.Agrees switch { true => ": they agree", false => ": they contradict each other", null => "" })}." : "";
         body.Line($"<p>{effect}{model}</p>");
-        body.Line($"<details class=\"screen\"><summary>How fair is that comparison?</summary>");
+        body.Line($"<details><summary>How fair is that comparison?</summary>");
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"How alike the hours are\" tabindex=\"0\"><table class=\"data\"><caption>How alike the hours are, in standard deviations</caption><thead><tr><th scope=\"col\">In</th><th scope=\"col\">To all hours without watering</th><th scope=\"col\">To those compared</th></tr></thead><tbody>");
         foreach (MatchedCovariate c in matched.Balance)
         {
@@ -50,7 +50,7 @@ internal static class BalanceMarkup
             ? $"On {Words.Count(balance.HeldOutDays, "day", "days")} that it had not seen its skill is {DisplayUnits.Number(before, 2)} over the day before and {DisplayUnits.Number(mean, 2)} over the mean day (1 is perfect, 0 no better)"
             : "What it is worth on days that it has not seen could not be told";
         body.Line($"<p>House balance: fitted to {DisplayUnits.Number(balance.Days, 0)} days before the period. {skill}; it is off by {DisplayUnits.VapourDensity(balance.ResidualGm3)} root mean square.</p>");
-        body.Line($"<details class=\"screen\"><summary>What was fitted</summary>");
+        body.Line($"<details><summary>What was fitted</summary>");
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Parameters of the balance, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Parameters of the house balance, a square metre of floor</caption><thead><tr><th scope=\"col\">Parameter</th><th scope=\"col\">Value</th><th scope=\"col\">Standard error</th><th scope=\"col\">Physics allows</th><th scope=\"col\">Unit</th></tr></thead><tbody>");
         foreach (BalanceParameter p in balance.Parameters)
         {

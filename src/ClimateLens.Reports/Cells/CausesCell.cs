@@ -33,8 +33,10 @@ public sealed class CausesCell : IReportCell
             }
         }
 
+        body.Line($"<div class=\"screen\">"); // for a consultant at the screen; a wall needs the tables only
         BalanceMarkup.Matched(body, review.MatchedWaterings);
         BalanceMarkup.Balance(body, review.HouseBalance);
+        body.Line($"</div>");
         body.Line(context.DataLink(DataFiles.Causes));
         body.Line(context.DataLink(DataFiles.WhatIfs));
         body.Line(context.DataLink(DataFiles.HouseBalance));
