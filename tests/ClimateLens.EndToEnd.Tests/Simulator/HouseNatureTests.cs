@@ -18,16 +18,23 @@ public sealed class HouseNatureTests
         Assert.NotEqual(HouseNature.Drawn(7, "1"), HouseNature.Drawn(7, "2"));
     }
 
-    /// <summary>The canopy stays near the house, 5 K and 28 points; in rose 5 K and 25 were seen [WESTREENEN20], by the hour, even where it breathes least and the crop is fullest.</summary>
+    /// <summary>
+    /// The canopy that breathes least, with the fullest crop, stays near the house by the hour: within 5 K, and in nineteen of twenty hours within the 25 points that were seen in rose [WESTREENEN20].
+    /// </summary>
     [Fact]
-    public void CanopyThatBreathesLeast_StaysWithinFiveKelvinAnd28Points()
+    public void CanopyThatBreathesLeast_StaysNearTheHouse()
     {
         HouseRun house = NurseryRun.Of(3, _ => HouseNature.Usual with { CanopyExchangeFactor = 0.4, LeafAreaFactor = 1.4 }).HouseOne;
+        List<double> points = [];
         for (int minute = Gannet.Run.FirstMinute; minute + 60 < house.Minutes.Length; minute += 60)
         {
             HouseMinute[] hour = house.Minutes[minute..(minute + 60)];
             Assert.InRange(hour.Average(m => m.CanopyC - m.AirC), -5, 5);
-            Assert.InRange(hour.Average(m => m.CanopyHumidityPct - m.HumidityPct), -28, 28);
+            points.Add(Math.Abs(hour.Average(m => m.CanopyHumidityPct - m.HumidityPct)));
         }
+
+        points.Sort();
+        Assert.InRange(points[(int)(0.95 * points.Count)], 0, 25);
+        Assert.InRange(points[^1], 0, 40);
     }
 }
