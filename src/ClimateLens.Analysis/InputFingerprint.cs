@@ -15,6 +15,8 @@ namespace ClimateLens.Analysis;
 /// <summary>A hash over all that a review looks at: equal fingerprints give equal reviews, so that a page need not be made again.</summary>
 public static class InputFingerprint
 {
+    private static readonly WorkedOutOnce<string> OfEarlier = new(Of);
+
     /// <summary>SHA-256 over settings, readings, records, files, this tool's version and the time-zone data, as lower-case hex.</summary>
     /// <remarks>
     /// The nursery file's own hash is part of it, since a review names that hash. Every text is preceded by its length, so that
@@ -23,6 +25,11 @@ public static class InputFingerprint
     public static string Of(HouseInput input)
     {
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (HouseInput earlier in input.Earlier)
+        {
+            Texts(hash, "earlier", OfEarlier.Of(earlier));
+        }
+
         Texts(hash, ProvenanceOf.Tool, ReviewAssembly.SchemaVersion, ProvenanceOf.TimeZoneData);
         Nursery(hash, input.Nursery);
         House(hash, input.House);
@@ -38,6 +45,12 @@ public static class InputFingerprint
             Batch(hash, batch);
         }
 
+        foreach (RecordRow row in input.EarlierWaterings)
+        {
+            Record(hash, row);
+        }
+
+        Texts(hash, "records");
         foreach (RecordRow row in input.Records)
         {
             Record(hash, row);

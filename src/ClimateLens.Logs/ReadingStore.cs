@@ -25,6 +25,7 @@ public sealed class ReadingStore : IDisposable
     private readonly StoreDisk _disk;
     private readonly MemoryLimits _limits;
     private readonly PartReader _reader;
+    private readonly EarlierWeeks _earlier = new();
     private readonly PartCache _cache;
     private bool _ledgerLost;
     private Ledger _ledger;
@@ -145,7 +146,7 @@ public sealed class ReadingStore : IDisposable
     public void Dispose() => _lock.Dispose();
 
     private HouseInput TryLoad(HouseSettings house, Interval period, Duration runIn, Duration history)
-        => new StoreQuery(_nursery, SourceOf, _cache).Load(house, period, runIn, history);
+        => new StoreQuery(_nursery, SourceOf, _cache, _earlier).Load(house, period, runIn, history);
 
     private IEnumerable<ExportSettings> OwnReadings(string houseId) => _nursery.Exports.Where(e => e.Kind is null && e.House == houseId);
 
@@ -178,6 +179,7 @@ public sealed class ReadingStore : IDisposable
                 transaction.Commit(ledger);
                 _ledger = ledger;
                 _cache.Clear();
+                _earlier.Clear();
             }
 
             return update;

@@ -13,7 +13,7 @@ namespace ClimateLens.Nursery;
 /// <param name="Period">The period under review, without its run-in.</param>
 /// <param name="RunIn">Days before the period that are loaded for the models, as an interval that ends where the period starts.</param>
 /// <param name="Batches">Readings of the house and of the whole nursery within run-in and period, by source.</param>
-/// <param name="Records">Records of the house within run-in and period, in time order; plant widths from a year before it on.</param>
+/// <param name="Records">Records of the house within run-in and period, in time order; plant widths and scouting from a year before it on.</param>
 /// <param name="Files">What the import knows of the files behind them.</param>
 public sealed record HouseInput(
     NurserySettings Nursery,
@@ -29,6 +29,14 @@ public sealed record HouseInput(
     /// hold its readings too. Empty where they were not asked for.
     /// </summary>
     public ImmutableArray<ReadingBatch> History { get; init; } = [];
+
+    /// <summary>Waterings of the house within that time and before the run-in, in time order.</summary>
+    public ImmutableArray<RecordRow> EarlierWaterings { get; init; } = [];
+
+    /// <summary>
+    /// Weeks before the period that are looked back at (<see cref="ScoutedWeeks"/>), oldest first, each as a review of its own would see it but without history. Empty where plants were never counted.
+    /// </summary>
+    public ImmutableArray<HouseInput> Earlier { get; init; } = [];
 
     /// <summary>Whether a source of the house itself, not only one of the whole nursery, has a stamp in the period.</summary>
     public bool HasReadings => Batches.Any(b => b.House == House.Id && b.UtcMicros.Any(t => Period.Contains(Instant.FromUnixTimeTicks(t * 10))));

@@ -140,7 +140,7 @@ public sealed class RiskHoursTests
             double[] counts = Redraw(period);
             Array.Sort(counts);
             double median = (counts[99] + counts[100]) / 2;
-            Assert.InRange(risk.Total!.Value - median, -1, 1);
+            Assert.InRange(risk.Total!.Value - median, -2, 2); // the hours that are one in half of the draws are not the middle of the draws' counts, but near it
             Assert.InRange(median, 10, 120);
         }
     }

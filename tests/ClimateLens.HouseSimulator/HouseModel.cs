@@ -26,8 +26,8 @@ public sealed class HouseModel
         _options = options;
         _computer = new ClimateComputer(options.Control);
         Pots = new PotBench(seed, options.Id);
-        Crop = options.Crop.At(start);
-        _water = new HouseWater(Pots);
+        Crop = options.Crop.At(start, options.Nature.LeafAreaFactor);
+        _water = new HouseWater(Pots, options.Nature);
         Book = new HouseBook { StoredAtStart = WaterStored, HeatAtStart = HeatStored };
     }
 
@@ -43,10 +43,10 @@ public sealed class HouseModel
     /// <summary>Heat above 0 °C in all bodies. [J/m²]</summary>
     public double HeatStored => _heat.StoredJm2;
 
-    /// <summary>Lets the crop be what it is at that time; plants that are spaced out take their water with them.</summary>
+    /// <summary>Lets crop and set points be what they are at that time; plants that are spaced out take their water with them.</summary>
     public void SetCrop(LocalDateTime at)
     {
-        CanopyState next = _options.Crop.At(at);
+        CanopyState next = _options.Crop.At(at, _options.Nature.LeafAreaFactor);
         if (next.DensityPerM2 < Crop.DensityPerM2)
         {
             double share = next.DensityPerM2 / Crop.DensityPerM2;
@@ -54,6 +54,8 @@ public sealed class HouseModel
         }
 
         Crop = next;
+        DawnControl? dawn = _options.Dawn?.Holds(at) == true ? _options.Dawn : null;
+        _computer.Hold(dawn?.MinimumPipeC ?? 0, dawn?.MinimumLeePct ?? 0);
     }
 
     /// <summary>One minute.</summary>
@@ -65,13 +67,13 @@ public sealed class HouseModel
             Math.Min(100, SaturatedAir.HumidityPct(_water.HouseKgM3, _heat.AirC) + _options.HumidityBiasPct),
             outside);
         double shade = outside.RadiationWm2 > 20 ? 0.5 * _computer.ScreenPct / 100 : 0;
-        double light = 0.66 * (1 - shade) * outside.RadiationWm2;
+        double light = _options.Nature.RoofTransmission * (1 - shade) * outside.RadiationWm2;
         foreach (WateringEvent watering in running)
         {
             _water.Receive(watering, Crop, Book);
         }
 
-        _flow = AirFlow.Of(_computer, outside, _heat.AirC, _heat.LeafC, Crop.Cover);
+        _flow = AirFlow.Of(_computer, outside, _heat.AirC, _heat.LeafC, Crop.Cover, _options.Nature);
         var surfaces = new SurfaceAir(_heat.LeafC, _heat.FloorC, _heat.GlassC, light, _computer.ScreenPct / 100);
         _water.Step(surfaces, Crop, _flow, outside.VapourKgM3, Book, StepS);
         Book.HeatIn += _heat.Step(new HeatDrive(light, _computer, outside, _flow, Crop, _water), StepS);

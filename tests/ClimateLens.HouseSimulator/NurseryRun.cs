@@ -14,14 +14,19 @@ public sealed record NurseryRun(ulong Seed, WeatherPoint[] Weather, HouseRun Hou
     public IReadOnlyList<HouseRun> Houses => [HouseOne, HouseTwo];
 
     /// <summary>Simulates the nursery.</summary>
-    public static NurseryRun Of(ulong seed)
+    public static NurseryRun Of(ulong seed) => Of(seed, _ => HouseNature.Usual);
+
+    /// <summary>Simulates the nursery with houses of other natures.</summary>
+    /// <param name="seed">Seed of everything.</param>
+    /// <param name="natureOf">The nature of a house by its id.</param>
+    public static NurseryRun Of(ulong seed, Func<string, HouseNature> natureOf)
     {
         WeatherPoint[] weather = WeatherMaker.Make(GannetRow.Calendar, seed);
         return new NurseryRun(
             seed,
             weather,
-            HouseSimulation.Run(GannetRow.HouseOne, GannetRow.Calendar, weather, seed),
-            HouseSimulation.Run(GannetRow.HouseTwo, GannetRow.Calendar, weather, seed),
+            HouseSimulation.Run(GannetRow.HouseOne with { Nature = natureOf(GannetRow.HouseOne.Id) }, GannetRow.Calendar, weather, seed),
+            HouseSimulation.Run(GannetRow.HouseTwo with { Nature = natureOf(GannetRow.HouseTwo.Id) }, GannetRow.Calendar, weather, seed),
             GannetRow.Calendar.MinuteOf(GannetRow.Zone.AtStartOfDay(GannetRow.FirstDay).ToInstant()));
     }
 }

@@ -74,9 +74,16 @@ internal static class SampleParts
 
     public static ImmutableArray<Unknown> NotKnown { get; } =
     [
-        new("causes", "Causes cannot be told apart before the house balance is fitted."),
+        new("whatIfs.heatAndVentBeforeSunrise", "Vent position is not logged: what more venting would do cannot be told. Its share, if it has one, is among that of the weather."),
         new("wetPeriods", "No wetness sensor, and no film model rules yet."),
     ];
+
+    public static ScoutingReport Scouting => new(
+        [.. Enumerable.Range(35, 8).Select(w => new ScoutedWeek(FormattableString.Invariant($"2025-W{w}"), w == 38 ? null : 4 * (w - 33)))],
+        [
+            new ScoutedSymptom("grey mould", [null, 2, 3, 3, 5, 4, 9, 12], 6, new Estimate(0.83, 0.21, 0.97), 0.06),
+            new ScoutedSymptom("mildew <spots>", [null, null, 0, null, null, 1, null, null], 2, null, null),
+        ]);
 
     public static Provenance Provenance(string seedOfHash) => new(
         "ClimateLens 0.1.0",

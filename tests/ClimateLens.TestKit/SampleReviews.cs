@@ -39,11 +39,16 @@ public static class SampleReviews
                 .Add("potChecks", new RecordCount(24, "Not yet made into a dry-down."))
                 .Add("treatments", new RecordCount(1, "")),
             Pots = new RecordCount(24, "Not yet made into a dry-down."),
+            Scouting = SampleParts.Scouting,
             Sensors = SampleParts.Sensors,
             SecondOpinion = SampleParts.SecondOpinion,
             Clocks = SampleParts.Clocks,
             Imports = SampleParts.Imports,
             Findings = SampleParts.Findings,
+            Causes = SampleCauses.Shares(41),
+            WhatIfs = SampleCauses.WhatIfs,
+            HouseBalance = SampleCauses.Balance,
+            MatchedWaterings = SampleCauses.Matched,
             NotKnown = SampleParts.NotKnown,
             Provenance = SampleParts.Provenance($"{houseId}{week}"),
         };

@@ -1,5 +1,5 @@
+using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
-using ClimateLens.Science.Canopy;
 using ClimateLens.Science.Leaf;
 using ClimateLens.Science.Psychrometrics;
 using ClimateLens.Science.Quantities;
@@ -17,54 +17,43 @@ internal static class CoverAbove
     private const double UsualCloud = 0.5;
 
     /// <summary>Radiating temperature by step; NaN where the temperature inside or outside is not known. [°C]</summary>
-    public static (double[] AboveC, FoliageBasis Basis) Of(HousePeriod period, double[] insideC, FoliageBasis basis)
+    /// <param name="period">The house period, with the air's state.</param>
+    /// <param name="overCropWm2">Sun over the crop; NaN where not known. [W/m²]</param>
+    /// <param name="basis">What it rests on so far.</param>
+    public static (double[] AboveC, FoliageBasis Basis) Of(HousePeriod period, double[] overCropWm2, FoliageBasis basis)
     {
-        double[] above = new double[insideC.Length];
+        double[] above = new double[overCropWm2.Length];
         if (UsedSeries.Of(period, "outsideTemperature") is not double[] outside)
         {
             Array.Fill(above, double.NaN);
             return (above, basis);
         }
 
+        // The house's air, not that of a sensor in the canopy: it is what moves along the cover.
+        ImmutableArray<double> inside = period.Frame.Values(Derived.TemperatureC), vapour = period.Frame.Values(Derived.VapourPressureKPa);
         double[]? humidity = UsedSeries.Of(period, "outsideHumidity"), wind = UsedSeries.Of(period, "windSpeed"), screen = UsedSeries.Of(period, "screenPosition");
-        double[] sky = new double[above.Length], windMs = new double[above.Length], closed = new double[above.Length];
+        double[]? sun = UsedSeries.Of(period, "globalRadiation");
+        CoverWeather[] weather = new CoverWeather[above.Length];
         for (int i = 0; i < above.Length; i++)
         {
-            sky[i] = SkyC(outside[i], humidity?[i] ?? double.NaN);
-            windMs[i] = Or(wind?[i], UsualWindMs);
-            closed[i] = Math.Clamp(Or(screen?[i], 0) / 100, 0, 1);
+            double sunWm2 = Or(sun?[i], Or(overCropWm2[i] / LightOnLeaves.ThroughRoof, 0));
+            double sky = SkyC(outside[i], humidity?[i] ?? double.NaN);
+            double closed = Math.Clamp(Or(screen?[i], 0) / 100, 0, 1);
+            weather[i] = new(inside[i], outside[i], sky, Or(wind?[i], UsualWindMs), CoverTemperature.SunTakenUp * Math.Clamp(sunWm2, 0, 1500), closed) { InsideVapourKPa = Or(vapour[i], 0) };
         }
 
         (Glazing glazing, string kind) = GlazingOf(period.Input.House.Glazing);
-        CoverTemperature.RadiatingC(insideC, outside, sky, windMs, closed, glazing, above);
+        CoverTemperature.RadiatingC(weather, glazing, above);
         string[] told = ["Outside temperature", .. humidity is null ? (string[])[] : ["humidity"], .. wind is null ? (string[])[] : ["wind"], .. screen is null ? (string[])[] : ["screen position"]];
         FoliageBasis known = basis
             .AndMeasured($"{Text.Say.List(told)}.")
-            .AndModelled("The temperature of the cover over the crop: from outside temperature, sky and wind (error 2 K).")
+            .AndModelled("The temperature of the cover over the crop: from outside temperature, sky, wind, sun and the dew on it (error 2 K).")
             .AndAssumed(humidity is null ? "A sky halfway between clear and overcast." : "A sky half clouded.");
         known = wind is null ? known.AndAssumed("A wind of 2 m/s: none is logged.") : known;
         known = screen is null ? known.AndAssumed("No screen closed at night: none is logged. A closed screen keeps leaves warmer.") : known;
         known = period.Input.House.Glazing.Length == 0 ? known.AndAssumed($"A cover of {kind}: the nursery file names none (glazing).") : known.AndMeasured($"Cover of {kind}, from the nursery file.");
         return (above, known);
     }
-
-    /// <summary>
-    /// What the mean leaf sees over it: the cover by the share of leaves that nothing hides from it, other leaves at the temperature of the air by the rest.
-    /// </summary>
-    /// <param name="coverC">Radiating temperature of the cover. [°C]</param>
-    /// <param name="airC">Air among the leaves. [°C]</param>
-    /// <param name="leafArea">Leaf area over ground area. [1]</param>
-    /// <remarks>
-    /// <b>Formula:</b> share <c>(1 - exp(-k L))/L</c> as for light (leaves are black for heat radiation, so that one sheltered from light is sheltered from the
-    /// cover), fourth powers of absolute temperature. The uppermost leaves see more of the cover and are colder at night, by up to three times the difference.
-    /// </remarks>
-    public static double SeenC(double coverC, double airC, double leafArea)
-    {
-        double share = leafArea > 0 ? LightInterception.Share(LightInterception.DefaultExtinction, leafArea) / leafArea : LightInterception.DefaultExtinction;
-        return Math.Sqrt(Math.Sqrt((share * Fourth(coverC)) + ((1 - share) * Fourth(airC)))) - Limits.ZeroCelsiusK;
-    }
-
-    private static double Fourth(double temperatureC) => Math.Pow(temperatureC + Limits.ZeroCelsiusK, 4);
 
     private static double SkyC(double outsideC, double humidityPct)
     {

@@ -41,6 +41,9 @@ public sealed record FoliageWeather
     /// <summary>Radiating temperature over the crop. [°C]</summary>
     public required double[] AboveC { get; init; }
 
+    /// <summary>Share of a leaf side's view that no other leaf takes. [1]</summary>
+    public required double[] OpenShare { get; init; }
+
     /// <summary>Water put onto a leaf area in each step, before what it can hold. [mm]</summary>
     public required double[] WaterMm { get; init; }
 

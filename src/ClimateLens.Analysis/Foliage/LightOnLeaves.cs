@@ -14,9 +14,11 @@ namespace ClimateLens.Analysis.Foliage;
 /// </remarks>
 internal static class LightOnLeaves
 {
+    /// <summary>Share of the sun outside that reaches the crop. [1]</summary>
+    public const double ThroughRoof = 0.6;
+
     private const double MicromolPerJoule = 2.06;
     private const double LumenPerWatt = 110;
-    private const double ThroughRoof = 0.6;
     private const double ScreenTakes = 0.4;
 
     /// <summary>Absorbed radiation and that over the crop by step; the first is 0 at night where nothing tells of it, both NaN by day. [W/m²]</summary>

@@ -56,7 +56,7 @@ internal static class LeafNotes
             period.Leaf is null ? $"Not measured: {otherwise}." : $"Measured; where the sensor gives nothing, {otherwise}.",
             "leaf energy balance with coefficients after Stanghellini 1987 (from memory); docs/science/leaf.md",
             byBalance
-                ? $"Taken as ±{Say.Number(rules.LeafBalanceErrorK)} K, most of it by sky, screen and air speed; by day a leaf may be 2 K off."
+                ? $"Taken as ±{Say.Number(rules.LeafBalanceErrorK)} K for a dry leaf, most of it by sky and screen, besides what air speed and sun bring; by day a leaf may be 2 K off."
                 : $"Assumed ±{error} K. By the balance 0.5 to 0.9 K under a screen 3 K colder than the air, 1.4 to 2.8 K under bare glass 10 K colder; by day leaves may be warmer or cooler than the air by 2 K.");
     }
 

@@ -28,5 +28,5 @@ internal static class RecordCounts
     private static IEnumerable<RecordRow> InPeriod(HouseInput input)
         => input.Records.Where(r => r.At >= input.Period.Start && r.At < input.Period.End);
 
-    private static string NoteOn(RecordKind kind) => kind is RecordKind.Waterings or RecordKind.PlantWidths ? "" : NotJudged;
+    private static string NoteOn(RecordKind kind) => kind is RecordKind.Waterings or RecordKind.PlantWidths or RecordKind.Scouting ? "" : NotJudged;
 }

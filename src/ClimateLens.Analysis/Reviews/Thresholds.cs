@@ -24,7 +24,7 @@ internal static class Thresholds
             new("temperatureHighC", rules.TemperatureHighC, "Cel", Source("temperatureHighC", "highest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)")),
             new("leafNightOffsetK", rules.LeafNightOffsetK, "K", Source("leafNightOffsetK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
             new("leafNightOffsetErrorK", rules.LeafNightOffsetErrorK, "K", Source("leafNightOffsetErrorK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
-            new("leafBalanceErrorK", rules.LeafBalanceErrorK, "K", Source("leafBalanceErrorK", "a third of the 2 K by which the temperature of the cover may be off, rounded down; choice of this project (docs/science/leaf.md)")),
+            new("leafBalanceErrorK", rules.LeafBalanceErrorK, "K", Source("leafBalanceErrorK", "0.3 K by the 2 K by which the temperature of the cover may be off and 0.2 K by stomata, added as squares; choice of this project (docs/science/leaf.md)")),
             .. Canopy(rules, Source),
             new("dryingHours", rules.DryingHours, "h", Source("dryingHours", Practice)),
             new("humidNightPct", NightHours.HumidPct, "%", "Michigan State University Extension, advice on grey mould in greenhouses"),

@@ -26,25 +26,27 @@ public static class LeafState
         double[] night = [.. Enumerable.Range(0, axis.Count).Select(i => period.Sun.IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1.0 : 0)];
         int[] day = [.. Enumerable.Range(0, axis.Count).Select(i => cover.IndexOf(axis.StartOf(i).InZone(axis.Zone).Date))];
         double[] measured = period.Leaf is Series leaf ? Quality.Used(period.Frame, leaf.Key) : Enumerable.Repeat(double.NaN, axis.Count).ToArray();
-        (double[] above, FoliageBasis basis) = CoverAbove.Of(period, air, FoliageBasis.None);
-        (double[] absorbed, double[] overCrop, basis) = LightOnLeaves.Of(period, cover, day, night, basis);
+        (double[] absorbed, double[] overCrop, FoliageBasis basis) = LightOnLeaves.Of(period, cover, day, night, FoliageBasis.None);
+        (double[] above, basis) = CoverAbove.Of(period, overCrop, basis);
         (double[] water, basis) = WaterOnLeaves.Of(period, basis);
-        double[] leafArea = [.. cover.Days.Select(d => LightInterception.LeafArea(d.Value))];
+        double[] openByDay = [.. cover.Days.Select(d => MeanLeaf.OpenShare(LightInterception.LeafArea(d.Value)))];
         for (int i = 0; i < above.Length; i++)
         {
             // By day a cover is about as warm as the house; only at night does it decide.
-            above[i] = double.IsNaN(above[i]) && night[i] == 0 ? air[i] : CoverAbove.SeenC(above[i], air[i], leafArea[day[i]]);
+            above[i] = double.IsNaN(above[i]) && night[i] == 0 ? air[i] : above[i];
         }
 
         bool offsetRules = period.Input.House.Rules.SetByUser.Contains(OffsetRule);
         CanopyAirOffset[]? fitted = FittedCanopyAir.Of(period, cover, day, overCrop);
         basis = fitted is null ? basis : basis.AndModelled("The air among the leaves where the canopy sensor is silent: its difference to the main sensor, fitted to the hours in which both tell.");
         LeafFrom[] from = new LeafFrom[axis.Count], blind = new LeafFrom[axis.Count];
+        double[] open = new double[axis.Count];
         for (int i = 0; i < from.Length; i++)
         {
             blind[i] = double.IsNaN(air[i] + humidity[i]) ? LeafFrom.Unknown
                 : offsetRules || double.IsNaN(above[i] + absorbed[i]) ? LeafFrom.NightOffset
                 : LeafFrom.Balance;
+            open[i] = blind[i] == LeafFrom.NightOffset ? 1 : openByDay[day[i]]; // the assumed difference is that of a leaf by itself
             from[i] = blind[i] != LeafFrom.Unknown && double.IsFinite(measured[i]) ? LeafFrom.Sensor : blind[i];
         }
 
@@ -63,6 +65,7 @@ public static class LeafState
                 Night = night,
                 AbsorbedWm2 = absorbed,
                 AboveC = above,
+                OpenShare = open,
                 WaterMm = water,
                 Day = day,
                 Basis = basis,

@@ -10,7 +10,7 @@ namespace ClimateLens.Analysis.Uncertainty;
 /// <remarks>
 /// <para><b>Method:</b> a stated ± range without a distribution counts as rectangular: [GUM08] 4.3.7; drawn as in
 /// [GUMS1]. What is assumed of a canopy has standard errors and is drawn as normal. Air speed at the leaf is 0.1 m/s times or over 2 and the film that a leaf holds 0.2 mm times or
-/// over 2, even on the logarithm (choice of this project, no source). On top, humidity gets a small error anew in every hour, rectangular, a
+/// over 2, even on the logarithm (choice of this project, no source); the sun that leaves take up is 30 % more or less (LightOnLeaves). On top, humidity gets a small error anew in every hour, rectangular, a
 /// tenth as wide (choice of this project, no source: rounding, and air that is not the same all over the house).</para>
 /// </remarks>
 public sealed class BiasDraws
@@ -32,7 +32,7 @@ public sealed class BiasDraws
         SeededRandom random = new(unchecked((ulong)Seed));
         for (int draw = 0; draw < Count; draw++)
         {
-            // All are drawn whether needed or not, so that adding a sensor leaves the other draws as they are.
+            // All are drawn whether needed or not, so that adding a sensor leaves the other draws as they are; a new cause gets a round of its own.
             _errors[draw] = new FoliageErrors
             {
                 TemperatureK = TemperatureK[draw] = widths.TemperatureK * random.NextUniform(-1, 1),
@@ -48,6 +48,11 @@ public sealed class BiasDraws
                 AirSpeedFactor = Math.Pow(ErrorWidths.AirSpeedFactor, random.NextUniform(-1, 1)),
                 FilmFactor = Math.Pow(ErrorWidths.FilmFactor, random.NextUniform(-1, 1)),
             };
+        }
+
+        for (int draw = 0; draw < Count; draw++)
+        {
+            _errors[draw] = _errors[draw] with { LightFactor = 1 + (ErrorWidths.LightShare * random.NextUniform(-1, 1)) };
         }
     }
 

@@ -33,6 +33,7 @@ internal static class ErrorShares
         yield return ("canopyHumidity", new() { CanopyHumidityScore = 1 }, new() { CanopyHumidityScore = -1 });
         yield return ("cover", new() { CoverQuantile = 0.5 + (Rectangular / 2) }, new() { CoverQuantile = 0.5 - (Rectangular / 2) });
         yield return ("airSpeed", new() { AirSpeedFactor = Math.Pow(ErrorWidths.AirSpeedFactor, Rectangular) }, new() { AirSpeedFactor = Math.Pow(ErrorWidths.AirSpeedFactor, -Rectangular) });
+        yield return ("light", new() { LightFactor = 1 + (Rectangular * ErrorWidths.LightShare) }, new() { LightFactor = 1 - (Rectangular * ErrorWidths.LightShare) });
         yield return ("film", new() { FilmFactor = Math.Pow(ErrorWidths.FilmFactor, Rectangular) }, new() { FilmFactor = Math.Pow(ErrorWidths.FilmFactor, -Rectangular) });
     }
 

@@ -7,7 +7,7 @@ namespace ClimateLens.Analysis.Uncertainty;
 /// <param name="HumidityPct">Main relative humidity. [%]</param>
 /// <param name="LeafOffsetK">Assumed night difference of the leaf. [K]</param>
 /// <param name="LeafSensorK">Measured leaf temperature. [K]</param>
-/// <param name="LeafBalanceK">Leaf temperature from the energy balance. [K]</param>
+/// <param name="LeafBalanceK">Leaf temperature from the energy balance, dry and in the dark. [K]</param>
 /// <param name="CanopySensorK">Temperature sensor in the canopy. [K]</param>
 /// <param name="CanopySensorPct">Humidity sensor in the canopy. [%]</param>
 internal readonly record struct ErrorWidths(
@@ -15,6 +15,9 @@ internal readonly record struct ErrorWidths(
 {
     /// <summary>The air speed at the leaf may be this much greater or smaller. [1]</summary>
     public const double AirSpeedFactor = 2;
+
+    /// <summary>The sun that leaves take up may be this share more or less; as said at <see cref="Foliage.LightOnLeaves"/>. [1]</summary>
+    public const double LightShare = 0.3;
 
     /// <summary>The film that a leaf holds may be this much thicker or thinner. [1]</summary>
     public const double FilmFactor = 2;

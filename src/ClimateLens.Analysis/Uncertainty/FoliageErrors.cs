@@ -21,7 +21,9 @@ internal readonly record struct FoliageErrors()
     /// <summary>Added to an assumed leaf temperature at night. [K]</summary>
     public double LeafOffsetK { get; init; }
 
-    /// <summary>Added to a leaf temperature from the energy balance. [K]</summary>
+    /// <summary>
+    /// How much warmer a dry leaf of the energy balance would be in the dark; it comes as heat radiated from above, so that a wet leaf moves less. [K]
+    /// </summary>
     public double LeafBalanceK { get; init; }
 
     /// <summary>Error of the assumed difference of temperature between canopy and main sensor, in its standard errors. [1]</summary>
@@ -35,6 +37,9 @@ internal readonly record struct FoliageErrors()
 
     /// <summary>Factor on the air speed at the leaf. [1]</summary>
     public double AirSpeedFactor { get; init; } = 1;
+
+    /// <summary>Factor on the sun that leaves take up. [1]</summary>
+    public double LightFactor { get; init; } = 1;
 
     /// <summary>Factor on the water that leaves hold. [1]</summary>
     public double FilmFactor { get; init; } = 1;

@@ -15,13 +15,26 @@ namespace ClimateLens.Logs.Store;
 /// <param name="nursery">The nursery.</param>
 /// <param name="sourceOf">The ledger's entry of an export, or null.</param>
 /// <param name="cache">Reads parts.</param>
-internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache)
+/// <param name="earlier">Keeps the weeks that are looked back at.</param>
+internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache, EarlierWeeks earlier)
 {
-    /// <summary>How far before the run-in plant widths are looked for: a crop's growth is fitted to all of them.</summary>
+    /// <summary>How far before the run-in plant widths and scouting are looked for: a crop's growth is fitted to all of them, and counts are held against the weeks before.</summary>
     private static readonly Duration CropTime = Duration.FromDays(366);
 
-    /// <summary>Loads a house period, its run-in and the readings before it.</summary>
+    /// <summary>Loads a house period, its run-in, the readings before it, and the earlier weeks that its scouting is held against.</summary>
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history)
+    {
+        HouseInput input = Alone(house, period, runIn, history);
+        IReadOnlyList<IsoWeek> weeks = ScoutedWeeks.Before(input.Records, period, nursery.Zone);
+        if (weeks.Count > 0)
+        {
+            earlier.ForgetBefore(weeks[0]);
+        }
+
+        return input with { Earlier = [.. weeks.Select(week => earlier.Get(house, runIn, week, () => Alone(house, week.In(nursery.Zone), runIn, Duration.Zero)))] };
+    }
+
+    private HouseInput Alone(HouseSettings house, Interval period, Duration runIn, Duration history)
     {
         Instant start = period.Start - runIn;
         long from = Micros.Of(start);
@@ -29,6 +42,8 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
         var batches = new List<ReadingBatch>();
         var before = new List<ReadingBatch>();
         var records = new List<RecordRow>();
+        var earlier = new List<RecordRow>();
+        long past = Micros.Of(period.Start - history);
         var sheets = new List<ImportSheet>();
         foreach (ExportSettings export in nursery.Exports)
         {
@@ -41,12 +56,13 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {
-                records.AddRange(RecordsOf(source, kind, house.Id, kind == RecordKind.PlantWidths ? Micros.Of(start - CropTime) : from, to));
+                records.AddRange(RecordsOf(source, kind, house.Id, kind is RecordKind.PlantWidths or RecordKind.Scouting ? Micros.Of(start - CropTime) : from, to));
+                earlier.AddRange(kind == RecordKind.Waterings && past < from ? RecordsOf(source, kind, house.Id, past, from) : []);
             }
             else
             {
                 batches.AddRange(BatchOf(export, source, from, to));
-                before.AddRange(history > Duration.Zero ? BatchOf(export, source, Micros.Of(period.Start - history), Micros.Of(period.Start)) : []);
+                before.AddRange(history > Duration.Zero ? BatchOf(export, source, past, Micros.Of(period.Start)) : []);
             }
         }
 
@@ -56,12 +72,16 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             period,
             new Interval(start, period.Start),
             InOrder(batches),
-            [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)],
+            InOrder(records),
             [.. sheets])
         {
             History = InOrder(before),
+            EarlierWaterings = InOrder(earlier),
         };
     }
+
+    private static ImmutableArray<RecordRow> InOrder(IEnumerable<RecordRow> records)
+        => [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)];
 
     private static ImmutableArray<ReadingBatch> InOrder(IEnumerable<ReadingBatch> batches)
         => [.. batches.OrderBy(b => b.House == ReadingBatch.WholeNursery).ThenBy(b => b.Source, StringComparer.Ordinal)];

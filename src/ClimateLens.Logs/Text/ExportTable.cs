@@ -22,6 +22,7 @@ internal sealed class ExportTable : IDisposable
     private readonly SetAsideLog _aside;
     private readonly RowCounts _counts;
     private readonly FieldRef[] _wanted; // without these no row can be read: a header in the middle of the file is judged by them
+    private readonly string[] _values;
     private TableHeader _header = new();
     private bool _onFirst;
     private bool _isStrange;
@@ -29,11 +30,12 @@ internal sealed class ExportTable : IDisposable
     private int _endMarks;
     private int _alike; // rows before that have as many
 
-    private ExportTable(OpenedExport opened, FieldRef[] wanted, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
+    private ExportTable(OpenedExport opened, ExportSettings export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
         _rows = new RowReader(opened.Stream, opened.Dialect, opened.Encoding, linesInQuotes);
         _dialect = opened.Dialect;
-        _wanted = wanted;
+        _wanted = WantedFields.Of(export);
+        _values = WantedFields.Values(export);
         _aside = aside;
         _counts = counts;
         HasIsoTimes = opened.IsWorkbook;
@@ -75,7 +77,7 @@ internal sealed class ExportTable : IDisposable
     /// <summary>Reads up to the first data row; null when there is no header where there should be one.</summary>
     public static ExportTable? Open(OpenedExport opened, ExportSettings export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
-        var table = new ExportTable(opened, WantedFields.Of(export), linesInQuotes, aside, counts);
+        var table = new ExportTable(opened, export, linesInQuotes, aside, counts);
         if (table.ReadHeader())
         {
             return table;
@@ -199,7 +201,7 @@ internal sealed class ExportTable : IDisposable
 
         var fresh = new TableHeader();
         fresh.Add(_rows);
-        _isStrange = _header.HasSeveralRows || !fresh.Serves(_wanted, _header);
+        _isStrange = _header.HasSeveralRows || !fresh.Serves(_wanted, _header) || (_header.HasAny(_values) && !fresh.HasAny(_values));
         SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.HeaderChanged, null, Raw, _isStrange ? "the columns that are read, or the same header as above" : "the same header as above");
         if (!_isStrange)
         {

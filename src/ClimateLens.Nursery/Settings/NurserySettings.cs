@@ -135,7 +135,7 @@ public sealed record RiskRules(
     double DryingHours = 4)
 {
     /// <summary>Half-width of the error of a leaf temperature from the energy balance. [K]</summary>
-    public double LeafBalanceErrorK { get; init; } = 0.5;
+    public double LeafBalanceErrorK { get; init; } = 0.4;
 
     /// <summary>Whether the air among closing leaves is taken to differ from the main sensor's where no sensor hangs in the canopy.</summary>
     public bool CanopyDifference { get; init; } = true;

@@ -12,6 +12,7 @@ internal static class CauseWords
         "canopyTemperature" => "how much cooler the air among the leaves is",
         "canopyHumidity" => "how much damper the air among the leaves is",
         "cover" => "how far the crop has closed",
+        "light" => "how much sun the leaves take up",
         "airSpeed" => "how fast the air moves at the leaf",
         "film" => "how much water leaves hold",
         _ => Words.Spaced(cause),

@@ -8,17 +8,21 @@ namespace ClimateLens.Science.Leaf;
 /// air and the sky as through resistances in a row: convection inside <c>1.7 |Δt|^⅓</c> W/(m² K), outside <c>2.8 + 1.2 u</c> below
 /// 4 m/s and <c>2.5 u^0.8</c> from there; long-wave exchange between grey planes <c>4 ε σ T³</c> at the mean temperature. The coefficients
 /// are brought up to date until the temperatures stand still. Where the screen closes a share, that share of what the crop
-/// sees is the screen; a film lets a share of the sky through.</para>
-/// <para><b>Source:</b> [BOT83] and [DEZWART96] for the convection, from memory; the rest [INCROPERA07], from memory. Steady state: glass
-/// follows within minutes. <b>Left out:</b> dew on the cover, which warms it by 1 to 2 K on a wet night; rain; heating pipes. <b>Error:</b> 2 K,
-/// most of it by sky and wind.</para>
+/// sees is the screen; a film lets a share of the sky through. Dew on the innermost face, screen or cover, gives its heat there:
+/// <c>λ·6.4e-9 kg/(J Pa)·h·(e - es)</c> with the convection h W/(m² K), where the house's vapour pressure e is over saturation at that face.</para>
+/// <para><b>Source:</b> [BOT83] and [DEZWART96] for convection and dew, from memory; the rest [INCROPERA07], from memory. Steady state: glass
+/// follows within minutes. <b>Left out:</b> rain; heating pipes; dew that runs off a screen; dew that evaporates again. <b>Error:</b> 2 K, most of it by sky and wind.</para>
 /// </remarks>
 public static class CoverTemperature
 {
     private const double InsideEmissivity = 0.95; // of crop, floor and bench; from memory
     private const double ScreenEmissivity = 0.8; // of a woven screen; from memory, 0.4 for aluminium strips
     private const double LeastConvection = 0.3; // [W/(m² K)] keeps a row of resistances finite where nothing differs
+    private const double DewPerConvection = 6.4e-9; // [kg/(J Pa)]: vapour and heat through one and the same boundary layer of air
     private const int MostRounds = 60;
+
+    /// <summary>Share of the sun outside that a cover takes up: clear glass of 4 mm 0.05 to 0.08, from memory. [1]</summary>
+    public const double SunTakenUp = 0.06;
 
     /// <summary>Balance of a cover at one moment.</summary>
     /// <param name="weather">Inside and outside.</param>
@@ -31,30 +35,18 @@ public static class CoverTemperature
         return weather.Possible ? Balance(weather, glazing.Checked()) : CoverState.Unknown;
     }
 
-    /// <summary>Radiating temperature that the crop sees, over whole columns; NaN where an input is not known or impossible.</summary>
-    /// <param name="insideC">Air in the house. [°C]</param>
-    /// <param name="outsideC">Air outside. [°C]</param>
-    /// <param name="skyC">Radiating temperature of the sky. [°C]</param>
-    /// <param name="windMs">Wind. [m/s]</param>
-    /// <param name="screenClosed">Share of the house that the screen closes; empty for no screen. [1]</param>
+    /// <summary>Radiating temperature that the crop sees, step by step; NaN where an input is not known or impossible.</summary>
+    /// <param name="weather">Inside and outside by step.</param>
     /// <param name="glazing">The cover.</param>
     /// <param name="resultC">Receives the radiating temperature. [°C]</param>
     /// <exception cref="ArgumentException">Columns differ in length.</exception>
-    public static void RadiatingC(
-        ReadOnlySpan<double> insideC, ReadOnlySpan<double> outsideC, ReadOnlySpan<double> skyC, ReadOnlySpan<double> windMs,
-        ReadOnlySpan<double> screenClosed, Glazing glazing, Span<double> resultC)
+    public static void RadiatingC(ReadOnlySpan<CoverWeather> weather, Glazing glazing, Span<double> resultC)
     {
-        Guard.SameLength(insideC.Length, outsideC.Length);
-        Guard.SameLength(insideC.Length, skyC.Length);
-        Guard.SameLength(insideC.Length, windMs.Length);
-        Guard.SameLength(insideC.Length, screenClosed.IsEmpty ? insideC.Length : screenClosed.Length);
-        Guard.SameLength(insideC.Length, resultC.Length);
+        Guard.SameLength(weather.Length, resultC.Length);
         Glazing cover = glazing.Checked();
         for (int i = 0; i < resultC.Length; i++)
         {
-            double closed = screenClosed.IsEmpty ? 0 : screenClosed[i];
-            var weather = new CoverWeather(insideC[i], outsideC[i], skyC[i], windMs[i], 0, closed);
-            resultC[i] = weather.Possible ? Balance(weather, cover).RadiatingC : double.NaN;
+            resultC[i] = weather[i].Possible ? Balance(weather[i], cover).RadiatingC : double.NaN;
         }
     }
 
@@ -98,14 +90,21 @@ public static class CoverTemperature
         double wall = 1 / glazing.ConductanceWm2K;
         double innermost = screened ? ScreenEmissivity : glazing.Emissivity;
         double facing = screened ? at.ScreenC : at.InnerC;
-        double inside = 1 / (Convective(w.InsideC - facing) + Radiative(Between(InsideEmissivity, innermost), w.InsideC, facing));
+        double convection = Convective(w.InsideC - facing);
+        double inside = 1 / (convection + Radiative(Between(InsideEmissivity, innermost), w.InsideC, facing));
         double gap = screened
             ? 1 / (Convective(at.ScreenC - at.InnerC) + Radiative(Between(ScreenEmissivity, glazing.Emissivity), at.ScreenC, at.InnerC))
             : 0;
-        double heat = (w.InsideC - sinkC) / (inside + gap + wall + outer);
+        double heat = (w.InsideC - sinkC + (DewWm2(w, facing, convection) * inside)) / (inside + gap + wall + outer);
         double outerC = sinkC + (heat * outer);
         double innerC = outerC + (heat * wall);
         return new(outerC, innerC, screened ? innerC + (heat * gap) : w.InsideC, heat);
+    }
+
+    private static double DewWm2(CoverWeather w, double faceC, double convection)
+    {
+        double overKPa = w.InsideVapourKPa - MagnusForm.Buck1981Water.VapourPressureKPa(faceC);
+        return overKPa > 0 ? LeafAir.LatentHeat(faceC) * DewPerConvection * convection * 1000 * overKPa : 0;
     }
 
     private static double Convective(double differenceK) => Math.Max(LeastConvection, 1.7 * Math.Cbrt(Math.Abs(differenceK)));

@@ -10,6 +10,9 @@ namespace ClimateLens.Science.Leaf;
 public readonly record struct CoverWeather(
     double InsideC, double OutsideC, double SkyC, double WindMs, double AbsorbedWm2, double ScreenClosed)
 {
+    /// <summary>Vapour pressure of the air in the house, 0 to 10; 0, as when left out, for no dew on the cover. [kPa]</summary>
+    public double InsideVapourKPa { get; init; }
+
     internal CoverWeather Checked()
     {
         Guard.Within(InsideC, -30, 60, "°C", nameof(InsideC));
@@ -18,10 +21,12 @@ public readonly record struct CoverWeather(
         Guard.Within(WindMs, 0, 60, "m/s", nameof(WindMs));
         Guard.Within(AbsorbedWm2, 0, 500, "W/m²", nameof(AbsorbedWm2));
         Guard.Within(ScreenClosed, 0, 1, "(share)", nameof(ScreenClosed));
+        Guard.Within(InsideVapourKPa, 0, 10, "kPa", nameof(InsideVapourKPa));
         return this;
     }
 
     internal bool Possible =>
         InsideC is >= -30 and <= 60 && OutsideC is >= -60 and <= 60 && SkyC is >= -100 and <= 60
-        && WindMs is >= 0 and <= 60 && AbsorbedWm2 is >= 0 and <= 500 && ScreenClosed is >= 0 and <= 1;
+        && WindMs is >= 0 and <= 60 && AbsorbedWm2 is >= 0 and <= 500 && ScreenClosed is >= 0 and <= 1
+        && InsideVapourKPa is >= 0 and <= 10;
 }

@@ -7,10 +7,12 @@ namespace ClimateLens.Science.Leaf;
 /// <param name="aboveC">Radiating temperature over the crop: cover or screen. [°C]</param>
 /// <param name="airSpeedMs">Air speed at the leaf, 0.01 or more. [m/s]</param>
 /// <param name="measuredLeafC">Leaf temperature where a sensor tells it, NaN elsewhere; empty for none. [°C]</param>
-/// <remarks>The lower side of the leaf sees leaves at the temperature of the air.</remarks>
+/// <param name="openShare">Share of a leaf side's view that no other leaf takes (<see cref="MeanLeaf.OpenShare"/>), above 0 to 1; empty for 1. [1]</param>
+/// <remarks>Of the open share the upper side sees the cover, the lower one bench and pots at the temperature of the air; other leaves are as warm as the leaf itself.</remarks>
 public readonly ref struct LeafClimate(
     ReadOnlySpan<double> airC, ReadOnlySpan<double> relativeHumidityPct, ReadOnlySpan<double> absorbedWm2,
-    ReadOnlySpan<double> aboveC, ReadOnlySpan<double> airSpeedMs, ReadOnlySpan<double> measuredLeafC = default)
+    ReadOnlySpan<double> aboveC, ReadOnlySpan<double> airSpeedMs, ReadOnlySpan<double> measuredLeafC = default,
+    ReadOnlySpan<double> openShare = default)
 {
     /// <summary>Air among the leaves. [°C]</summary>
     public ReadOnlySpan<double> AirC { get; } = airC;
@@ -30,8 +32,22 @@ public readonly ref struct LeafClimate(
     /// <summary>Measured leaf temperature; empty for none. [°C]</summary>
     public ReadOnlySpan<double> MeasuredLeafC { get; } = measuredLeafC;
 
+    /// <summary>Share of a leaf side's view that no other leaf takes; empty for 1. [1]</summary>
+    public ReadOnlySpan<double> OpenShare { get; } = openShare;
+
     /// <summary>Steps in each column.</summary>
     public int Length => AirC.Length;
+
+    /// <summary>The same from a step on.</summary>
+    /// <param name="step">First step, 0 to <see cref="Length"/>.</param>
+    public LeafClimate From(int step) => Between(step, Length);
+
+    /// <summary>The steps in [from, to).</summary>
+    /// <param name="from">First step.</param>
+    /// <param name="to">The step after the last.</param>
+    public LeafClimate Between(int from, int to) => new(
+        AirC[from..to], RelativeHumidityPct[from..to], AbsorbedWm2[from..to], AboveC[from..to], AirSpeedMs[from..to],
+        MeasuredLeafC.IsEmpty ? MeasuredLeafC : MeasuredLeafC[from..to], OpenShare.IsEmpty ? OpenShare : OpenShare[from..to]);
 
     internal void Check()
     {
@@ -43,6 +59,11 @@ public readonly ref struct LeafClimate(
         {
             Guard.SameLength(Length, MeasuredLeafC.Length);
         }
+
+        if (!OpenShare.IsEmpty)
+        {
+            Guard.SameLength(Length, OpenShare.Length);
+        }
     }
 
     /// <summary>Measured leaf minus air; NaN where no sensor tells it. [K]</summary>
@@ -51,7 +72,8 @@ public readonly ref struct LeafClimate(
 
     internal LeafKernel At(int step, in LeafConstants constants) => new(
         Possible(AirC[step], -30, 60), Possible(RelativeHumidityPct[step], 0, 100), Possible(AbsorbedWm2[step], 0, 1500),
-        Possible(AboveC[step], -100, 100), Possible(AirSpeedMs[step], 0, 10), constants);
+        Possible(AboveC[step], -100, 100), Possible(AirSpeedMs[step], 0, 10),
+        OpenShare.IsEmpty ? 1 : Possible(OpenShare[step], 0, 1), constants);
 
     private static double Possible(double value, double low, double high) => value >= low && value <= high ? value : double.NaN;
 }

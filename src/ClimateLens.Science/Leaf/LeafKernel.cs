@@ -23,7 +23,7 @@ internal readonly ref struct LeafKernel
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public LeafKernel(
-        double airC, double humidityPct, double absorbedWm2, double aboveC, double airSpeedMs, in LeafConstants constants)
+        double airC, double humidityPct, double absorbedWm2, double aboveC, double airSpeedMs, double openShare, in LeafConstants constants)
     {
         MagnusForm form = MagnusForm.Buck1981Water;
         double perDown = 1 / (form.CDegC + airC);
@@ -41,7 +41,7 @@ internal readonly ref struct LeafKernel
         _heat = 2 * volumetric * constants.PerBoundary;
         _surface = 2 * volumetric * LatentHeatJKg * constants.PerGammaTimesLatent;
         _vapour = _surface * constants.PerBoundary / StanghelliniResistance.VapourToHeat;
-        _longWave = constants.LongWave;
+        _longWave = openShare * constants.LongWave;
         _seen = absorbedWm2 + (_longWave * (Fourth(aboveC + Limits.ZeroCelsiusK) + Fourth(_kelvin)));
         _widthM = constants.WidthM;
         _forced = Math.Max(StanghelliniResistance.SpeedCoefficient * airSpeedMs * airSpeedMs, 1e-6);

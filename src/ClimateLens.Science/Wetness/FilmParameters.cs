@@ -7,17 +7,16 @@ namespace ClimateLens.Science.Wetness;
 /// <param name="PressureKPa">Air pressure, 10 to 120. [kPa]</param>
 /// <param name="CapacityMm">Water that a leaf area holds on both sides together before it drips, above 0 to 2. [mm = kg/m² leaf]</param>
 /// <param name="FloorMm">A film thinner than this that is drying counts as dry, 0 to the capacity. [mm]</param>
-/// <param name="LeafBiasK">Added to the leaf temperature, worked out or measured; for draws of its error, -10 to 10. [K]</param>
 /// <param name="LongestHold">Steps without data over which the film is kept as it was; after more it is not known. 0 or more.</param>
 public readonly record struct FilmParameters(
-    LeafTraits Leaf, double PressureKPa, double CapacityMm, double FloorMm, double LeafBiasK, int LongestHold)
+    LeafTraits Leaf, double PressureKPa, double CapacityMm, double FloorMm, int LongestHold)
 {
-    /// <summary>A pot plant's leaf at sea level: 0.2 mm on both sides together, floor 0.001 mm, no bias, three steps held.</summary>
+    /// <summary>A pot plant's leaf at sea level: 0.2 mm on both sides together, floor 0.001 mm, three steps held.</summary>
     /// <remarks>
     /// Capacity: 0.1 to 0.2 mm a side is usual, from memory; here 0.1 mm a side, the film of the drying-time table. Floor and steps held:
     /// choice of this project.
     /// </remarks>
-    public static FilmParameters PotPlant { get; } = new(LeafTraits.PotPlant, LeafAir.StandardPressureKPa, 0.2, 0.001, 0, 3);
+    public static FilmParameters PotPlant { get; } = new(LeafTraits.PotPlant, LeafAir.StandardPressureKPa, 0.2, 0.001, 3);
 
     internal FilmParameters Checked()
     {
@@ -25,7 +24,6 @@ public readonly record struct FilmParameters(
         Guard.Within(Guard.Finite(PressureKPa), 10, 120, "kPa", nameof(PressureKPa));
         Guard.AboveUpTo(Guard.Finite(CapacityMm), 0, 2, "mm", nameof(CapacityMm));
         Guard.Within(Guard.Finite(FloorMm), 0, CapacityMm, "mm", nameof(FloorMm));
-        Guard.Within(Guard.Finite(LeafBiasK), -10, 10, "K", nameof(LeafBiasK));
         Guard.Within(LongestHold, 0, int.MaxValue, "steps", nameof(LongestHold));
         return this;
     }

@@ -39,7 +39,7 @@ internal ref struct FilmState
             ? 0
             : SurfaceResistance.ConductanceMs(_nightMs, absorbedWm2, airC, leaf.AirDeficitKPa);
         FilmStep low = Step(leaf, _lowMm, surfaceMs, measuredOffsetK, waterMm, stepSeconds);
-        _guessK = low.OffsetK - _parameters.LeafBiasK;
+        _guessK = low.OffsetK;
         if (known)
         {
             Count(low, waterMm);
@@ -71,8 +71,7 @@ internal ref struct FilmState
     private readonly FilmStep Step(in LeafKernel leaf, double filmMm, double surfaceMs, double measuredOffsetK, double waterMm, double stepSeconds)
     {
         double held = Math.Min(_parameters.CapacityMm, filmMm + waterMm);
-        double balanced = double.IsNaN(measuredOffsetK) ? leaf.OffsetK(held > 0, surfaceMs, _guessK) : measuredOffsetK;
-        double offsetK = balanced + _parameters.LeafBiasK;
+        double offsetK = double.IsNaN(measuredOffsetK) ? leaf.OffsetK(held > 0, surfaceMs, _guessK) : measuredOffsetK;
         double fluxMm = leaf.WetLatentWm2(offsetK) / leaf.LatentHeatJKg * stepSeconds; // 1 kg/m² is 1 mm
         double dripped = filmMm + waterMm - held;
         if (fluxMm >= 0)

@@ -12,7 +12,7 @@ public sealed class RiskRecoveryTests
     [InlineData(true)]
     public void RiskHours_OfSimulatedWeeks_LieInTheRangeAndNearTheTruthOnAverage(bool canopySensor)
     {
-        RecoveredWeek[] weeks = [.. ((ulong[])[1, 2]).SelectMany(seed => RiskRecovery.Of(seed, canopySensor, biased: true, Weeks))];
+        RecoveredWeek[] weeks = [.. ((ulong[])[1, 2]).SelectMany(seed => RiskRecovery.Of(seed, canopySensor, biased: true, drawnHouses: true, Weeks))];
         Assert.Equal(12, weeks.Length);
         Assert.True(weeks.Count(w => w.Covers) >= 10, string.Join(Environment.NewLine, weeks.Select(w => w.ToString())));
         Assert.InRange(weeks.Average(w => w.Found.Value - w.Truth), -12, 12);

@@ -40,13 +40,15 @@ public sealed record CropPlan(LocalDate Potted, double FinalWidthM, IReadOnlyLis
     }
 
     /// <summary>Cover and leaf area at a time.</summary>
-    public CanopyState At(LocalDateTime at)
+    /// <param name="at">Local time.</param>
+    /// <param name="leafAreaFactor">Leaf area over that of the usual crop of that width. [1]</param>
+    public CanopyState At(LocalDateTime at, double leafAreaFactor = 1)
     {
         double width = WidthM(at), density = DensityPerM2(at);
         double discs = Math.PI / 4 * width * width * density;
         double square = discs * discs;
         double cover = discs / Numbers.Portable.FourthRoot(1 + (square * square));
-        return new CanopyState(width, density, cover, 2.9 * cover * (1 + (0.3 * discs)));
+        return new CanopyState(width, density, cover, leafAreaFactor * 2.9 * cover * (1 + (0.3 * discs)));
     }
 }
 

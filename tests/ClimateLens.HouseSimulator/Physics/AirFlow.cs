@@ -13,7 +13,7 @@ public readonly record struct AirFlow(double VentilationMs, double InsideMs, dou
 {
     private const double LeafWidthM = 0.06;
 
-    public static AirFlow Of(ClimateComputer computer, in WeatherPoint outside, double airC, double leafC, double cover)
+    public static AirFlow Of(ClimateComputer computer, in WeatherPoint outside, double airC, double leafC, double cover, HouseNature nature)
     {
         double lift = 0.0021 * Math.Sqrt(Math.Max(0, airC - outside.TemperatureC));
         double lee = computer.LeePct / 100, wind = computer.WindPct / 100;
@@ -21,8 +21,8 @@ public readonly record struct AirFlow(double VentilationMs, double InsideMs, dou
         double open = (lee * ((0.0012 * outside.WindMs) + lift)) + (wind * ((0.0022 * outside.WindMs) + lift));
         double ventilation = leak + (open * (1 - (0.55 * computer.ScreenPct / 100)));
         double inside = 0.06 + (7 * ventilation) + (0.0006 * Math.Max(0, computer.PipeC - airC));
-        double exchange = 0.0018 + (0.016 * inside) + (0.008 * (1 - (cover * cover))) + (0.005 * Math.Sqrt(Math.Max(0, leafC - airC)));
-        return new AirFlow(ventilation, inside, exchange, LeafSide(inside, Math.Abs(leafC - airC)));
+        double exchange = nature.CanopyExchangeFactor * (0.0018 + (0.016 * inside) + (0.008 * (1 - (cover * cover))) + (0.005 * Math.Sqrt(Math.Max(0, leafC - airC))));
+        return new AirFlow(ventilation, inside, exchange, LeafSide(nature.LeafAirFactor * inside, Math.Abs(leafC - airC)));
     }
 
     // Mixed free and forced convection over a leaf: Stanghellini 1987 (coefficients from memory).

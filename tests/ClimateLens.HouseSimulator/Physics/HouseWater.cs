@@ -12,12 +12,11 @@ namespace ClimateLens.HouseSimulator.Physics;
 public readonly record struct SurfaceAir(double LeafC, double FloorC, double GlassC, double LightWm2, double Screen);
 
 /// <summary>All water of a house: vapour, leaf film, wet floor, dew on the glass, pots.</summary>
-public sealed class HouseWater(PotBench pots)
+public sealed class HouseWater(PotBench pots, HouseNature nature)
 {
     /// <summary>[m]</summary>
     public const double HouseHeightM = 4, CanopyHeightM = 0.25;
 
-    private const double FilmPerLeafKgM2 = 0.12; // about 0.1 to 0.2 mm stays on a leaf (from memory)
     private const double FunnelledIntoPots = 1.15, FloorHoldsKgM2 = 0.3, GlassHoldsKgM2 = 0.03;
     private readonly VapourBalance _vapour = new(CanopyHeightM, HouseHeightM);
 
@@ -45,6 +44,9 @@ public sealed class HouseWater(PotBench pots)
 
     public WetSurface Glass { get; } = new(false);
 
+    /// <summary>Share of overhead water, less what leaves hold, that ends in pots. [1]</summary>
+    public static double ShareCaught(double potsPerM2) => Math.Min(0.9, FunnelledIntoPots * CropPlan.PotAreaM2 * potsPerM2);
+
     /// <summary>All of it. [kg/m²]</summary>
     public double StoredKgM2(double potsPerM2)
         => _vapour.StoredKgM2 + FilmKgM2 + FloorKgM2 + GlassKgM2 + (pots.MeanMl / 1000 * potsPerM2);
@@ -65,11 +67,11 @@ public sealed class HouseWater(PotBench pots)
         double toPot = onBench / crop.DensityPerM2;
         if (watering.IsOverhead)
         {
-            double room = Math.Max(0, (FilmPerLeafKgM2 * crop.LeafAreaIndex) - FilmKgM2);
+            double room = Math.Max(0, (nature.FilmKgM2 * crop.LeafAreaIndex) - FilmKgM2);
             double caught = Math.Min(room, 0.35 * crop.Cover * given);
             FilmKgM2 += caught;
             left -= caught;
-            double share = Math.Min(0.9, FunnelledIntoPots * CropPlan.PotAreaM2 * crop.DensityPerM2);
+            double share = ShareCaught(crop.DensityPerM2);
             toPot = left / watering.Share * share / crop.DensityPerM2;
         }
 
@@ -96,9 +98,9 @@ public sealed class HouseWater(PotBench pots)
     private void SetLeaves(SurfaceAir at, CanopyState crop, AirFlow flow)
     {
         double vapourSide = 0.92 * flow.LeafResistance; // heat to vapour through a laminar layer
-        double wet = Math.Min(1, Math.Sqrt(FilmKgM2 / (FilmPerLeafKgM2 * crop.LeafAreaIndex)));
+        double wet = Math.Min(1, Math.Sqrt(FilmKgM2 / (nature.FilmKgM2 * crop.LeafAreaIndex)));
         double light = 0.72 * crop.Cover * at.LightWm2 / crop.LeafAreaIndex;
-        double pores = 92 * (light + 65) / (light + 1.6) * DryPotFactor();
+        double pores = nature.PoreFactor * 92 * (light + 65) / (light + 1.6) * DryPotFactor();
         Film.DensityKgM3 = Transpiration.DensityKgM3 = SaturatedAir.DensityKgM3(at.LeafC);
         Film.Evaporating = crop.LeafAreaIndex * wet / vapourSide;
         Film.Condensing = crop.LeafAreaIndex / vapourSide;
@@ -133,7 +135,7 @@ public sealed class HouseWater(PotBench pots)
         double fromFloor = Math.Max(0, FloorKgM2 - FloorHoldsKgM2) / 20;
         FloorKgM2 += fromPots - fromFloor;
         book.FloorDrained += fromFloor;
-        double leaf = Math.Max(0, FilmKgM2 - (FilmPerLeafKgM2 * crop.LeafAreaIndex));
+        double leaf = Math.Max(0, FilmKgM2 - (nature.FilmKgM2 * crop.LeafAreaIndex));
         FilmKgM2 -= leaf;
         FloorKgM2 += leaf;
         double glass = Math.Max(0, GlassKgM2 - GlassHoldsKgM2);

@@ -31,7 +31,7 @@ public sealed class DescribedFilesTests
     [InlineData("house2_rh.csv", "2: d-M-yyyy HH:mm:ss: 2 relativeHumidity %")]
     [InlineData("it-serra.csv", "1: dd/MM/yyyy HH.mm: 3 airTemperature Cel, 4 relativeHumidity %, 5 carbonDioxide [ppm], 6 ventPosition % @lee, 7 ventPosition % @wind, 8 screenPosition %, 9 heatingPipeTemperature Cel, 10 heatingSetPoint Cel")]
     [InlineData("nl-gietbeurten.csv", "-: dd-MM-yyyy HH:mm: 2 house, 3 bench, 4 method, 6 end, 7 litres L")]
-    [InlineData("nl-kas.csv", "3: d-M-yyyy HH:mm: 3 airTemperature Cel, 4 relativeHumidity %, 5 humidityDeficit g/m3, 7 carbonDioxide [ppm], 8 ventPosition % @lee, 9 ventPosition % @wind, 10 screenPosition %, 11 heatingSetPoint Cel, 12 heatingPipeTemperature Cel, 13 outsideTemperature Cel")]
+    [InlineData("nl-kas.csv", "3: d-M-yyyy HH:mm: 3 airTemperature Cel, 4 relativeHumidity %, 5 humidityDeficit g/m3, 7 carbonDioxide [ppm], 8 ventPosition % @lee, 9 ventPosition % @wind, 10 screenPosition %, 11 heatingSetPoint Cel, 12 heatingPipeTemperature Cel, 13 outsideTemperature Cel, 14 radiationSum J/cm2")]
     [InlineData("nl-serienummer.csv", "1: excel1900: 2 airTemperature Cel, 3 relativeHumidity 1")]
     [InlineData("us-bay.csv", "1: M/d/yyyy h:mm a: 2 airTemperature [degF], 3 relativeHumidity %, 4 dewPoint [degF], 5 ppfd umol/m2/s, 6 outsideTemperature [degF], 7 windSpeed mph, 8 heatingSetPoint [degF]")]
     [InlineData("us-scouting.csv", "-: MM/dd/yyyy: 2 house, 4 symptom, 5 count")]

@@ -40,6 +40,39 @@ public class CoverTemperatureTests
         CoverTemperature.Solve(night with { ScreenClosed = 1 }, glass).RadiatingC
         >= CoverTemperature.Solve(night with { ScreenClosed = 0 }, glass).RadiatingC - 1e-3);
 
+    [Fact]
+    public void Solve_MoreVapourInTheHouse_NeverColderNorOverTheHouse() => Gen.Select(Night, Glass, Gen.Double[0, 1], Gen.Double[0, 1]).Sample((night, glass, a, b) =>
+    {
+        double saturated = Science.Psychrometrics.SaturationVapourPressure.OverWater(new(night.InsideC)).Value;
+        double drier = CoverTemperature.Solve(night with { InsideVapourKPa = saturated * a * b }, glass).RadiatingC;
+        double damper = CoverTemperature.Solve(night with { InsideVapourKPa = saturated * a }, glass).RadiatingC;
+        return damper >= drier - 1e-3 && damper <= night.InsideC + 1e-3;
+    });
+
+    /// <summary>Dew gives the cover 1 to 2 K on a wet night (from memory). By hand: 18 °C and 90 %, glass near 8 °C: 0.78 kPa over saturation, h = 1.7·10^⅓ = 3.7, λ·6.4e-9·h·780 Pa = 45 W/m² over some 25 W/(m² K).</summary>
+    [Fact]
+    public void Solve_DampHouseUnderColdGlass_IsWarmerByTheHeatOfItsDew()
+    {
+        CoverWeather dry = new(18, 0, -10, 2, 0, 0);
+        double dew = CoverTemperature.Solve(dry with { InsideVapourKPa = 0.9 * 2.064 }, Glazing.SingleGlass).InnerC - CoverTemperature.Solve(dry, Glazing.SingleGlass).InnerC;
+        Assert.InRange(dew, 1, 2.5);
+    }
+
+    [Fact]
+    public void Solve_AirWhoseDewPointIsBelowTheGlass_IsAsWithoutVapour()
+    {
+        CoverWeather mild = new(18, 14, 10, 2, 0, 0);
+        Assert.Equal(CoverTemperature.Solve(mild, Glazing.SingleGlass).InnerC, CoverTemperature.Solve(mild with { InsideVapourKPa = 1.0 }, Glazing.SingleGlass).InnerC, 1e-4);
+    }
+
+    [Fact]
+    public void Solve_SunOnTheGlass_WarmsItByItsHeatOverWhatItGivesOff()
+    {
+        CoverWeather dull = new(20, 10, 0, 2, 0, 0);
+        double warmer = CoverTemperature.Solve(dull with { AbsorbedWm2 = 30 }, Glazing.SingleGlass).InnerC - CoverTemperature.Solve(dull, Glazing.SingleGlass).InnerC;
+        Assert.InRange(warmer, 30 / 25.0, 30 / 12.0); // glass gives off 12 to 25 W/(m² K) by both faces: 5 outside by air, 5 by sky, 2 to 8 inside
+    }
+
     /// <summary>Heat through single glass on a calm cold night: 6 to 9 W/(m² K) is what growers' tables give (from memory), by far the largest loss of a house.</summary>
     [Fact]
     public void Solve_SingleGlass_LosesHeatAsTablesSay()

@@ -4,7 +4,6 @@ using ClimateLens.HouseSimulator;
 using ClimateLens.HouseSimulator.Truth;
 using ClimateLens.Nursery;
 using ClimateLens.Science.Statistics;
-using NodaTime;
 
 namespace ClimateLens.TestKit.Simulated;
 
@@ -32,10 +31,11 @@ public static class RiskRecovery
     /// <param name="seed">Seed of weather, habits, noise and biases.</param>
     /// <param name="canopySensor">Whether a sensor hangs in the canopy.</param>
     /// <param name="biased">Whether sensors are off by amounts drawn from their accuracies; else they drift and are noisy only.</param>
+    /// <param name="drawnHouses">Whether the houses differ from seed to seed in what nobody logs; else all are those of the sample logs.</param>
     /// <param name="weeks">ISO weeks.</param>
-    public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, bool biased, IReadOnlyList<string> weeks)
+    public static IEnumerable<RecoveredWeek> Of(ulong seed, bool canopySensor, bool biased, bool drawnHouses, IReadOnlyList<string> weeks)
     {
-        NurseryRun run = NurseryRun.Of(seed);
+        NurseryRun run = drawnHouses ? NurseryRun.Of(seed, house => HouseNature.Drawn(seed, house)) : NurseryRun.Of(seed);
         SeededRandom random = new(seed * 7919);
         foreach (HouseRun plain in run.Houses)
         {
@@ -46,24 +46,9 @@ public static class RiskRecovery
             {
                 HouseInput input = SimulatedWeek.Of(run, house, week, canopySensor ? inCanopy : null);
                 Review review = ReviewPipeline.Run(input);
-                yield return new RecoveredWeek(seed, house.Options.Id, week, Truth(house, input.Period), review.RiskHours!);
+                int truth = TrueRisk.Count(house, house.Calendar.MinuteOf(input.Period.Start), house.Calendar.MinuteOf(input.Period.End));
+                yield return new RecoveredWeek(seed, house.Options.Id, week, truth, review.RiskHours!);
             }
         }
-    }
-
-    /// <summary>Hours with leaves wet for half of them, or with a mean margin under 1 K, while the canopy's air is at 5 to 30 °C.</summary>
-    private static int Truth(HouseRun house, NodaTime.Interval period)
-    {
-        int risk = 0;
-        for (Instant at = period.Start; at < period.End; at += Duration.FromHours(1))
-        {
-            int minute = house.Calendar.MinuteOf(at);
-            HouseMinute[] hour = house.Minutes[minute..(minute + 60)];
-            bool wet = 2 * hour.Count(m => m.FilmMm > TruthWriter.WetFilmMm) >= hour.Length;
-            double air = hour.Average(m => m.CanopyC);
-            risk += (wet || hour.Average(m => m.LeafMarginK) < 1) && air is >= 5 and <= 30 ? 1 : 0;
-        }
-
-        return risk;
     }
 }

@@ -101,9 +101,9 @@ internal static class FormatChoice
     private static bool IsMixed(MixedTally pair, StampTally best)
     {
         int fewer = pair.Taken.Min();
-        if (pair.Order.IsWithoutGap && best.Order.Oddities() > 0 && fewer > FewRows * best.Rows)
+        if (pair.Order.IsWithoutGap && best.Order.Oddities() > 0 && fewer > 0)
         {
-            return true; // chance does not put days together without a gap
+            return true; // chance does not put days together without a gap, nor even one row onto the very next step
         }
 
         return fewer > FewRows * best.Rows && pair.Score - best.Score >= 2 && pair.Order.Oddities() * 3 <= best.Order.Oddities() + (best.Rows - best.Read);

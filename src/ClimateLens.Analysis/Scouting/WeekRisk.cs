@@ -1,0 +1,46 @@
+using ClimateLens.Analysis.Foliage;
+using ClimateLens.Analysis.Hours;
+using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery;
+
+namespace ClimateLens.Analysis.Scouting;
+
+/// <summary>Risk hours of an earlier week by the same stages, code and draws as its own review, but fewer of them, since only the number is wanted and not its range.</summary>
+/// <remarks><b>Error:</b> that of the week's own page; the number parts from the page's by some hours (test).</remarks>
+internal static class WeekRisk
+{
+    /// <summary>The first of the draws; an odd number, so that an hour is one in more or in less than half of them. Choice of this project.</summary>
+    public const int Draws = 25;
+
+    private static readonly WorkedOutOnce<int?> Known = new(WorkOut);
+
+    /// <summary>Risk hours; null where less than half of the hours have air temperature and humidity, or more than half of the readings are doubtful. [h]</summary>
+    public static int? Of(HouseInput week) => Known.Of(week);
+
+    private static int? WorkOut(HouseInput week)
+    {
+        HousePeriod period = LeafState.Add(CanopyCover.Add(AirStates.Add(Quality.Check(Alignment.Align(week)))));
+        HourTable hours = HourTable.Of(period);
+        int known = hours.HasData.AsSpan(hours.FirstOfPeriod).Count(true);
+        if (!period.HasAir || 2 * known < hours.Count - hours.FirstOfPeriod || Checks.Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is not null)
+        {
+            return null;
+        }
+
+        FoliageHours foliage = new(period, hours);
+        BiasDraws draws = BiasDraws.For(period);
+        int[] drawsWithRisk = new int[hours.Count];
+        double[] none = new double[hours.Count];
+        for (int draw = 0; draw < Draws; draw++)
+        {
+            foliage.UnderErrors(draws.At(draw), 0, none);
+            for (int h = 0; h < drawsWithRisk.Length; h++)
+            {
+                drawsWithRisk[h] += foliage.Risk[h] ? 1 : 0;
+            }
+        }
+
+        return drawsWithRisk.Skip(hours.FirstOfPeriod).Count(n => 2 * n > Draws);
+    }
+}
