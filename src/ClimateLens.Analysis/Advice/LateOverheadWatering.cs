@@ -28,7 +28,7 @@ internal static class LateOverheadWatering
         string came = nights.Length == 1 ? "The night after came" : "The nights after, together, came";
         Estimate? avoided = Avoidable.By(evidence, Change.WaterBeforeCutOff);
         string saved = avoided is null ? ""
-            : Avoidable.IsWorthwhile(avoided) ? $" Finished by the cut-off, {Avoidable.Hours(evidence, avoided)} would not have been."
+            : Avoidable.IsWorthwhile(avoided) ? " " + Avoidable.Sentence("Finished by the cut-off", evidence, avoided)
             : $" Finishing by the cut-off alone would have changed little ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)} risk hours fewer).";
         return new Candidate(
             Id,

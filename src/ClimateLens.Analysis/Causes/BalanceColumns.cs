@@ -23,10 +23,8 @@ internal static class BalanceColumns
     {
         TimeAxis axis = period.Frame.Axis;
         CoverCourse cover = period.Cover ?? throw new ArgumentException("The canopy stage comes first.", nameof(period));
-        double[] air = [.. period.Frame.Values(Derived.TemperatureC)];
-        LocalDate[] dates = [.. Enumerable.Range(0, axis.Count).Select(i => axis.StartOf(i).InZone(axis.Zone).Date)];
-        int[] day = Array.ConvertAll(dates, cover.IndexOf);
-        double[] night = [.. Enumerable.Range(0, axis.Count).Select(i => period.Sun.IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1.0 : 0)];
+        int[] day = cover.DaysOf(axis);
+        double[] night = period.Sun.Nights(axis);
         double[] sun = LightOnLeaves.Of(period, cover, day, night, FoliageBasis.None).OverCropWm2;
         double[] above = CoverAbove.Of(period, [.. sun], FoliageBasis.None).AboveC;
         bool hasSun = sun.Any(double.IsFinite);
@@ -35,20 +33,34 @@ internal static class BalanceColumns
             sun[i] = double.IsNaN(sun[i]) && night[i] == 1 ? 0 : sun[i];
         }
 
-        (double[] leaf, double[] floor) = Wetted(period);
-        return new BalanceInputs
+        int first = Period.DaysBetween(Epoch, cover.First);
+        BalanceInputs air = new()
         {
             StepHours = axis.Step.TotalHours,
-            Day = dates[from..].Select(d => Period.DaysBetween(Epoch, d)).ToArray(),
+            Day = Array.ConvertAll(day[from..], d => first + d),
             HumidityGm3 = period.Frame.Values(Derived.AbsoluteHumidityGm3).AsSpan()[from..].ToArray(),
-            AirC = air.AsMemory(from),
+            AirC = period.Frame.Values(Derived.TemperatureC).AsSpan()[from..].ToArray(),
             OutsideGm3 = Outside(period).AsMemory(from),
             SunWm2 = hasSun ? sun.AsMemory(from) : default(ReadOnlyMemory<double>),
-            Cover = cover.Known ? day[from..].Select(d => cover.Days[d].Value).ToArray() : default(ReadOnlyMemory<double>),
             Vent = Share(period, "ventPosition", 100, from),
             WindMs = UsedSeries.Of(period, "windSpeed") is double[] wind ? wind.AsMemory(from) : default(ReadOnlyMemory<double>),
             Fan = Share(period, "fan", 1, from),
             CoverC = above.Any(double.IsFinite) ? above.AsMemory(from) : default(ReadOnlyMemory<double>),
+        };
+        return WithCropAndWater(air, period, from);
+    }
+
+    /// <summary>The same columns with the ground cover and the waterings of a period, which may be another way of doing the same one.</summary>
+    /// <param name="inputs">Columns of the period as it was, from the same step on.</param>
+    /// <param name="period">The period with its cover and waterings.</param>
+    /// <param name="from">First step.</param>
+    public static BalanceInputs WithCropAndWater(BalanceInputs inputs, HousePeriod period, int from)
+    {
+        CoverCourse cover = period.Cover!;
+        (double[] leaf, double[] floor) = Wetted(period);
+        return inputs with
+        {
+            Cover = cover.Known ? Array.ConvertAll(cover.DaysOf(period.Frame.Axis)[from..], d => cover.Days[d].Value) : default(ReadOnlyMemory<double>),
             LeafWetted = leaf.AsMemory(from),
             FloorWetted = floor.AsMemory(from),
         };

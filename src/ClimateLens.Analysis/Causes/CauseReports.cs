@@ -1,3 +1,4 @@
+using System.Text.Json;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Matching;
@@ -46,7 +47,7 @@ internal static class CauseReports
     }
 
     private static BalanceParameter Of(FittedTerm term) => new(
-        char.ToLowerInvariant(term.Info.Term.ToString()[0]) + term.Info.Term.ToString()[1..],
+        JsonNamingPolicy.CamelCase.ConvertName(term.Info.Term.ToString()),
         Significant(term.Value),
         double.IsNaN(term.Error) ? null : Significant(term.Error),
         term.Info.Unit,

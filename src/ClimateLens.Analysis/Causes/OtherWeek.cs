@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Stages;
+using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Leaf;
 using ClimateLens.Science.Psychrometrics;
@@ -10,14 +11,11 @@ namespace ClimateLens.Analysis.Causes;
 /// <summary>One set of changes, ready to be replayed under every draw. Holds the memory for one run.</summary>
 internal sealed class OtherWeek
 {
-    /// <summary>Steps of the balance are about this long. [h]</summary>
-    private const double ReplayHours = BalanceFit.FitStepHours;
-
     private readonly PreparedReplay _replay;
     private readonly AirChange _change;
     private readonly FoliageHours _foliage;
     private readonly int _first, _times;
-    private readonly double[] _warmthK, _canopyPct, _canopyK, _pctPerGm3, _pctByWarmth;
+    private readonly double[] _pctPerGm3, _pctWithoutBalance;
 
     /// <summary>Prepares a set of changes.</summary>
     /// <param name="asWas">The house period as it was.</param>
@@ -25,17 +23,22 @@ internal sealed class OtherWeek
     /// <param name="hours">Its hours.</param>
     /// <param name="firstHour">Hours before this one are left alone.</param>
     /// <param name="warmthK">Warmth added by step. [K]</param>
+    /// <param name="columns">Columns of the balance as it was, from that hour on.</param>
     /// <param name="terms">Terms of the balance.</param>
-    public OtherWeek(HousePeriod asWas, HousePeriod other, HourTable hours, int firstHour, double[] warmthK, BalanceTerms terms)
+    public OtherWeek(HousePeriod asWas, HousePeriod other, HourTable hours, int firstHour, double[] warmthK, BalanceInputs columns, BalanceTerms terms)
     {
         _first = firstHour * asWas.StepsPerHour;
-        _times = Math.Max(1, (int)Math.Round(ReplayHours / asWas.Frame.Axis.Step.TotalHours));
-        _warmthK = warmthK;
-        _replay = new PreparedReplay(HeatAndVent.Of(BalanceColumns.Of(other, _first), warmthK.AsSpan(_first)), terms, _times);
+        _times = BalanceFit.JoinedSteps(columns.StepHours);
+        _replay = new PreparedReplay(HeatAndVent.Of(BalanceColumns.WithCropAndWater(columns, other, _first), warmthK.AsSpan(_first)), terms, _times);
         _change = new AirChange(warmthK.Length, asWas.StepsPerHour);
         _foliage = new FoliageHours(other, hours, _change, firstHour, sensorMayRule: false);
-        (_canopyK, _canopyPct) = CanopyDifference(asWas, other);
-        (_pctPerGm3, _pctByWarmth) = Conversion(other.Foliage!, warmthK);
+        (double[] canopyK, double[] canopyPct) = CanopyDifference(asWas, other);
+        (_pctPerGm3, _pctWithoutBalance) = Conversion(other.Foliage!, warmthK);
+        for (int i = _first; i < warmthK.Length; i++)
+        {
+            _change.TemperatureK[i] = warmthK[i] + canopyK[i];
+            _pctWithoutBalance[i] += canopyPct[i];
+        }
     }
 
     /// <summary>Whether each hour is a risk hour, after a run.</summary>
@@ -46,17 +49,17 @@ internal sealed class OtherWeek
 
     /// <summary>Replays the leaves under one draw.</summary>
     /// <param name="changeGm3">What the balance changes, at the end of each of its steps; NaN for not known, which changes nothing. [g/m³]</param>
-    /// <param name="run">Runs the leaves under the draw's errors.</param>
-    public void Replay(ReadOnlySpan<double> changeGm3, Action<FoliageHours> run)
+    /// <param name="errors">Errors of the draw.</param>
+    /// <param name="hourlyPct">Half-width of the hour's own error of humidity. [%]</param>
+    /// <param name="hourly">The hour's own error in half-widths, by hour.</param>
+    public void Replay(ReadOnlySpan<double> changeGm3, in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
-        for (int i = _first; i < _warmthK.Length; i++)
+        for (int i = _first; i < _pctPerGm3.Length; i++)
         {
-            double gm3 = At(changeGm3, i - _first);
-            _change.TemperatureK[i] = _warmthK[i] + _canopyK[i];
-            _change.HumidityPct[i] = _pctByWarmth[i] + (_pctPerGm3[i] * gm3) + _canopyPct[i];
+            _change.HumidityPct[i] = _pctWithoutBalance[i] + (_pctPerGm3[i] * At(changeGm3, i - _first));
         }
 
-        run(_foliage);
+        _foliage.UnderErrors(errors, hourlyPct, hourly);
     }
 
     /// <summary>The change in the middle of a step, straight between the ends of the balance's steps.</summary>
@@ -77,8 +80,7 @@ internal sealed class OtherWeek
     {
         FoliageWeather leaves = asWas.Foliage!;
         double[] kelvin = new double[leaves.Count], points = new double[leaves.Count];
-        Nursery.Settings.RiskRules rules = asWas.Input.House.Rules;
-        InCanopyAir air = rules.CanopyDifference ? new(rules.CanopyTemperatureK, 0, rules.CanopyHumidityPct, 0) : InCanopyAir.None;
+        InCanopyAir air = AssumedCanopyAir.Of(asWas.Input.House.Rules);
         for (int i = 0; i < kelvin.Length; i++)
         {
             int day = leaves.Day[i];

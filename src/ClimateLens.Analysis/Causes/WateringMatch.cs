@@ -27,7 +27,6 @@ internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled)
     /// <param name="balance">The balance fitted to the weeks before.</param>
     public static WateringMatch Of(HousePeriod before, HousePeriod house, HouseBalance balance)
     {
-        int pastSteps = before.Frame.Axis.Count - before.FirstStep;
         BalanceInputs all = BalanceColumns.Joined(balance.Inputs, BalanceColumns.Of(house, house.FirstStep));
         TimeAxis axis = house.Frame.Axis with { Start = before.Frame.Axis.StartOf(before.FirstStep), Count = all.Steps };
         bool[] treated = Treated(all);
@@ -85,7 +84,7 @@ internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled)
             return Interval.Unknown;
         }
 
-        int times = Math.Max(1, (int)Math.Round(BalanceFit.FitStepHours / all.StepHours));
+        int times = BalanceFit.JoinedSteps(all.StepHours);
         BalanceInputs dry = all with { LeafWetted = new double[all.Steps], FloorWetted = new double[all.Steps] };
         PreparedReplay with = new(all, fit.Terms, times), without = new(dry, fit.Terms, times);
         SeededRandom random = new(design.Seed);

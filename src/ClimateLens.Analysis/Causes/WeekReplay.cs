@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Science.Balance;
 using ClimateLens.Science.Statistics;
 
 namespace ClimateLens.Analysis.Causes;
@@ -21,7 +22,7 @@ internal sealed class WeekReplay
     private readonly HousePeriod _house;
     private readonly RiskState _risk;
     private readonly HouseBalance _balance;
-    private readonly Change _known;
+    private readonly Change _known, _telling;
     private readonly int _firstHour;
     private readonly OtherWeek?[] _weeks = new OtherWeek?[(int)Change.All + 1];
 
@@ -29,8 +30,11 @@ internal sealed class WeekReplay
     {
         (_house, _risk, _balance) = (house, risk, balance);
         _known = KnownChanges(house, balance);
+        _telling = Telling(house, risk);
         _firstHour = Math.Max(0, risk.Hours.FirstOfPeriod - (24 * DaysBefore));
         Dictionary<Change, HousePeriod> others = [];
+        int firstStep = _firstHour * house.StepsPerHour;
+        BalanceInputs columns = BalanceColumns.Of(house, firstStep);
         double[] warmth = HeatAndVent.Warmth(house), none = new double[warmth.Length];
         for (Change set = Change.None; set <= Change.All; set++)
         {
@@ -42,7 +46,7 @@ internal sealed class WeekReplay
                     others[still] = other = still == Change.None ? house : OtherHouse.Under(house, risk.CutOffs, still);
                 }
 
-                _weeks[(int)set] = new OtherWeek(house, other, risk.Hours, _firstHour, set.HasFlag(Change.HeatAndVentBeforeSunrise) ? warmth : none, balance.Fit.Terms);
+                _weeks[(int)set] = new OtherWeek(house, other, risk.Hours, _firstHour, set.HasFlag(Change.HeatAndVentBeforeSunrise) ? warmth : none, columns, balance.Fit.Terms);
             }
         }
     }
@@ -57,13 +61,16 @@ internal sealed class WeekReplay
         return known | (balance.Fit.Terms.Vent ? Change.HeatAndVentBeforeSunrise : Change.None);
     }
 
-    /// <summary>The set without the changes that change nothing in this period: no watering was late, none wetted leaves.</summary>
-    private Change Effective(Change set)
+    /// <summary>All changes but those that change nothing in this period: no watering was late, none wetted leaves.</summary>
+    private static Change Telling(HousePeriod house, RiskState risk)
     {
-        Change without = OtherWaterings.AnyWetting(_house) ? Change.None : Change.WaterOffLeaves;
-        without |= OtherWaterings.AnyLate(_house, _risk.CutOffs) ? Change.None : Change.WaterBeforeCutOff;
-        return set & _known & ~without;
+        Change without = OtherWaterings.AnyWetting(house) ? Change.None : Change.WaterOffLeaves;
+        without |= OtherWaterings.AnyLate(house, risk.CutOffs) ? Change.None : Change.WaterBeforeCutOff;
+        return Change.All & ~without;
     }
+
+    /// <summary>The set without the changes that cannot be told or change nothing.</summary>
+    private Change Effective(Change set) => set & _known & _telling;
 
     private ReplayedWeeks Run()
     {
@@ -108,7 +115,7 @@ internal sealed class WeekReplay
                 change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + residuals.SpreadGm3));
             }
 
-            week.Replay(change, leaves => leaves.UnderErrors(errors, _risk.Draws.HourlyHumidityPct, hourly));
+            week.Replay(change, errors, _risk.Draws.HourlyHumidityPct, hourly);
             bool[] risk = week.Risk;
             for (int h = _risk.Hours.FirstOfPeriod; h < risk.Length; h++)
             {

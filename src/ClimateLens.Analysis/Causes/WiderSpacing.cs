@@ -4,7 +4,7 @@ using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Analysis.Causes;
 
-/// <summary>The standing crop one spacing wider: every distance a quarter wider, so that four plants stand where six stood (1.25² is 1.56). A choice of this project, no source.</summary>
+/// <summary>The standing crop one spacing wider: every distance a quarter wider, so that about two plants stand where three stood (1.25² is 1.56). A choice of this project, no source.</summary>
 internal static class WiderSpacing
 {
     /// <summary>Factor on each distance. [1]</summary>

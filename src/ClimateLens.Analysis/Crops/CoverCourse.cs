@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Time;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Crops;
@@ -15,6 +16,9 @@ public sealed record CoverCourse(LocalDate First, ImmutableArray<Estimate> Days,
 
     /// <summary>Index of a day.</summary>
     public int IndexOf(LocalDate day) => Math.Clamp(Period.DaysBetween(First, day), 0, Days.Length - 1);
+
+    /// <summary>Index of the day of each step.</summary>
+    public int[] DaysOf(TimeAxis axis) => [.. Enumerable.Range(0, axis.Count).Select(i => IndexOf(axis.StartOf(i).InZone(axis.Zone).Date))];
 
     /// <summary>Cover at a quantile, drawn straight between 5, 50 and 95 % and on beyond them. [1]</summary>
     /// <param name="day">Index of the day.</param>

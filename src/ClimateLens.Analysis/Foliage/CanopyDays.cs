@@ -21,9 +21,7 @@ internal sealed class CanopyDays
     public CanopyDays(CoverCourse cover, RiskRules rules)
     {
         _cover = cover;
-        _air = rules.CanopyDifference
-            ? new(rules.CanopyTemperatureK, rules.CanopyTemperatureErrorK, rules.CanopyHumidityPct, rules.CanopyHumidityErrorPct)
-            : InCanopyAir.None;
+        _air = AssumedCanopyAir.Of(rules);
         (TemperatureK, HumidityPct, AirSpeedMs, AbovePerLeafK) = (new double[cover.Days.Length], new double[cover.Days.Length], new double[cover.Days.Length], new double[cover.Days.Length]);
     }
 

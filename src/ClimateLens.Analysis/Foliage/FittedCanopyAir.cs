@@ -1,7 +1,6 @@
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.WateringEvents;
-using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Leaf;
 using NodaTime;
@@ -41,10 +40,7 @@ internal static class FittedCanopyAir
             return null;
         }
 
-        RiskRules rules = period.Input.House.Rules;
-        InCanopyAir before = rules.CanopyDifference
-            ? new(rules.CanopyTemperatureK, rules.CanopyTemperatureErrorK, rules.CanopyHumidityPct, rules.CanopyHumidityErrorPct)
-            : InCanopyAir.None;
+        InCanopyAir before = AssumedCanopyAir.Of(period.Input.House.Rules);
         double[] covered = [.. day.Select(d => cover.Days[d].Value)], since = HoursSinceWatering(period);
         double[] sun = [.. sunWm2.Select((v, i) => double.IsNaN(v) && !period.Sun.IsNight(period.Frame.Axis.StartOf(i)) ? double.NaN : Math.Clamp(double.IsNaN(v) ? 0 : v, 0, 1500))];
         CanopyAirFit fit = CanopyAirFit.Of(before, new CanopyAirSample(air, humidity, canopyC, canopyPct, covered, sun, since));

@@ -23,8 +23,8 @@ public static class LeafState
         TimeAxis axis = period.Frame.Axis;
         (double[] air, bool[] airInside) = InCanopy(period, Derived.TemperatureC, "canopyTemperature");
         (double[] humidity, bool[] humidityInside) = InCanopy(period, Derived.HumidityPct, "canopyHumidity");
-        double[] night = [.. Enumerable.Range(0, axis.Count).Select(i => period.Sun.IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1.0 : 0)];
-        int[] day = [.. Enumerable.Range(0, axis.Count).Select(i => cover.IndexOf(axis.StartOf(i).InZone(axis.Zone).Date))];
+        double[] night = period.Sun.Nights(axis);
+        int[] day = cover.DaysOf(axis);
         double[] measured = period.Leaf is Series leaf ? Quality.Used(period.Frame, leaf.Key) : Enumerable.Repeat(double.NaN, axis.Count).ToArray();
         (double[] absorbed, double[] overCrop, FoliageBasis basis) = LightOnLeaves.Of(period, cover, day, night, FoliageBasis.None);
         (double[] above, basis) = CoverAbove.Of(period, overCrop, basis);

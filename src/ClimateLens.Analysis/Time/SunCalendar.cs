@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Sun;
 using NodaTime;
 
@@ -70,6 +71,9 @@ public sealed class SunCalendar
 
         return true;
     }
+
+    /// <summary>1 for each step in the middle of which the sun is down, else 0.</summary>
+    public double[] Nights(TimeAxis axis) => [.. Enumerable.Range(0, axis.Count).Select(i => IsNight(axis.StartOf(i) + (axis.Step / 2)) ? 1.0 : 0)];
 
     /// <summary>The first sunrise after an instant, or null within the days held.</summary>
     public Instant? NextSunrise(Instant instant)

@@ -11,8 +11,8 @@ public static class Estimates
     /// <param name="draws">Its draws, in any order; sorted in place.</param>
     public static Estimate Of(double value, double[] draws)
     {
-        Array.Sort(draws);
-        return new Estimate(value, Math.Min(value, Quantiles.Of(draws, 0.05)), Math.Max(value, Quantiles.Of(draws, 0.95)));
+        Interval range = Interval.OfDraws(value, draws);
+        return new Estimate(range.Value, range.Low, range.High);
     }
 
     /// <summary>As <see cref="Of"/> for a count: the ends are rounded outwards to whole numbers.</summary>

@@ -30,6 +30,10 @@ public sealed record BalanceFit(
     /// <summary>Readings are thinned to steps of about this length for the fit. [h]</summary>
     public const double FitStepHours = 0.25;
 
+    /// <summary>How many steps are joined to one of about <see cref="FitStepHours"/>.</summary>
+    /// <param name="stepHours">Length of a step. [h]</param>
+    public static int JoinedSteps(double stepHours) => Math.Max(1, (int)Math.Round(FitStepHours / stepHours));
+
     /// <summary>Whether there is a fit.</summary>
     public bool IsFitted => Problem == BalanceProblem.None;
 
@@ -41,7 +45,7 @@ public sealed record BalanceFit(
     public static BalanceFit Of(BalanceInputs inputs, Predicate<int>? useDay = null)
     {
         inputs.Check();
-        BalanceInputs thinned = ThinnedInputs.Of(inputs, Math.Max(1, (int)Math.Round(FitStepHours / inputs.StepHours)));
+        BalanceInputs thinned = ThinnedInputs.Of(inputs, JoinedSteps(inputs.StepHours));
         return new BalanceFitter(BalanceDrivers.ForFit(thinned), useDay ?? (_ => true)).Fit();
     }
 

@@ -37,13 +37,20 @@ internal sealed class BalanceFitter
     public static double[] Parameters(IEnumerable<BalanceTerm> terms, IEnumerable<double> values)
     {
         double[] all = new double[TermCatalogue.All.Count];
-        all[(int)BalanceTerm.LeafStore] = all[(int)BalanceTerm.FloorStore] = 1; // evaporates nothing: its conductance is 0
+        DoNothing(all);
         foreach ((BalanceTerm term, double value) in terms.Zip(values))
         {
             all[(int)term] = value;
         }
 
         return all;
+    }
+
+    /// <summary>Parameters of a house without sources and exchange.</summary>
+    private static void DoNothing(Span<double> all)
+    {
+        all.Clear();
+        all[(int)BalanceTerm.LeafStore] = all[(int)BalanceTerm.FloorStore] = 1; // evaporates nothing: its conductance is 0
     }
 
     public BalanceFit Fit()
@@ -111,8 +118,7 @@ internal sealed class BalanceFitter
     private void Misses(ReadOnlySpan<double> at, Span<double> result)
     {
         Span<double> all = stackalloc double[TermCatalogue.All.Count];
-        all.Clear();
-        all[(int)BalanceTerm.LeafStore] = all[(int)BalanceTerm.FloorStore] = 1;
+        DoNothing(all);
         for (int j = 0; j < at.Length; j++)
         {
             all[(int)_infos[j].Term] = at[j];

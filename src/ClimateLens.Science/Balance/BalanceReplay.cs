@@ -15,13 +15,7 @@ public static class BalanceReplay
     /// <returns>Humidity at the end of each step; NaN where it starts and where a driver is not known. [g/m³]</returns>
     /// <exception cref="ArgumentException">Columns differ in length, or the number of parameters is not theirs.</exception>
     public static double[] Run(BalanceInputs inputs, BalanceTerms terms, ReadOnlySpan<double> parameters)
-    {
-        inputs.Check();
-        Guard.SameLength(TermCatalogue.All.Count, parameters.Length);
-        double[] result = new double[inputs.Steps];
-        BalanceRun.Run(parameters, BalanceDrivers.ForRun(inputs, terms), false, result);
-        return result;
-    }
+        => new PreparedReplay(inputs, terms, 1).Run(parameters).ToArray();
 
     /// <summary>The measured humidity, changed by what doing otherwise changes in the balance.</summary>
     /// <param name="asWas">The drivers as they were.</param>

@@ -36,7 +36,7 @@ public sealed record BalanceScore(
             return null;
         }
 
-        BalanceInputs thinned = ThinnedInputs.Of(inputs, Math.Max(1, (int)Math.Round(BalanceFit.FitStepHours / inputs.StepHours)));
+        BalanceInputs thinned = ThinnedInputs.Of(inputs, BalanceFit.JoinedSteps(inputs.StepHours));
         double[] modelled = new double[thinned.Steps];
         BalanceRun.Run(fit.Parameters(), BalanceDrivers.ForRun(thinned, fit.Terms), true, modelled);
         DayCurve curve = new(thinned, IsHeldOut);

@@ -34,7 +34,7 @@ public static class WateringTraces
             return [];
         }
 
-        int times = Math.Max(1, (int)Math.Round(BalanceFit.FitStepHours / inputs.StepHours));
+        int times = BalanceFit.JoinedSteps(inputs.StepHours);
         BalanceInputs thinned = ThinnedInputs.Of(inputs, times);
         double[] rises = Rises(thinned, fit), scores = Scores(thinned, rises);
         int apart = (int)Math.Round(ApartHours / thinned.StepHours);
