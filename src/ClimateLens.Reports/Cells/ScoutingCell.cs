@@ -38,11 +38,11 @@ public sealed class ScoutingCell : IReportCell
             + "no link does not show that there is none. Earlier weeks are worked out with fewer draws than on their own pages.");
     }
 
-    /// <summary>Weeks from left to right, the latest ones; on the screen alone, since a printed week says the answer and no more.</summary>
+    /// <summary>Weeks from left to right, the latest ones: so it stays low and fits the width of paper.</summary>
     private static void Table(HtmlBuilder body, ScoutingReport scouting, ScoutedSymptom[] shown)
     {
         int first = Math.Max(0, scouting.Weeks.Length - MostWeeks);
-        body.Line($"<div class=\"screen scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week{(first > 0 ? ", the latest of them" : "")} (\u2013 not counted)</caption><thead><tr><th scope=\"col\">Week</th>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week{(first > 0 ? ", the latest of them" : "")} (\u2013 not counted)</caption><thead><tr><th scope=\"col\">Week</th>");
         Row(body, scouting.Weeks.Skip(first).Select(w => HtmlBuilder.Of($"<th scope=\"col\">{w.Week}</th>")));
         body.Line($"</thead><tbody><tr><th scope=\"row\">Risk hours</th>");
         Row(body, scouting.Weeks.Skip(first).Select(w => HtmlBuilder.Of($"<td>{(w.RiskHours is int hours ? Words.Whole(hours) : DisplayUnits.NotKnown)}</td>")));
