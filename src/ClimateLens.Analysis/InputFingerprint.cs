@@ -45,6 +45,12 @@ public static class InputFingerprint
             Batch(hash, batch);
         }
 
+        foreach (RecordRow row in input.EarlierWaterings)
+        {
+            Record(hash, row);
+        }
+
+        Texts(hash, "records");
         foreach (RecordRow row in input.Records)
         {
             Record(hash, row);

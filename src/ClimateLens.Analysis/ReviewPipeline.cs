@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
@@ -15,8 +16,8 @@ public static class ReviewPipeline
     /// </summary>
     public static Duration RunIn { get; } = Duration.FromHours((9 * 24) + 1);
 
-    /// <summary>How much before its period a review wants for the learned check (<see cref="SecondOpinion"/>).</summary>
-    public static Duration History { get; } = Duration.FromDays(SecondOpinion.HistoryDays);
+    /// <summary>How much before its period a review wants for what it fits and learns (<see cref="Past"/>).</summary>
+    public static Duration History { get; } = Duration.FromDays(Past.HistoryDays);
 
     /// <summary>Reviews one house period. Pure: equal inputs give equal reviews.</summary>
     /// <param name="input">Settings, readings and records of the house from the start of its run-in to the end of the period.</param>
@@ -29,9 +30,11 @@ public static class ReviewPipeline
         house = CanopyCover.Add(house);                          // how far the crop has closed, day by day
         house = LeafState.Add(house);                            // the weather of the leaves: measured, modelled or assumed
         RiskState risk = RiskHours.Find(house);                  // leaf, film and risk by hour, with their probability
-        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk.Draws); // against the cut-off, with the air before and after
-        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings); // what to know and do, most hours at stake first
-        SecondOpinionReport opinion = SecondOpinion.Of(house);   // what the weeks before say of the sensors; changes nothing
-        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion);
+        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk); // against the cut-off, with the air before and after
+        HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
+        CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes); // what to know and do, most hours at stake first
+        SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what the weeks before say of the sensors; changes nothing
+        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes);
     }
 }

@@ -30,6 +30,9 @@ public sealed record HouseInput(
     /// </summary>
     public ImmutableArray<ReadingBatch> History { get; init; } = [];
 
+    /// <summary>Waterings of the house within that time and before the run-in, in time order.</summary>
+    public ImmutableArray<RecordRow> EarlierWaterings { get; init; } = [];
+
     /// <summary>
     /// Weeks before the period that are looked back at (<see cref="ScoutedWeeks"/>), oldest first, each as a review of its own would see it but without history. Empty where plants were never counted.
     /// </summary>

@@ -133,7 +133,7 @@ public sealed class FindingsTests
         Finding[] overlapping = [.. findings.Where(f => f.Id is "lateOverheadWatering" or "longHumidNights")];
         Assert.Equal(2, overlapping.Length);
         Assert.DoesNotContain("same hours", overlapping[0].Caution, StringComparison.Ordinal);
-        Assert.EndsWith(" The same hours may count in both findings.", overlapping[1].Caution, StringComparison.Ordinal);
+        Assert.EndsWith(" The same hours may count in a finding above.", overlapping[1].Caution, StringComparison.Ordinal);
     }
 
     private static SyntheticHouse Damp(Instant from, int hours, double humidityPct)

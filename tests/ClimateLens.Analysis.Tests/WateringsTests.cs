@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
 using ClimateLens.TestKit;
 using NodaTime;
 
@@ -226,6 +227,17 @@ public sealed class WateringsTests
         Assert.Equal(5 * 18, waterings[1].Litres!.Value, 9);
         Assert.Equal("A", waterings[0].Bench);
         Assert.Equal(WateringMethod.Drip, waterings[0].Method);
+    }
+
+    [Fact]
+    public void Find_ValveWhoseStampsAreCutToMinutes_IsOpenForTheStepsThatWereMeant()
+    {
+        SyntheticHouse house = Valve(House, [(8, 0), (8, 5)], new ColumnSettings(new FieldRef("V1", null), "valve", "", "1", 1) { LitresPerMinute = 18 });
+        ReadingBatch valves = house.Input.Batches[^1];
+        ReadingBatch cut = valves with { UtcMicros = [.. valves.UtcMicros.Select((t, i) => t - (i % 3 == 1 ? 60_000_000 : 0))] };
+        Watering watering = Single(house with { Input = house.Input with { Batches = house.Input.Batches.SetItem(house.Input.Batches.Length - 1, cut) } });
+        Assert.Equal((new LocalTime(8, 0), new LocalTime(8, 10)), (watering.Start.TimeOfDay, watering.End!.Value.TimeOfDay));
+        Assert.Equal(10 * 18, watering.Litres!.Value, 9);
     }
 
     [Fact]

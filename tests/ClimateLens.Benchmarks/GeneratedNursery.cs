@@ -38,6 +38,16 @@ internal sealed class GeneratedNursery : IDisposable
         }
     }
 
+    /// <summary>Puts a copy of the store by, for <see cref="TakeStoreBack"/>.</summary>
+    public void KeepStore() => Copy(PathOf("store"), PathOf("kept"));
+
+    /// <summary>Takes the store for the copy that was put by.</summary>
+    public void TakeStoreBack()
+    {
+        RemoveStore();
+        Copy(PathOf("kept"), PathOf("store"));
+    }
+
     /// <summary>Size of all files of the store. [bytes]</summary>
     public long StoreBytes() => Directory.GetFiles(PathOf("store"), "*", SearchOption.AllDirectories).Sum(file => new FileInfo(file).Length);
 
@@ -48,6 +58,16 @@ internal sealed class GeneratedNursery : IDisposable
         System.IO.File.WriteAllText(Path.Combine(folder, "nursery.toml"), ClimateCsv.NurseryFile());
         ClimateCsv.Write(Path.Combine(folder, "exports", "climate.csv"), Instant.FromUtc(2021, 1, 1, 0, 0), int.Parse(rows, CultureInfo.InvariantCulture), int.Parse(stepMinutes, CultureInfo.InvariantCulture));
         return 0;
+    }
+
+    private static void Copy(string from, string to)
+    {
+        foreach (string file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            string target = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            System.IO.File.Copy(file, target);
+        }
     }
 
     /// <inheritdoc/>

@@ -27,7 +27,7 @@ internal static class LearnedRates
     public static int Run(string[] args)
     {
         int Given(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
-        (int seeds, int first, int days) = (Given(0, 20), Given(1, 1), Given(2, SecondOpinion.HistoryDays));
+        (int seeds, int first, int days) = (Given(0, 20), Given(1, 1), Given(2, Past.HistoryDays));
         var trials = Equipment.ToDictionary(e => e.Name, _ => new List<(PlantedFault? Fault, LearnedTrial Trial)>());
         TimeSpan spent = default;
         for (int seed = first; seed < first + seeds; seed++)

@@ -12,11 +12,11 @@ internal readonly record struct ProcessCost(double Seconds, double ProcessorSeco
 /// <summary>Starts processes and measures them from outside, both sides of a comparison alike.</summary>
 internal static class MeasuredProcess
 {
-    /// <summary>Runs the program under test.</summary>
-    public static ProcessCost ClimateLens(params string[] args) => Run("climatelens.dll", args);
+    /// <summary>Runs the program under test as it was built beside this one.</summary>
+    public static ProcessCost ClimateLens(params string[] args) => Run(Beside("climatelens.dll"), args);
 
     /// <summary>Runs this benchmark program again, for the other side of a comparison.</summary>
-    public static ProcessCost Benchmark(params string[] args) => Run("ClimateLens.Benchmarks.dll", args);
+    public static ProcessCost Benchmark(params string[] args) => Run(Beside("ClimateLens.Benchmarks.dll"), args);
 
     /// <summary>One line: median, least and most of each measure.</summary>
     public static string Describe(string name, IReadOnlyCollection<ProcessCost> runs)
@@ -30,10 +30,20 @@ internal static class MeasuredProcess
     /// <summary>The middle of sorted values.</summary>
     public static double Median(double[] sorted) => sorted.Length % 2 == 1 ? sorted[sorted.Length / 2] : (sorted[(sorted.Length / 2) - 1] + sorted[sorted.Length / 2]) / 2;
 
-    private static ProcessCost Run(string program, string[] args)
+    /// <summary>How many times the one costs what the other costs, by the medians of both: on a busy machine the processor time tells more than the time by the clock.</summary>
+    public static string Ratio(IReadOnlyCollection<ProcessCost> one, IReadOnlyCollection<ProcessCost> other) => string.Create(CultureInfo.InvariantCulture,
+        $"{Ratio(one, other, r => r.Seconds):0.00} times the time, {Ratio(one, other, r => r.ProcessorSeconds):0.00} times the processor time, {one.Max(r => r.Mebibytes) / other.Max(r => r.Mebibytes):0.00} times the peak memory");
+
+    private static double Ratio(IEnumerable<ProcessCost> one, IEnumerable<ProcessCost> other, Func<ProcessCost, double> of)
+        => Median([.. one.Select(of).Order()]) / Median([.. other.Select(of).Order()]);
+
+    /// <summary>Runs a program.</summary>
+    /// <param name="program">Its assembly.</param>
+    /// <param name="args">Its arguments.</param>
+    public static ProcessCost Run(string program, string[] args)
     {
         ProcessStartInfo start = new("dotnet");
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, program));
+        start.ArgumentList.Add(program);
         foreach (string arg in args)
         {
             start.ArgumentList.Add(arg);
@@ -56,6 +66,8 @@ internal static class MeasuredProcess
             ? new ProcessCost(watch.Elapsed.TotalSeconds, processor.TotalSeconds, peak / 1048576.0)
             : throw new InvalidOperationException($"{program} ended with {process.ExitCode}.");
     }
+
+    private static string Beside(string program) => Path.Combine(AppContext.BaseDirectory, program);
 
     private static (long Peak, TimeSpan Processor) Look(Process process, long peak, TimeSpan processor)
     {

@@ -5,10 +5,13 @@ return args switch
 {
     ["whole-process", .. var rest] => WholeProcess.Run(rest),
     ["import-vs-duckdb", .. var rest] => ImportVsDuckDb.Run(rest),
+    ["growth", .. var rest] => ImportGrowth.Run(rest),
+    ["append", .. var rest] => ImportAppend.Run(rest),
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
+    ["causes-recovery", ..] => CausesRecoveryTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
     ["learned-rates", .. var rest] => LearnedRates.Run(rest),
     _ => RunBenchmarks(args),

@@ -46,6 +46,16 @@ public sealed class WholeRunTests : IDisposable
     }
 
     [Fact]
+    public void Import_LeavesTheSiteAlone()
+    {
+        Assert.Equal(0, ClimateLensProgram.Run("import", _nursery, "--quiet").ExitCode);
+        Assert.False(Directory.Exists(_folder.PathOf("reports")));
+        File.WriteAllText(_folder.PathOf("reports"), "a file where the folder of pages should be");
+        Assert.Equal(0, ClimateLensProgram.Run("import", _nursery, "--quiet").ExitCode);
+        Assert.Equal(73, ClimateLensProgram.Run("run", _nursery, "--quiet").ExitCode);
+    }
+
+    [Fact]
     public void Review_OfTheClockChangeWeek_Has169HoursAndFitsTheSchema()
     {
         ProgramRun run = ClimateLensProgram.Run("review", _nursery, "--house", "1", "--week", "2025-W43", "--json");

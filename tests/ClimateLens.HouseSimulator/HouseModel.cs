@@ -43,7 +43,7 @@ public sealed class HouseModel
     /// <summary>Heat above 0 °C in all bodies. [J/m²]</summary>
     public double HeatStored => _heat.StoredJm2;
 
-    /// <summary>Lets the crop be what it is at that time; plants that are spaced out take their water with them.</summary>
+    /// <summary>Lets crop and set points be what they are at that time; plants that are spaced out take their water with them.</summary>
     public void SetCrop(LocalDateTime at)
     {
         CanopyState next = _options.Crop.At(at, _options.Nature.LeafAreaFactor);
@@ -54,6 +54,8 @@ public sealed class HouseModel
         }
 
         Crop = next;
+        DawnControl? dawn = _options.Dawn?.Holds(at) == true ? _options.Dawn : null;
+        _computer.Hold(dawn?.MinimumPipeC ?? 0, dawn?.MinimumLeePct ?? 0);
     }
 
     /// <summary>One minute.</summary>

@@ -1,21 +1,18 @@
-using System.Globalization;
 using ClimateLens.Logs.Tests.Made;
 
 namespace ClimateLens.Logs.Tests;
 
 /// <summary>
 /// Exports made by chance, with torn rows, are imported by settings that know them: every value comes back at its instant or is set aside
-/// with its line. MADE_EXPORTS sets how many, MADE_SEED where they begin.
+/// with its line.
 /// </summary>
 public sealed class MadeImportTests
 {
     [Fact]
     public void Import_OfMadeExports_LosesNothingAndReadsNothingWrong()
     {
-        int runs = Number("MADE_EXPORTS", 60);
-        int first = Number("MADE_SEED", 1);
         var faults = new List<string>();
-        for (int seed = first; seed < first + runs; seed++)
+        for (int seed = MadeRuns.First; seed < MadeRuns.First + MadeRuns.Count; seed++)
         {
             MadeExport made = ExportMaker.Make(seed);
             using var nursery = new TestNursery(made.Toml, made.Style.Zone);
@@ -25,16 +22,11 @@ public sealed class MadeImportTests
             if (found.Count > 0)
             {
                 faults.Add($"=== seed {seed}: {made.Story}\n{string.Join('\n', found.Take(8))}{(found.Count > 8 ? $"\nand {found.Count - 8} more" : "")}\n{string.Join('\n', report.Problems.Take(8))}");
+                MadeRuns.Keep(seed, made);
             }
         }
 
-        if (Environment.GetEnvironmentVariable("MADE_LOG") is { } log)
-        {
-            File.WriteAllText(log, string.Join("\n\n", faults));
-        }
-
-        Assert.True(faults.Count == 0, $"{faults.Count} of {runs}\n{string.Join("\n\n", faults.Take(3))}");
+        MadeRuns.Log(faults);
+        Assert.True(faults.Count == 0, $"{faults.Count} of {MadeRuns.Count}\n{string.Join("\n\n", faults.Take(3))}");
     }
-
-    private static int Number(string variable, int usual) => int.TryParse(Environment.GetEnvironmentVariable(variable), CultureInfo.InvariantCulture, out int number) ? number : usual;
 }

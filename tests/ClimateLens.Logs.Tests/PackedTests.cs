@@ -163,8 +163,10 @@ public sealed class PackedTests
         Assert.Equal(0, nursery.Import().FilesRead);
     }
 
-    [Fact]
-    public void Workbook_DateAndTimeInTwoColumns_AreJoined()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Workbook_DateAndTimeInTwoColumns_AreJoined(bool from1904)
     {
         using var nursery = new TestNursery("""
             [[export]]
@@ -180,9 +182,10 @@ public sealed class PackedTests
               channel = "airTemperature"
               unit = "Cel"
             """);
-        nursery.Write("x.xlsx", MadeWorkbook.Of(("Data", false, [["Date", "Clock", "temp"], [new DateTime(2025, 1, 1), new TimeSpan(10, 5, 0), 20.5]])));
+        (string, bool, object?[][]) sheet = ("Data", false, [["Date", "Clock", "temp"], [new DateTime(2025, 1, 1), new TimeSpan(0, 0, 0), 19.5], [new DateTime(2025, 1, 1), new TimeSpan(10, 5, 0), 20.5]]);
+        nursery.Write("x.xlsx", from1904 ? MadeWorkbook.From1904(sheet) : MadeWorkbook.Of(sheet));
         Assert.Empty(nursery.Import().Problems);
-        Assert.Equal("2025-01-01T10:05:00Z airTemperature=20.5", Assert.Single(nursery.Rows()));
+        Assert.Equal(["2025-01-01T00:00:00Z airTemperature=19.5", "2025-01-01T10:05:00Z airTemperature=20.5"], nursery.Rows());
     }
 
     [Fact]

@@ -95,6 +95,30 @@ public sealed class ShapeTests
         Assert.Equal(("import.headerChanged", 3), (Assert.Single(report.Problems).Code, report.Problems[0].Line));
     }
 
+    [Theory]
+    [InlineData("time,CO2,temp", "410,20.6")]
+    [InlineData("CO2,time,temp", "20.6")]
+    [InlineData("No,time,CO2,temp", "410,20.6")]
+    public void NewHeaderWithTheTimeElsewhere_IsFollowedWhereAllRowsTogetherTellTheFormat(string header, string behind)
+    {
+        using var nursery = new TestNursery(Columns("", ("temp", "airTemperature", "Cel")).Replace("format = \"iso\"", "format = [\"d/M/yyyy HH:mm\", \"M/d/yyyy HH:mm\"]", StringComparison.Ordinal));
+        string row = string.Concat(header[..header.IndexOf("time", StringComparison.Ordinal)].Where(c => c == ',').Select(_ => "1,"));
+        nursery.Write("x.csv", $"time,temp,x\n14/1/2025 10:00,20.4,1\n14/1/2025 10:05,20.5,1\n{header}\n{row}14/1/2025 10:10,{behind}\n{row}1/14/2025 10:15,{behind}\n");
+        ImportReport report = nursery.Import();
+        Assert.Equal(["2025-01-14T10:00:00Z airTemperature=20.4", "2025-01-14T10:05:00Z airTemperature=20.5", "2025-01-14T10:10:00Z airTemperature=20.6", "2025-01-14T10:15:00Z airTemperature=20.6"], nursery.Rows());
+        Assert.Equal(1, Assert.Single(report.Sheets).SetAside);
+    }
+
+    [Fact]
+    public void HeaderOfAnotherTableBelow_WhatStandsThereIsSetAside()
+    {
+        using var nursery = new TestNursery(Columns("", ("temp", "airTemperature", "Cel"), ("rh", "relativeHumidity", "%")));
+        nursery.Write("x.csv", "time,temp,rh\n2025-01-01T10:00,20.5,80\ntime,alarm,state\n2025-01-01T10:05,high,on\n2025-01-01T10:10,high,off\n");
+        ImportReport report = nursery.Import();
+        Assert.Equal("2025-01-01T10:00:00Z airTemperature=20.5 relativeHumidity=80", Assert.Single(nursery.Rows()));
+        Assert.Equal(3, Assert.Single(report.Problems, p => p.Code == "import.headerStrange").Count);
+    }
+
     [Fact]
     public void NewHeaderOfTheSameWidth_IsSeenToo()
     {

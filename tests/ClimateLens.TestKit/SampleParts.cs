@@ -74,7 +74,7 @@ internal static class SampleParts
 
     public static ImmutableArray<Unknown> NotKnown { get; } =
     [
-        new("causes", "Causes cannot be told apart before the house balance is fitted."),
+        new("whatIfs.heatAndVentBeforeSunrise", "Vent position is not logged: what more venting would do cannot be told. Its share, if it has one, is among that of the weather."),
         new("wetPeriods", "No wetness sensor, and no film model rules yet."),
     ];
 

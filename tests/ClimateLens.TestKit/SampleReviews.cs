@@ -45,6 +45,10 @@ public static class SampleReviews
             Clocks = SampleParts.Clocks,
             Imports = SampleParts.Imports,
             Findings = SampleParts.Findings,
+            Causes = SampleCauses.Shares(41),
+            WhatIfs = SampleCauses.WhatIfs,
+            HouseBalance = SampleCauses.Balance,
+            MatchedWaterings = SampleCauses.Matched,
             NotKnown = SampleParts.NotKnown,
             Provenance = SampleParts.Provenance($"{houseId}{week}"),
         };

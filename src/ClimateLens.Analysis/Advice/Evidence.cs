@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
@@ -12,7 +13,8 @@ namespace ClimateLens.Analysis.Advice;
 /// <param name="Risk">Hours, margins and risk.</param>
 /// <param name="Waterings">Waterings of the period; empty also when nothing tells of any.</param>
 /// <param name="Coverage">Coverage of the period.</param>
-internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArray<Watering> Waterings, Coverage Coverage)
+/// <param name="Causes">Who put the humidity there.</param>
+internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArray<Watering> Waterings, Coverage Coverage, CauseState Causes)
 {
     /// <summary>The nursery's zone.</summary>
     public DateTimeZone Zone => Period.Frame.Axis.Zone;

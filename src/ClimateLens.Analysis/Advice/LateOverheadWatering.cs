@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using NodaTime;
@@ -24,16 +25,42 @@ internal static class LateOverheadWatering
         var nights = late.GroupBy(w => w.Start.Date).Select(g => Night(evidence, [.. g])).ToArray();
         int risk = nights.Sum(n => n.Risk), humid = nights.Sum(n => n.Humid);
         string days = Say.List([.. nights.Select(n => Say.Day(n.Day))]);
-        double drying = evidence.Period.Input.House.Rules.DryingHours;
         string came = nights.Length == 1 ? "The night after came" : "The nights after, together, came";
+        Estimate? avoided = Avoidable.By(evidence, Change.WaterBeforeCutOff);
+        string saved = avoided is null ? ""
+            : Avoidable.IsWorthwhile(avoided) ? $" Finished by the cut-off, {Avoidable.Hours(evidence, avoided)} would not have been."
+            : $" Finishing by the cut-off alone would have changed little ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)} risk hours fewer).";
         return new Candidate(
             Id,
-            Math.Max(risk, 1 + humid / 2.0),
-            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the cut-off, less than {Say.Number(drying)} hours before sunset ({days}). {came} with {Say.Count(risk, "risk hour")}.",
-            $"Finish watering over the leaves at least {Say.Number(drying)} hours before sunset, or move it to the morning. Where the crop allows, water below the leaves.",
-            $"The {Say.Number(drying)} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer. Risk hours that came with late watering (leaves wet by the film model, or near the dew point) need not all come from it: a humid evening would bring both.",
+            avoided?.Value ?? Math.Max(risk, 1 + (humid / 2.0)),
+            $"{late.Length} of {Say.Count(wetting.Length, "watering")} over the leaves ended after the cut-off{Meaning(evidence, late)} ({days}). {came} with {Say.Count(risk, "risk hour")}.{saved}",
+            $"{Earlier(evidence, late)} Where the crop allows, water below the leaves.",
+            $"{Basis(evidence, late)} Risk hours that came with late watering (leaves wet by the film model, or near the dew point) need not all come from it: a humid evening would bring both.{(avoided is null ? "" : $" {Avoidable.Caution}")}",
             [.. nights.Select(n => n.Fact)]);
     }
+
+    private static string Meaning(Evidence evidence, Watering[] late)
+        => late.All(w => w.CutOffByFilm == true) ? ", too late for leaves to be dry an hour before sunset"
+            : late.All(w => w.CutOffByFilm == false) ? $", less than {Say.Number(Drying(evidence))} hours before sunset"
+            : "";
+
+    private static string Earlier(Evidence evidence, Watering[] late)
+    {
+        OffsetDateTime[] latest = [.. late.Where(w => w.CutOffByFilm == true).Select(w => w.CutOff).OfType<OffsetDateTime>()];
+        string dull = late.Any(w => w is { CutOffByFilm: true, CutOff: null }) ? " On days as dull as those named below keep water off the leaves altogether." : "";
+        return latest.Length > 0 ? $"Finish watering over the leaves by {Say.Clock(latest.MinBy(t => t.TimeOfDay).ToInstant(), evidence.Zone)} in weather like this week's, or move it to the morning.{dull}"
+            : dull.Length > 0 ? dull.TrimStart()
+            : $"Finish watering over the leaves at least {Say.Number(Drying(evidence))} hours before sunset, or move it to the morning.";
+    }
+
+    private static string Basis(Evidence evidence, Watering[] late)
+    {
+        string film = late.Any(w => w.CutOffByFilm == true) ? "The cut-off is by the film model with that day's own drying; such models miss by about an hour, and leaves deep in the crop dry later." : "";
+        string rule = late.Any(w => w.CutOffByFilm == false) ? $"The {Say.Number(Drying(evidence))} hours of drying are {DryingSource(evidence)}; in dull, still and humid air leaves need longer." : "";
+        return $"{film} {rule}".Trim();
+    }
+
+    private static double Drying(Evidence evidence) => evidence.Period.Input.House.Rules.DryingHours;
 
     private static string DryingSource(Evidence evidence)
         => evidence.Period.Input.House.Rules.SetByUser.Contains("dryingHours") ? "set in the nursery file" : "common practice without a published source";
@@ -48,7 +75,9 @@ internal static class LateOverheadWatering
         LocalDate day = last.Start.Date;
         int humid = NightHours.OfEvening(evidence.Period, evidence.Risk, day).Humid;
         string which = late.Length == 1 ? "a watering" : $"the last of {late.Length} waterings";
-        string cutOff = last.CutOff is OffsetDateTime latest ? $", after the cut-off of {Say.Clock(latest.ToInstant(), zone)}" : "";
+        string cutOff = last.CutOff is OffsetDateTime latest ? $", after the cut-off of {Say.Clock(latest.ToInstant(), zone)}"
+            : last.CutOffByFilm == true ? ", on a day on which no finish let leaves dry"
+            : "";
         string sunset = last.Sunset is OffsetDateTime dusk ? $" (sunset {Say.Clock(dusk.ToInstant(), zone)})" : "";
         string until = sunrise <= evidence.Period.Input.Period.End ? "before the next sunrise" : "before the end of the period, which cuts the night";
         string fact = $"{Say.Day(day)}: {which} {(last.End is null ? "began" : "ended")} at {Say.Clock(end, zone)}{cutOff}{sunset}; it came with {Say.Count(risk, "risk hour")} {until}.";

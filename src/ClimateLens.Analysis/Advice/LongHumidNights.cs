@@ -1,3 +1,5 @@
+using ClimateLens.Analysis.Causes;
+using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 
 namespace ClimateLens.Analysis.Advice;
@@ -22,12 +24,13 @@ internal static class LongHumidNights
 
         int humid = nights.Sum(n => n.Humid), risk = nights.Sum(n => n.Risk);
         string text = $"{nights.Length} of {Say.Count(evidence.JudgedNights.Count(), "night")} had 6 or more humid hours: {Say.Count(humid, "hour")} at or above 85 % humidity or with leaves near the dew point, {Say.Count(risk, "risk hour")} among them.";
+        Estimate? avoided = Avoidable.By(evidence, Change.HeatAndVentBeforeSunrise);
         return new Candidate(
             Id,
-            Math.Max(risk, humid / 2.0),
+            avoided is null ? Math.Max(risk, humid / 2.0) : Math.Max(0, avoided.Value),
             text,
             "Let moist air out and dry air in: vent a little while heating gently at dusk and again before sunrise, and keep air moving between the plants.",
-            "Limit of 85 % and 6 hours: Michigan State University Extension advice on grey mould. Heating and venting at dusk and before sunrise: extension advice and common practice; what it would save here is not known yet.",
+            $"Limit of 85 % and 6 hours: Michigan State University Extension advice on grey mould. Heating and venting at dusk and before sunrise: extension advice and common practice; what it would save here {(avoided is null ? "is not known" : $"is {Say.Number(avoided.Value)} risk hours ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)}) for the hours before sunrise")}.",
             [.. evidence.Nights.Where(n => !n.IsJudged || n.Humid >= LongHours).Select(n => Fact(evidence, n))]);
     }
 

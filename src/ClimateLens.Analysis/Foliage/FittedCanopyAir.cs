@@ -63,7 +63,7 @@ internal static class FittedCanopyAir
         TimeAxis axis = period.Frame.Axis;
         double[] hours = new double[axis.Count];
         Array.Fill(hours, double.PositiveInfinity);
-        foreach (WateringEvent e in AllWaterings.Of(period.Input))
+        foreach (WateringEvent e in period.Events)
         {
             Instant end = e.End ?? e.Start;
             for (int i = Math.Max(0, axis.IndexOf(end)); i < axis.Count; i++)

@@ -28,9 +28,17 @@ internal sealed class FoliageHours
     private readonly CanopyDays _days;
     private readonly AirUnderBias _air;
     private readonly double[] _temperatureK, _humidityPct, _none;
+    private readonly AirChange _change;
+    private readonly int _firstHour, _firstStep;
     private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sunWm2, _coverC, _sensorWet;
 
-    public FoliageHours(HousePeriod period, HourTable hours)
+    /// <summary>Prepares for the hours of a house period.</summary>
+    /// <param name="period">The house period, with the weather of its leaves.</param>
+    /// <param name="hours">Its hours.</param>
+    /// <param name="change">What the air would be otherwise; null for the air as it was. Its values may change between runs.</param>
+    /// <param name="firstHour">Hours before this one are left alone.</param>
+    /// <param name="sensorMayRule">Whether a wetness sensor may rule where the nursery file lets it; of what was not it tells nothing.</param>
+    public FoliageHours(HousePeriod period, HourTable hours, AirChange? change = null, int firstHour = 0, bool sensorMayRule = true)
     {
         _hours = hours;
         _rules = period.Input.House.Rules;
@@ -41,6 +49,8 @@ internal sealed class FoliageHours
         _days = new CanopyDays(period.Cover!, _rules);
         _air = new AirUnderBias(hours.LeafAirC);
         int steps = _weather.Count;
+        (_firstHour, _firstStep) = (firstHour, firstHour * _perHour);
+        _change = change ?? new AirChange(steps, _perHour);
         (_temperatureK, _humidityPct, _none) = (new double[hours.Count], new double[hours.Count], new double[hours.Count]);
         (_airC, _relativeHumidityPct, _speedMs, _givenLeafC) = (new double[steps], new double[steps], new double[steps], new double[steps]);
         (_absorbedWm2, _aboveC) = (new double[steps], new double[steps]);
@@ -52,7 +62,7 @@ internal sealed class FoliageHours
         // Where a sensor tells the leaf temperature, sun and cover take no part.
         _sunWm2 = [.. _weather.AbsorbedWm2.Select(v => double.IsNaN(v) ? 0 : v)];
         _coverC = [.. _weather.AboveC.Select((v, i) => double.IsNaN(v) ? _weather.AirC[i] : v)];
-        _sensorWet = _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
+        _sensorWet = sensorMayRule && _rules.WetnessSensorRules ? WetnessSensor.Of(period) ?? [] : [];
     }
 
     /// <summary>Leaf temperature by step. [°C]</summary>
@@ -79,6 +89,12 @@ internal sealed class FoliageHours
     /// <summary>Whether each hour is a risk hour; false where it has no data.</summary>
     public bool[] Risk { get; }
 
+    /// <summary>What foliage is like, without error.</summary>
+    public FilmParameters Film => _film;
+
+    /// <summary>The weather of the leaves in the last run, by step. A sensor's leaf temperature is that of dry or wet leaves as they were.</summary>
+    public LeafClimate Climate => new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, default, _weather.OpenShare);
+
     /// <summary>Everything for the readings as they are.</summary>
     public void WithoutError() => UnderErrors(new FoliageErrors(), 0, _none);
 
@@ -93,12 +109,12 @@ internal sealed class FoliageHours
         FillHours(errors, hourlyPct, hourly);
         LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC, _weather.OpenShare);
         FilmParameters film = _film with { CapacityMm = _film.CapacityMm * errors.FilmFactor };
-        FoliageFilm.Run(climate, _weather.WaterMm, _stepSeconds, film, double.NaN, LeafStepC, FilmStepMm);
-        WetStates.Default.Of(FilmStepMm, WetStep);
+        FoliageFilm.Run(climate.From(_firstStep), _weather.WaterMm.AsSpan(_firstStep), _stepSeconds, film, double.NaN, LeafStepC.AsSpan(_firstStep), FilmStepMm.AsSpan(_firstStep));
+        WetStates.Default.Of(FilmStepMm.AsSpan(_firstStep), WetStep.AsSpan(_firstStep));
         _sensorWet.CopyTo(WetStep.AsSpan());
         _air.Apply(_hours.LeafAirSaturationKPa, _hours.LeafAirVapourKPa, _temperatureK, _humidityPct);
         MoistAirColumns.DewPointFromVapourPressureC(_air.VapourPressureKPa, DewPointC);
-        for (int h = 0; h < Risk.Length; h++)
+        for (int h = _firstHour; h < Risk.Length; h++)
         {
             JudgeHour(h);
         }
@@ -107,17 +123,17 @@ internal sealed class FoliageHours
     private void FillSteps(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
         FoliageWeather w = _weather;
-        for (int i = 0; i < _airC.Length; i++)
+        for (int i = _firstStep; i < _airC.Length; i++)
         {
             int day = w.Day[i];
             (double differenceK, double differencePct) = Difference(errors, i);
-            _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + differenceK);
-            double humidity = w.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + differencePct);
+            _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + differenceK) + _change.TemperatureK[i];
+            double humidity = w.HumidityPct[i] + _change.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + differencePct);
             _relativeHumidityPct[i] = Math.Clamp(humidity + (hourlyPct * hourly[Math.Min(i / _perHour, hourly.Length - 1)]), 0.1, 100);
             _speedMs[i] = _days.AirSpeedMs[day];
             _givenLeafC[i] = w.LeafFrom[i] switch
             {
-                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK,
+                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i],
                 _ => double.NaN,
             };
             _absorbedWm2[i] = _sunWm2[i] * errors.LightFactor;
@@ -145,12 +161,12 @@ internal sealed class FoliageHours
 
     private void FillHours(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
-        for (int h = 0; h < _temperatureK.Length; h++)
+        for (int h = _firstHour; h < _temperatureK.Length; h++)
         {
             (double differenceK, double differencePct) = Difference(errors, Math.Min((h * _perHour) + (_perHour / 2), _weather.Count - 1));
             double main = _hours.MainTemperatureShare[h], mainHumidity = _hours.MainHumidityShare[h];
-            _temperatureK[h] = (main * (errors.TemperatureK + differenceK)) + ((1 - main) * errors.CanopySensorK);
-            _humidityPct[h] = (mainHumidity * (errors.HumidityPct + differencePct)) + ((1 - mainHumidity) * errors.CanopySensorPct) + (hourlyPct * hourly[h]);
+            _temperatureK[h] = (main * (errors.TemperatureK + differenceK)) + ((1 - main) * errors.CanopySensorK) + _change.HourTemperatureK(h);
+            _humidityPct[h] = (mainHumidity * (errors.HumidityPct + differencePct)) + ((1 - mainHumidity) * errors.CanopySensorPct) + (hourlyPct * hourly[h]) + _change.HourHumidityPct(h);
         }
     }
 

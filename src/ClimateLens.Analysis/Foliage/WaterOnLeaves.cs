@@ -24,7 +24,7 @@ internal static class WaterOnLeaves
         TimeAxis axis = period.Frame.Axis;
         double[] water = new double[axis.Count];
         bool any = false;
-        foreach (WateringEvent e in AllWaterings.Of(period.Input).Where(e => CutOff.Wets(e) == true))
+        foreach (WateringEvent e in period.Events.Where(e => CutOff.Wets(e) == true))
         {
             Instant end = e.End is Instant told && told > e.Start ? told : e.Start + Duration.Epsilon;
             for (int i = Math.Max(0, axis.IndexOf(e.Start)); i < axis.Count && axis.StartOf(i) < end; i++)

@@ -16,5 +16,5 @@ internal static class ColumnOf
 
     /// <summary>The unit that the nursery file gives a column; that of the store where it gives none.</summary>
     public static Unit UnitOf(ColumnSettings? column, Channel channel)
-        => column is not null && UnitCatalogue.TryGet(channel.Quantity, column.Unit, out Unit unit) ? unit : UnitCatalogue.SiOf(channel.Quantity);
+        => column is not null && UnitCatalogue.TryGet(channel.Quantity, column.Unit, out Unit? unit) ? unit : UnitCatalogue.SiOf(channel.Quantity);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Learned;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
@@ -32,7 +33,7 @@ internal static class MethodNotes
                 "Finds values that cannot be; a steady bias passes."),
             new(
                 "second opinion",
-                $"Each sensor of temperature or humidity predicted from the others, the hour and the sun: ridge regression, and boosted trees on what it leaves over where they help, learned from up to {SecondOpinion.HistoryDays} days before the period; errors from {SensorFit.Blocks} blocks of days held out in turn. Suspect beyond {Say.Number(UsualError.StepTimes)} times the error that {Say.Number(1000 * UsualError.StepShare)} of 1,000 held-out steps kept to; a shift is a day's median beyond {Say.Number(DayError.Times)} robust standard deviations of the held-out days on {LastingShifts.FewestDays} days in a row, or twice that on one. Nothing within the sensor's accuracy is named.",
+                $"Each sensor of temperature or humidity predicted from the others, the hour and the sun: ridge regression, and boosted trees on what it leaves over where they help, learned from up to {Past.HistoryDays} days before the period; errors from {SensorFit.Blocks} blocks of days held out in turn. Suspect beyond {Say.Number(UsualError.StepTimes)} times the error that {Say.Number(1000 * UsualError.StepShare)} of 1,000 held-out steps kept to; a shift is a day's median beyond {Say.Number(DayError.Times)} robust standard deviations of the held-out days on {LastingShifts.FewestDays} days in a row, or twice that on one. Nothing within the sensor's accuracy is named.",
                 "ridge: Hoerl and Kennard 1970; boosting: Friedman 2001 (both from memory); limits set on simulated weeks (docs/science/learned-check.md)",
                 "Cannot tell a faulty sensor from a house that changed, nor see a fault that was there in the weeks before. " + LearnedRates.Sentence),
             new(
@@ -48,9 +49,19 @@ internal static class MethodNotes
                 "Plants are no discs: 0.03 to 0.06 of cover near closure. Without widths the range is wide; three widths narrow it."),
             new(
                 "watering cut-off",
-                "Sunset of the local day less the drying hours; leaf-wetting methods only. Fog and hand watering count as wetting leaves.",
-                "sunset: Meeus 1998; drying hours as listed",
-                "Sunset within a minute on a flat horizon; drying takes from 1 to more than 12 h by sun, air and humidity."),
+                "The latest finish between sunrise and sunset after which a full film on the leaves is dry an hour before sunset, by the film model with that day's air, light and cover. Where that is not known, or the nursery file sets the drying hours: sunset less these. Leaf-wetting methods only; fog and hand watering count as wetting leaves.",
+                "film: Penman 1948 and Stanghellini 1987; the hour to spare is common practice, no source; sunset: Meeus 1998",
+                "About an hour; for leaves at the mean of the canopy, those deep in it dry later."),
+            new(
+                "house balance",
+                $"Vapour that leaves and wet surfaces give off, exchange by leaks, vents, wind and fans, dew on the cover: fitted to up to {Past.HistoryDays} days before the period by bounded least squares over free runs of a day, and scored on every fourth day, held out, against the day before and the mean day.",
+                "form as in Bot 1983 and Baille 1994, bounds as listed with each parameter (both from memory; docs/science/balance.md)",
+                "Its skill on held-out days is printed; one well-mixed air volume."),
+            new(
+                "what-ifs and shares",
+                $"The period replayed under every set of changes with {WeekReplay.Draws} draws of parameters, sensor errors and what the balance missed; the difference goes onto the measured air and the same code judges the hours. Shares are exact Shapley values over all sets and add up to the total; the weather has what no change avoids.",
+                "Shapley 1953 (from memory); sizes of the changes are choices of this project (docs/science/causes.md)",
+                "Vents and heating are taken as they were where a change does not touch them. " + ReplayRates.Sentence),
             new(
                 "rise of humidity",
                 "Absolute humidity of the hour after a round of waterings less that of the hour before it, with the same draws. Waterings of the house less than an hour apart form a round and share its figures.",

@@ -62,6 +62,12 @@ public sealed record Review
     /// <summary>Causes; null until they can be told apart.</summary>
     public ImmutableArray<Cause>? Causes { get; init; }
 
+    /// <summary>The vapour balance of the house; null where it was not fitted.</summary>
+    public HouseBalanceReport? HouseBalance { get; init; }
+
+    /// <summary>Waterings over the leaves against alike stretches without one; null without them or without the weeks before.</summary>
+    public MatchedWaterings? MatchedWaterings { get; init; }
+
     /// <summary>Pot checks; null when there are none.</summary>
     public RecordCount? Pots { get; init; }
 
@@ -239,7 +245,7 @@ public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate? Hi
 /// <param name="Bench">Bench or section; empty for the whole house.</param>
 /// <param name="Litres">Amount, or null. [L]</param>
 /// <param name="Sunset">Sunset of that day, or null in polar day or night.</param>
-/// <param name="CutOff">Latest finish that still lets leaves dry before sunset; null when leaves stay dry.</param>
+/// <param name="CutOff">Latest finish that still lets leaves dry before sunset; null when leaves stay dry, and on a day of which no finish lets them dry (then it is late).</param>
 /// <param name="AfterCutOff">Whether it ended later; null when that is not known.</param>
 /// <param name="AbsoluteHumidityBeforeGm3">Mean of the hour before the start of its round: waterings of the house less than an hour apart, which share these figures. [g/m³]</param>
 /// <param name="AbsoluteHumidityAfterGm3">Mean of the hour after the end of its round; null when an end in it is not known. [g/m³]</param>
@@ -264,7 +270,14 @@ public sealed record Watering(
     double? RelativeHumidityBeforePct,
     double? RelativeHumidityAfterPct,
     Estimate? RiskHoursCaused,
-    string Source);
+    string Source)
+{
+    /// <summary>Whether the cut-off comes from the film model with that day's drying, rather than from a fixed number of hours; null without one.</summary>
+    public bool? CutOffByFilm { get; init; }
+
+    /// <summary>From its end to sunset, below 0 for later; null where either is not known. [h]</summary>
+    public double? HoursToSunset { get; init; }
+}
 
 /// <summary>The period replayed another way.</summary>
 public sealed record WhatIf(string Name, Estimate RiskHours, Estimate RiskHoursAvoided);

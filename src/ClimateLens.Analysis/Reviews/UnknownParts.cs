@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Stages;
@@ -13,10 +14,10 @@ namespace ClimateLens.Analysis.Reviews;
 /// <summary>Names every part of a review that is null, why it is so, and what would make it known.</summary>
 internal static class UnknownParts
 {
-    public static ImmutableArray<Unknown> Of(Review review, HousePeriod period, SecondOpinionReport opinion)
-        => [.. Candidates(review, period, opinion).Where(c => c.IsUnknown).Select(c => new Unknown(c.What, c.Why))];
+    public static ImmutableArray<Unknown> Of(Review review, HousePeriod period, SecondOpinionReport opinion, CauseState causes)
+        => [.. Candidates(review, period, opinion, causes).Where(c => c.IsUnknown).Select(c => new Unknown(c.What, c.Why))];
 
-    private static IEnumerable<(bool IsUnknown, string What, string Why)> Candidates(Review review, HousePeriod period, SecondOpinionReport opinion)
+    private static IEnumerable<(bool IsUnknown, string What, string Why)> Candidates(Review review, HousePeriod period, SecondOpinionReport opinion, CauseState causes)
     {
         yield return (period.Temperature is null, "airTemperature", "No air temperature is logged for this house. Name its column in the nursery file.");
         yield return (!HasHumidity(period), "relativeHumidity", "No relative humidity is logged for this house, nor anything it could be derived from together with air temperature. Name its column in the nursery file.");
@@ -33,9 +34,16 @@ internal static class UnknownParts
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
         UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
         yield return (methods is not null, "waterings.method", methods?.Sentence() ?? "");
-        yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a watering caused cannot be told yet: this version does not fit a house balance. The rise of humidity shown is a difference, not an effect.");
-        yield return (review.WhatIfs is null, "whatIfs", "What another watering time or more venting would have changed cannot be told yet: this version does not fit a house balance.");
-        yield return (review.Causes is null, "causes", "Who put the humidity there cannot be told apart yet: this version does not fit a house balance.");
+        yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a single watering caused is not worked out; what all late waterings together caused stands under causes. The rise of humidity shown is a difference, not an effect.");
+        yield return (review.HouseBalance is null, "houseBalance", causes.WhyNot);
+        yield return (review.MatchedWaterings is null, "matchedWaterings", "No watering over the leaves in the period can be compared with alike hours without one: there was none, or there are no two weeks of readings before the period to compare with.");
+        yield return (review.WhatIfs is null, "whatIfs", $"What another watering time or more venting would have changed cannot be told. {causes.WhyNot}");
+        yield return (review.Causes is null, "causes", $"Who put the humidity there cannot be told. {causes.WhyNot}");
+        foreach ((string name, string why) in causes.NotReplayed)
+        {
+            yield return (true, $"whatIfs.{name}", $"{why} Its share, if it has one, is among that of the weather.");
+        }
+
         yield return (review.Pots is null, "pots", "No pot checks were recorded in this period.");
         yield return (review.Roots is null, "roots", "The state of the roots is not judged yet: pot checks, treatments and floor records are read and kept.");
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Time;
+using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -53,6 +54,7 @@ public static class Alignment
             Temperature = First(listed, "airTemperature")?.Series,
             Humidity = First(listed, "relativeHumidity")?.Series,
             Leaf = First(listed, "leafTemperature")?.Series,
+            Events = [.. AllWaterings.Of(input)],
             OverGap = overGaps.ToImmutableDictionary(),
             RowSeen = RowsSeen([.. listed.Where(s => JoinedSources.IsBehind(s.Series, main?.Series)).Select(s => sources[s.Batch])], axis.Count),
         };

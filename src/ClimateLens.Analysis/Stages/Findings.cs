@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Advice;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 
 namespace ClimateLens.Analysis.Stages;
 
 /// <summary>
-/// Seventh stage: what a grower should know and do, the most hours at stake first. Each finding is a rule of its own in
+/// What a grower should know and do, the most hours at stake first: those that a change would have avoided where that is known. Each finding is a rule of its own in
 /// Advice/, with its evidence; a week in which none fires gets a calm one.
 /// </summary>
 public static class Findings
@@ -15,6 +16,9 @@ public static class Findings
     [
         ClockWrong.Of,
         LateOverheadWatering.Of,
+        KeepWaterOffLeaves.Of,
+        SpaceWider.Of,
+        HeatAndVentEarly.Of,
         LongHumidNights.Of,
         TooLittleData.Of,
         SensorNotTrusted.Of,
@@ -24,9 +28,9 @@ public static class Findings
     ];
 
     /// <summary>Ranks the findings of a period.</summary>
-    public static ImmutableArray<Finding> Rank(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings)
+    public static ImmutableArray<Finding> Rank(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, CauseState causes)
     {
-        Evidence evidence = new(period, risk, waterings ?? [], CoverageOf.Period(period, risk.Hours));
+        Evidence evidence = new(period, risk, waterings ?? [], CoverageOf.Period(period, risk.Hours), causes);
         Candidate[] found = [.. Rules.Select(rule => rule(evidence)).OfType<Candidate>()];
         if (found.All(c => c.Id == OneCauseRules.Id))
         {
@@ -40,14 +44,14 @@ public static class Findings
         ];
     }
 
-    /// <summary>Late waterings and humid nights may count the same hours; the lower-ranked of the two says so.</summary>
+    /// <summary>Waterings, spacing and humid nights may count the same hours; the lower-ranked of them say so.</summary>
     private static IEnumerable<Candidate> SameHours(IEnumerable<Candidate> ranked)
     {
         bool seen = false;
         foreach (Candidate candidate in ranked)
         {
-            bool counts = candidate.Id is LateOverheadWatering.Id or LongHumidNights.Id;
-            yield return counts && seen ? candidate with { Caution = $"{candidate.Caution} The same hours may count in both findings." } : candidate;
+            bool counts = candidate.Id is LateOverheadWatering.Id or LongHumidNights.Id or KeepWaterOffLeaves.Id or SpaceWider.Id or HeatAndVentEarly.Id;
+            yield return counts && seen ? candidate with { Caution = $"{candidate.Caution} The same hours may count in a finding above." } : candidate;
             seen |= counts;
         }
     }

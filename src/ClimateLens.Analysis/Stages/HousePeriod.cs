@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Time;
+using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Nursery.Time;
@@ -61,6 +62,9 @@ public sealed record HousePeriod(
 
     /// <summary>The weather of the leaves; null before the leaf stage.</summary>
     public FoliageWeather? Foliage { get; init; }
+
+    /// <summary>The waterings of run-in and period, each once and in time order.</summary>
+    internal ImmutableArray<WateringEvent> Events { get; init; } = [];
 
     /// <summary>Grid steps in an hour.</summary>
     public int StepsPerHour => (int)(Duration.FromHours(1).BclCompatibleTicks / Frame.Axis.Step.BclCompatibleTicks);

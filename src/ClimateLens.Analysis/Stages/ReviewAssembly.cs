@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Reviews;
@@ -16,7 +17,7 @@ public static class ReviewAssembly
     public const string SchemaVersion = "1.0";
 
     /// <summary>Assembles the review; what is null in it is named in its <see cref="Review.NotKnown"/>.</summary>
-    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion)
+    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion, CauseState causes)
     {
         HouseInput input = period.Input;
         OpinionsOnWetness opinions = OpinionsOnWetness.Of(period, risk);
@@ -37,6 +38,10 @@ public static class ReviewAssembly
             PublishedLimits = period.HasAir ? PublishedLimitsOf.Period(period, risk) : [],
             Canopy = period.Canopy,
             Waterings = waterings,
+            WhatIfs = causes.WhatIfs,
+            Causes = causes.Shares,
+            HouseBalance = causes.Balance,
+            MatchedWaterings = causes.Waterings,
             Pots = RecordCounts.Pots(input),
             Records = RecordCounts.Of(input),
             Scouting = ScoutingOf.Of(period, risk),
@@ -48,7 +53,7 @@ public static class ReviewAssembly
             NotKnown = [],
             Provenance = ProvenanceOf.Review(period),
         };
-        return review with { NotKnown = UnknownParts.Of(review, period, opinion) };
+        return review with { NotKnown = UnknownParts.Of(review, period, opinion, causes) };
     }
 
     private static ReviewPeriod PeriodOf(HouseInput input)

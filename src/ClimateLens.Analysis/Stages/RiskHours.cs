@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Science.Statistics;
 using NodaTime;
 
@@ -48,6 +49,7 @@ public static class RiskHours
             Total = total,
             TotalBefore = Before(tally, hours, period),
             Errors = errors,
+            CutOffs = new CutOffs(period, foliage),
         };
     }
 
@@ -55,7 +57,7 @@ public static class RiskHours
     /// One number in [-1, 1) for every draw and hour. They belong to the hour itself and not to its place in the period, so that
     /// a week has the same risk hours on its own page and as "the week before" on the next.
     /// </summary>
-    private static double[][] HourlyErrors(HourTable hours)
+    internal static double[][] HourlyErrors(HourTable hours)
     {
         double[][] errors = new double[BiasDraws.Count][];
         for (int draw = 0; draw < errors.Length; draw++)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Analysis.WateringEvents;
 
 namespace ClimateLens.Analysis.Stages;
 
@@ -31,6 +32,9 @@ public sealed record RiskState(HourTable Hours, BiasDraws Draws, double[] Probab
 
     /// <summary>Film by step; NaN where not known. [mm]</summary>
     public required double[] FilmStepMm { get; init; }
+
+    /// <summary>The watering cut-off of each day.</summary>
+    internal CutOffs CutOffs { get; init; } = CutOffs.None;
 
     /// <summary>Risk hours of the period, or null when the data do not carry a total.</summary>
     public required Estimate? Total { get; init; }

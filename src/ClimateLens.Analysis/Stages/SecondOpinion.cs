@@ -15,9 +15,6 @@ namespace ClimateLens.Analysis.Stages;
 /// </summary>
 public static class SecondOpinion
 {
-    /// <summary>How far back it learns; choice of this project. [d]</summary>
-    public const int HistoryDays = 28;
-
     /// <summary>A longer period is not judged: what was learned before it no longer holds at its end. Choice of this project. [d]</summary>
     public const int MostDays = 15;
 
@@ -26,11 +23,12 @@ public static class SecondOpinion
 
     /// <summary>The second opinion on a checked period; its list of sensors is empty where nothing could be learned.</summary>
     /// <param name="period">The period, after <see cref="Quality"/>.</param>
-    public static SecondOpinionReport Of(HousePeriod period)
+    /// <param name="before">The weeks before it, by <see cref="Past"/>; null where there are none.</param>
+    public static SecondOpinionReport Of(HousePeriod period, HousePeriod? before)
     {
         HouseInput input = period.Input;
         ImmutableArray<LearnedSensor> sensors = SensorTable.SensorsOf(period);
-        SensorTable? past = Past(input, sensors, period.Frame.Axis.Step);
+        SensorTable? past = before is null ? null : SensorTable.Of(before, sensors, takesDoubtful: false);
         DateTimeZone zone = input.Nursery.Zone;
         SecondOpinionReport none = new((past?.Axis.Start ?? input.Period.Start).InZone(zone).ToOffsetDateTime(), input.Period.Start.InZone(zone).ToOffsetDateTime(), [], []);
         if (WhyNot(input, past) is string why)
@@ -69,24 +67,6 @@ public static class SecondOpinion
         List<FoundShift> shifts = LastingShifts.Find(week, fits, errors);
         bool[][] suspect = SuspectSteps.Find(week, fits, errors);
         return LearnedReports.Of(week, fits, errors, shifts, suspect);
-    }
-
-    /// <summary>The readings before the period, aligned and checked as the period's are; null where there are none.</summary>
-    private static SensorTable? Past(HouseInput input, ImmutableArray<LearnedSensor> sensors, Duration step)
-    {
-        long? first = input.History.Where(b => b.UtcMicros.Length > 0 && b.House == input.House.Id).Min(b => (long?)b.UtcMicros[0]);
-        Instant start = input.Period.Start - Duration.FromDays(HistoryDays);
-        Instant from = first is long micros ? Instant.Max(start, Instant.FromUnixTimeTicks(micros * 10)) : input.Period.Start;
-        if (from >= input.Period.Start)
-        {
-            return null;
-        }
-
-        // Steps of the history fall on those of the period.
-        from = input.Period.Start - (step * Math.Ceiling((input.Period.Start - from) / step));
-        HouseInput past = input with { Batches = input.History, History = [], Period = new Interval(from, input.Period.Start), RunIn = new Interval(from, from) };
-        HousePeriod aligned = Alignment.Align(past);
-        return aligned.Frame.Axis.Step == step ? SensorTable.Of(Quality.Check(aligned), sensors, takesDoubtful: false) : null;
     }
 
     private static string? WhyNot(HouseInput input, SensorTable? past)

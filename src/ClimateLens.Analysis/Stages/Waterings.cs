@@ -16,7 +16,7 @@ namespace ClimateLens.Analysis.Stages;
 public static class Waterings
 {
     /// <summary>Finds the waterings; null when nothing would tell of them: no log, no valve.</summary>
-    public static ImmutableArray<Watering>? Find(HousePeriod period, BiasDraws draws)
+    public static ImmutableArray<Watering>? Find(HousePeriod period, RiskState risk)
     {
         HouseInput input = period.Input;
         if (!IsTold(input))
@@ -26,9 +26,9 @@ public static class Waterings
 
         return
         [
-            .. WateringRound.Of(AllWaterings.Of(input))
+            .. WateringRound.Of(period.Events)
                 .Where(r => r.Event.Start >= input.Period.Start && r.Event.Start < input.Period.End)
-                .Select(r => Judge(period, draws, r.Event, r.Round)),
+                .Select(r => Judge(period, risk, r.Event, r.Round)),
         ];
     }
 
@@ -38,12 +38,12 @@ public static class Waterings
             || input.Nursery.Exports.Any(e => e.Kind == RecordKind.Waterings
                 && (e.House == input.House.Id || e.Columns.Any(c => c.Channel == RecordFields.House)));
 
-    private static Watering Judge(HousePeriod period, BiasDraws draws, WateringEvent e, WateringRound round)
+    private static Watering Judge(HousePeriod period, RiskState risk, WateringEvent e, WateringRound round)
     {
         DateTimeZone zone = period.Input.Nursery.Zone;
         bool? wets = CutOff.Wets(e);
         Instant? sunset = CutOff.Sunset(period, e);
-        Instant? cutOff = CutOff.Of(period, e);
+        DayCutOff? cutOff = CutOff.Of(risk.CutOffs, zone, e);
         AirAround? before = AirAround.Of(period, round.Start - Duration.FromHours(1));
         AirAround? after = round.End is Instant end ? AirAround.Of(period, end) : null;
         return new Watering(
@@ -54,15 +54,19 @@ public static class Waterings
             e.Bench,
             e.Litres,
             sunset is Instant dusk ? At(dusk, zone) : null,
-            cutOff is Instant latest ? At(latest, zone) : null,
+            cutOff?.Latest is Instant latest ? At(latest, zone) : null,
             wets == false ? false : CutOff.IsAfter(e, cutOff),
             Rounded(before?.AbsoluteHumidityGm3),
             Rounded(after?.AbsoluteHumidityGm3),
-            Rise(before, after, draws, round.Start),
+            Rise(before, after, risk.Draws, round.Start),
             Rounded(before?.HumidityPct),
             Rounded(after?.HumidityPct),
             null,
-            e.Source);
+            e.Source)
+        {
+            CutOffByFilm = cutOff?.ByFilm,
+            HoursToSunset = sunset is Instant down && e.End is Instant ended ? Rounded((down - ended).TotalHours) : null,
+        };
     }
 
     private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws, Instant start)

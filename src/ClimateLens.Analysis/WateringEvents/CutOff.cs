@@ -14,14 +14,16 @@ internal static class CutOff
     public static Instant? Sunset(HousePeriod period, WateringEvent e)
         => period.Sun.Of(e.Start.InZone(period.Input.Nursery.Zone).Date).Sunset;
 
-    /// <summary>That sunset less the drying hours; null when leaves stay dry.</summary>
-    public static Instant? Of(HousePeriod period, WateringEvent e)
-        => Wets(e) == true && Sunset(period, e) is Instant s ? s - Duration.FromHours(period.Input.House.Rules.DryingHours) : null;
+    /// <summary>The cut-off of its local day; null when leaves stay dry or in polar day or night.</summary>
+    public static DayCutOff? Of(CutOffs days, DateTimeZone zone, WateringEvent e) => Wets(e) == true ? days.Of(e.Start.InZone(zone).Date) : null;
 
-    /// <summary>A watering without a known end is late when it began late; otherwise it is not known.</summary>
-    public static bool? IsAfter(WateringEvent e, Instant? cutOff)
-        => cutOff is null ? null
-            : e.End is Instant end ? end > cutOff
-            : e.Start > cutOff ? true
-            : null;
+    /// <summary>
+    /// A watering without a known end is late when it began late; otherwise it is not known. On a day of which no finish lets leaves dry every watering is late.
+    /// </summary>
+    public static bool? IsAfter(WateringEvent e, DayCutOff? cutOff) => cutOff switch
+    {
+        null => null,
+        { Latest: null } => true,
+        { Latest: { } latest } => e.End is Instant end ? end > latest : e.Start > latest ? true : null,
+    };
 }

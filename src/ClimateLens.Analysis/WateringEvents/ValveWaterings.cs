@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Gridding;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
@@ -8,7 +9,7 @@ namespace ClimateLens.Analysis.WateringEvents;
 
 /// <summary>
 /// Waterings that valve and fog-line columns tell of: stretches with the valve open, at the source's own stamps rather than on
-/// the grid. Stretches of one valve that lie ten minutes apart or less are one watering (common practice, no source).
+/// the grid; where stamps stray, at the times that they were meant for. Stretches of one valve that lie ten minutes apart or less are one watering (common practice, no source).
 /// </summary>
 internal static class ValveWaterings
 {
@@ -29,7 +30,7 @@ internal static class ValveWaterings
             List<WateringEvent> told = [];
             foreach ((ReadingBatch batch, ColumnKey key, double[] values) in valve)
             {
-                WateringEvent[] events = [.. Events(batch, key, values, SettingsOf(input, batch, key))];
+                WateringEvent[] events = [.. Events(input, batch, key, values)];
                 told.AddRange(events.Where(e => !told.Any(t => t.IsLike(e) && t.Overlaps(e, Duration.Zero))));
             }
 
@@ -53,11 +54,12 @@ internal static class ValveWaterings
             .SelectMany(e => e.Columns)
             .FirstOrDefault(c => c.Channel == key.Channel && c.Sensor == key.Sensor);
 
-    private static IEnumerable<WateringEvent> Events(ReadingBatch batch, ColumnKey key, double[] values, ColumnSettings? settings)
+    private static IEnumerable<WateringEvent> Events(HouseInput input, ReadingBatch batch, ColumnKey key, double[] values)
     {
+        ColumnSettings? settings = SettingsOf(input, batch, key);
         WateringMethod? method = settings?.Method ?? (key.Channel == "fogLine" ? WateringMethod.Fog : null);
         string source = $"valve column {key} of \"{batch.Source}\"";
-        foreach (Run run in Merged(Runs(batch, values)))
+        foreach (Run run in Merged(Runs(batch, values, input.Period.Start)))
         {
             double? litres = settings?.LitresPerMinute * run.OpenMinutes;
             yield return new WateringEvent(run.Start, run.End, method, settings?.Bench ?? "", litres, source);
@@ -65,17 +67,18 @@ internal static class ValveWaterings
     }
 
     /// <summary>One stretch a reading with the valve open. A reading holds until the next, or for its step when that is far.</summary>
-    private static IEnumerable<Run> Runs(ReadingBatch batch, double[] values)
+    private static IEnumerable<Run> Runs(ReadingBatch batch, double[] values, Instant grid)
     {
         long step = Math.Max(1, batch.StepSeconds) * 1_000_000L;
+        long[] stamps = MeantStamps.Of(batch.UtcMicros, step, grid.ToUnixTimeTicks() / 10, out _) ?? batch.UtcMicros;
         long shift = batch.StampSide == StampSide.IntervalEnd ? -step : 0;
         for (int i = 0; i < values.Length; i++)
         {
             if (values[i] > Shut)
             {
-                long next = i + 1 < values.Length ? batch.UtcMicros[i + 1] - batch.UtcMicros[i] : step;
+                long next = i + 1 < values.Length ? stamps[i + 1] - stamps[i] : step;
                 long length = next <= 2 * step ? next : step;
-                Instant start = Instant.FromUnixTimeTicks((batch.UtcMicros[i] + shift) * 10);
+                Instant start = Instant.FromUnixTimeTicks((stamps[i] + shift) * 10);
                 yield return new Run(start, start + Duration.FromTicks(length * 10.0), Math.Min(values[i], 1) * length / 60e6);
             }
         }

@@ -77,7 +77,7 @@ internal static class ReviewCommand
 
     private static CommandResult Run(Request request, Messages messages, string houseId, string? week, string? from, string? to)
     {
-        using Session session = Session.Open(request, messages);
+        using Session session = Session.OpenWithSite(request, messages);
         HouseSettings house = session.Nursery.Houses.FirstOrDefault(h => h.Id == houseId)
             ?? throw new NoDataException($"there is no house \"{houseId}\"; the nursery file has {string.Join(", ", session.Nursery.Houses.Select(h => h.Id))}.");
         Interval period = PeriodOf(week, from, to, session.Nursery.Zone);

@@ -24,7 +24,7 @@ internal static class RunCommand
 
     private static CommandResult Run(Request request, Messages messages)
     {
-        using Session session = Session.Open(request, messages);
+        using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
         HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages);
         ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
@@ -43,6 +43,7 @@ internal static class RunCommand
     {
         HashSet<string> renewed = [];
         bool complete = true;
+        Queue<PendingReview> ahead = []; // reviews are worked out side by side and published in order
         foreach (HouseSettings house in session.Nursery.Houses)
         {
             IReadOnlyList<IsoWeek> weeks = WeeksOf(session, house);
@@ -54,8 +55,17 @@ internal static class RunCommand
             foreach (IsoWeek week in weeks)
             {
                 messages.Progress($"Reviewing {house.Name}, {week}");
-                complete &= ReviewOne(session, house, week, renewed);
+                ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week)));
+                while (ahead.Count > Environment.ProcessorCount)
+                {
+                    complete &= Finish(session, ahead.Dequeue(), renewed);
+                }
             }
+        }
+
+        while (ahead.TryDequeue(out PendingReview? pending))
+        {
+            complete &= Finish(session, pending, renewed);
         }
 
         messages.EndProgress();
@@ -69,34 +79,44 @@ internal static class RunCommand
         return renewed;
     }
 
-    private static bool ReviewOne(Session session, HouseSettings house, IsoWeek week, HashSet<string> renewed)
+    /// <summary>Begins a review; null where there is nothing to do.</summary>
+    private static Task<Review>? Begin(Session session, HouseSettings house, IsoWeek week)
     {
         try
         {
             HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
-            if (!input.HasReadings)
-            {
-                return true; // a hole in the readings, or a stray stamp years away: no page of nothing
-            }
+            return !input.HasReadings // a hole in the readings, or a stray stamp years away: no page of nothing
+                || session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)) ? null : Task.Run(() => ReviewPipeline.Run(input));
+        }
+        catch (Exception fault) when (IsOfOneReview(fault))
+        {
+            return Task.FromException<Review>(fault);
+        }
+    }
 
-            if (session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)))
-            {
-                return true;
-            }
+    private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed)
+    {
+        if (pending.Review is null)
+        {
+            return true;
+        }
 
-            Review review = ReviewPipeline.Run(input);
-            PublishedPage page = session.Publish(review);
+        try
+        {
+            PublishedPage page = session.Publish(pending.Review.GetAwaiter().GetResult());
             renewed.Add(page.Summary.Page);
             return page.FailedCells.IsEmpty;
         }
-        catch (Exception fault) when (fault is not (StoreUnavailableException or SiteUnavailableException or IOException or UnauthorizedAccessException))
+        catch (Exception fault) when (IsOfOneReview(fault))
         {
             // One house that fails must not take the others' Monday away; the message names it, the exit code is 1.
             session.Report([new Problem("review.failed", Severity.Warning, null, null, null,
-                $"{house.Name}, {week}: the review failed: {fault.GetType().Name}: {fault.Message}", "", "Report this as a bug; the other pages are published.")]);
+                $"{pending.House.Name}, {pending.Week}: the review failed: {fault.GetType().Name}: {fault.Message}", "", "Report this as a bug; the other pages are published.")]);
             return false;
         }
     }
+
+    private static bool IsOfOneReview(Exception fault) => fault is not (StoreUnavailableException or SiteUnavailableException or IOException or UnauthorizedAccessException);
 
     internal static IReadOnlyList<IsoWeek> WeeksOf(Session session, HouseSettings house)
         => session.Store.Extent(house.Id) is { } extent ? [.. IsoWeek.WholeWeeks(extent.Start, extent.End, session.Nursery.Zone)] : [];
@@ -114,4 +134,6 @@ internal static class RunCommand
     internal static string Describe(Interval? extent, DateTimeZone zone) => extent is not { } e
         ? "no readings"
         : $"readings from {e.Start.InZone(zone).Date:uuuu-MM-dd} to {e.End.InZone(zone).Date:uuuu-MM-dd}";
+
+    private sealed record PendingReview(HouseSettings House, IsoWeek Week, Task<Review>? Review);
 }

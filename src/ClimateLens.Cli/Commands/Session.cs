@@ -14,12 +14,13 @@ namespace ClimateLens.Cli.Commands;
 internal sealed class Session : IDisposable
 {
     private readonly Messages _messages;
+    private readonly Lazy<SitePublisher> _site;
 
-    private Session(NurserySettings nursery, ReadingStore store, SitePublisher site, string siteFolder, UnitSystem units, Messages messages)
+    private Session(NurserySettings nursery, ReadingStore store, string siteFolder, UnitSystem units, Messages messages)
     {
         Nursery = nursery;
         Store = store;
-        Site = site;
+        _site = new(() => new SitePublisher(siteFolder, new PageOptions(units)));
         SiteIndex = Path.Combine(siteFolder, "index.html");
         Units = units;
         _messages = messages;
@@ -30,7 +31,8 @@ internal sealed class Session : IDisposable
 
     public ReadingStore Store { get; }
 
-    public SitePublisher Site { get; }
+    /// <summary>The site, opened when it is first asked for: an import makes no pages.</summary>
+    public SitePublisher Site => _site.Value;
 
     public string SiteIndex { get; }
 
@@ -52,14 +54,21 @@ internal sealed class Session : IDisposable
         string folder = FolderOf(request.NurseryPath);
         string siteFolder = Path.GetFullPath(request.Out ?? Path.Combine(folder, nursery.Site));
         UnitSystem units = request.Units ?? nursery.Units;
-        ReadingStore store = ReadingStore.Open(nursery, folder);
+        return new Session(nursery, ReadingStore.Open(nursery, folder), siteFolder, units, messages);
+    }
+
+    /// <summary>As <see cref="Open"/>, and opens the site: a folder that cannot be written is told before the work, not after it.</summary>
+    public static Session OpenWithSite(Request request, Messages messages)
+    {
+        Session session = Open(request, messages);
         try
         {
-            return new Session(nursery, store, new SitePublisher(siteFolder, new PageOptions(units)), siteFolder, units, messages);
+            _ = session.Site;
+            return session;
         }
         catch
         {
-            store.Dispose();
+            session.Dispose();
             throw;
         }
     }

@@ -11,7 +11,7 @@ internal static class ImportSummary
     {
         if (report.FilesRead == 0)
         {
-            return $"Nothing new: {Files(report.FilesKnown)} known already.";
+            return report.FilesKnown == 0 ? "No file was read." : $"Nothing new: {Files(report.FilesKnown)} known already.";
         }
 
         string known = report.FilesKnown > 0 ? $", {Files(report.FilesKnown)} known already" : "";

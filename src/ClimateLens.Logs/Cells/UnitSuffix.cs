@@ -24,7 +24,7 @@ internal static class UnitSuffix
         }
 
         string text = Encoding.UTF8.GetString(CellText.Trim(cell[start..]));
-        if (UnitCatalogue.TryGet(quantity, text, out Unit unit))
+        if (UnitCatalogue.TryGet(quantity, text, out Unit? unit))
         {
             return (start, unit);
         }

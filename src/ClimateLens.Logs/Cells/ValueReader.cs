@@ -133,7 +133,7 @@ internal sealed class ValueReader(Unit unit, NumberFormat format, MissingCodes m
         ReadOnlySpan<byte> amount = CellText.Trim(bare[..length]);
         if (named is not null && NumberCell.TryRead(amount, format, out number))
         {
-            return named.Value.IsLike(unit) || named.Value.Code.Length == 0 ? CellKind.Value : CellKind.OtherUnit;
+            return named.IsLike(unit) || named.Code.Length == 0 ? CellKind.Value : CellKind.OtherUnit;
         }
 
         number = double.NaN;

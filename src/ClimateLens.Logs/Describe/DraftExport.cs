@@ -56,6 +56,9 @@ public sealed record DraftExport(
     /// <summary>Whether a question is open without which nothing can be read.</summary>
     public bool IsBlocked => Keys.Any(k => k.IsAsked) || Time.Any(k => k.IsAsked);
 
+    /// <summary>Whether it is of records and not of readings.</summary>
+    public bool IsOfRecords => Keys.Any(k => k.Key == "kind");
+
     /// <summary>Number of open questions.</summary>
     public int Questions => Keys.Count(k => k.IsAsked) + Time.Count(k => k.IsAsked) + Columns.Count(c => c.Sureness == Sureness.Unsure);
 }

@@ -64,7 +64,14 @@ public static class FileDescriber
             return [];
         }
 
-        return Tried(new DraftBuilder(study, time, FileNumbers.Of(study, time), options).Drafts(), study, problems);
+        ImmutableArray<DraftExport> drafts = new DraftBuilder(study, time, FileNumbers.Of(study, time), options).Drafts();
+        if (time.Formats.All(f => !f.Holds.HasFlag(StampHolds.TimeOfDay)) && drafts.Any(d => !d.IsOfRecords))
+        {
+            problems.Add(ProblemCodes.NoTime.In(study.File.Name, study.Layout.DataLine, null, "a day in each row, and no time of day", "a column with date and time, or two"));
+            return [];
+        }
+
+        return Tried(drafts, study, problems);
     }
 
     private static List<DraftExport> Tried(ImmutableArray<DraftExport> drafts, Study study, List<Problem> problems)

@@ -1,5 +1,6 @@
 using ClimateLens.Logs.Describe.Cutting;
 using ClimateLens.Logs.Describe.Meaning;
+using ClimateLens.Logs.Describe.Numbers;
 using ClimateLens.Logs.Describe.Reading;
 using ClimateLens.Logs.Describe.Words;
 
@@ -47,10 +48,22 @@ internal sealed record FileHead(SourceText File, EncodingGuess Encoding, Layout 
 
         CutGuess? cut = DelimiterVote.Of(lines);
         Layout? layout = cut is null ? null : HeaderFinder.Of(lines, cut);
-        fault = layout is null ? NoTable(lines, cut) : null;
-        return layout is null ? null : new FileHead(file, encoding, layout, lines);
+        fault = layout is null ? NoTable(lines, cut) : CommaTwice(lines, layout);
+        return layout is null || fault is not null ? null : new FileHead(file, encoding, layout, lines);
+    }
+
+    /// <summary>More cells than names, parted by commas, and not one decimal point: the comma is a decimal mark as well, and nothing tells them apart.</summary>
+    private static string? CommaTwice(LineSample lines, Layout layout)
+    {
+        bool doubted = layout.Cut.Delimiter == ',' && layout.StrayNames > 0 && layout.StrayNames < layout.Fields;
+        IEnumerable<string> cells = lines.All.Where(line => line.Number >= layout.DataLine).SelectMany(line => layout.Cut.Cutter.Cut(line.Text));
+        return doubted && cells.All(c => NumberShapes.Of(c) is NumberShape.None or NumberShape.Whole)
+            ? $"commas between the cells and as decimal marks: line {layout.DataLine} has {layout.Fields} cells for {layout.StrayNames} names. Export it with another mark between the cells, or with numbers in quotes"
+            : null;
     }
 
     private static string NoTable(LineSample lines, CutGuess? cut)
-        => cut is not null && lines.All.Count <= 3 ? "a header and no row of data" : "no table: no rows of a time and numbers, parted by ; , | tab, blanks or fixed widths";
+        => lines.All[0].Text.AsSpan().TrimStart() is ['<', ..] ? "a web page (HTML or XML) and no table of text, whatever its name says; a spreadsheet can open it and save it as CSV"
+        : lines.All[0].Text.AsSpan().TrimStart() is ['{' or '[', '"' or '{' or ' ' or '\t', ..] or ['{' or '['] ? "JSON and no table of text"
+        : cut is not null && lines.All.Count <= 3 ? "a header and no row of data" : "no table: no rows of a time and numbers, parted by ; , | tab, blanks or fixed widths";
 }

@@ -20,6 +20,7 @@ internal sealed class FileStudy
     private readonly ImmutableArray<MixedTally> _mixed;
     private readonly ImmutableArray<NumberTally> _numbers;
     private readonly RowSample _rows;
+    private readonly bool[] _unitCells;
     private readonly List<TextLine> _odd = [];
     private int _count;
     private int _oddCount;
@@ -28,10 +29,14 @@ internal sealed class FileStudy
     private FileStudy(IReadOnlyList<FileHead> heads)
     {
         _heads = heads;
-        _layout = heads[0].Layout;
-        _model = new RowModel(_layout.Fields, _layout.Sorts);
-        _headers = [.. Enumerable.Range(0, _layout.Fields).Select(i => HeaderText.Of(_layout.Names[i], _layout.Units[i], _layout.GroupOf(i)))];
-        List<string[]> known = [.. heads.SelectMany(h => h.Lines.All.Where(line => line.Number >= h.Layout.DataLine)).Select(line => _layout.Cut.Cutter.Cut(line.Text)).Where(_model.Fits)];
+        Layout layout = heads[0].Layout;
+        _model = new RowModel(layout.Fields, layout.Sorts);
+        List<string[]> known = [.. heads.SelectMany(h => h.Lines.All.Where(line => line.Number >= h.Layout.DataLine)).Select(line => layout.Cut.Cutter.Cut(line.Text)).Where(_model.Fits)];
+        UnitMeaning?[] units = [.. layout.Sorts.Select((sort, i) => sort == CellSort.Text ? UnitCells.Of(known.Where(row => i < row.Length).Select(row => row[i])) : null)];
+        _unitCells = [.. units.Select(unit => unit is not null)];
+        _layout = layout with { Sorts = [.. layout.Sorts.Select((sort, i) => _unitCells[i] ? CellSort.Number : sort)] };
+        HeaderText[] named = [.. Enumerable.Range(0, layout.Fields).Select(i => HeaderText.Of(layout.Names[i], layout.Units[i], layout.GroupOf(i)))];
+        _headers = [.. named.Select((header, i) => header.Unit is null && units[i] is { } unit ? header with { Unit = unit } : header)];
         List<TimePlan> plans = new TimePlans(_headers, _layout.Sorts, known).All();
         _stamps = [.. plans.SelectMany(plan => plan.Formats.Select(format => StampTally.TryCreate(plan.Source, format))).OfType<StampTally>()];
         _mixed = [.. plans.SelectMany(plan => Pairs(plan, known))];
@@ -79,6 +84,11 @@ internal sealed class FileStudy
 
             _count++;
             _last = line.Number;
+            for (int i = 0; i < Math.Min(cells.Length, _unitCells.Length); i++)
+            {
+                cells[i] = _unitCells[i] ? UnitCells.Number(cells[i]) : cells[i];
+            }
+
             Tally(cells);
             _rows.Add(line.Number, cells);
         }

@@ -14,6 +14,8 @@ internal sealed class SheetText(IExcelDataReader reader, DialectSettings dialect
     private static readonly UTF8Encoding Utf8 = new(false);
     private static readonly TimeSpan Blur = TimeSpan.FromMilliseconds(5); // serial dates are doubles: 10:05 comes out as 10:04:59.998
 
+    private static readonly DateTime FirstOf1904 = new(1904, 1, 1); // day 0 of workbooks that count from 1904, where a time of day by itself falls
+
     /// <summary>Whether any cell held something.</summary>
     public bool HasCells { get; private set; }
 
@@ -94,6 +96,6 @@ internal sealed class SheetText(IExcelDataReader reader, DialectSettings dialect
         stamp = (near - stamp).Duration() <= Blur ? near : stamp;
         string time = stamp.ToString("HH:mm:ss.FFF", CultureInfo.InvariantCulture);
         string date = stamp.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        return stamp.Year < 1900 ? time : stamp.TimeOfDay == TimeSpan.Zero ? date : $"{date}T{time}";
+        return stamp.Year < 1900 || stamp.Date == FirstOf1904 ? time : stamp.TimeOfDay == TimeSpan.Zero ? date : $"{date}T{time}";
     }
 }

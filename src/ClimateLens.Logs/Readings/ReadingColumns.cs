@@ -15,7 +15,7 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="Field">0-based field, or -1 when the file lacks it.</param>
 /// <param name="Reader">How its cells read.</param>
 /// <param name="Where">Conditions on the rows that feed it.</param>
-internal readonly record struct ReadingColumn(string Name, int Field, ValueReader Reader, ImmutableArray<FieldCondition> Where)
+internal sealed record ReadingColumn(string Name, int Field, ValueReader Reader, ImmutableArray<FieldCondition> Where)
 {
     /// <summary>How its cells read from later times on, the latest first; empty for nearly every column. [µs since 1970-01-01T00:00Z]</summary>
     public ImmutableArray<(long FromUtc, ValueReader Reader)> Later { get; init; } = [];
@@ -63,7 +63,7 @@ internal static class ReadingColumns
 
     private static ValueReader ReaderIn(Channel channel, string code, bool counter, NumberFormat format, MissingCodes missing)
     {
-        Unit unit = UnitCatalogue.TryGet(channel.Quantity, code, out Unit known) ? known : UnitCatalogue.SiOf(channel.Quantity);
+        Unit unit = UnitCatalogue.TryGet(channel.Quantity, code, out Unit? known) ? known : UnitCatalogue.SiOf(channel.Quantity);
         // A counter may stand anywhere; only its differences have the channel's limits.
         return new ValueReader(unit, format, missing, counter ? 0 : channel.FailLow, counter ? double.MaxValue : channel.FailHigh);
     }

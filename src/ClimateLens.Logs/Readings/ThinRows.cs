@@ -10,8 +10,8 @@ internal sealed class ThinRows(string[] names)
     private readonly List<double>[] _columns = [.. names.Select(_ => new List<double>())];
     private long _bin = long.MinValue;
 
-    /// <summary>Column names in ordinal order.</summary>
-    public IReadOnlyList<string> Names => names;
+    /// <summary>Place of a column; -1 for none.</summary>
+    public int IndexOf(string name) => Array.IndexOf(names, name);
 
     /// <summary>Stamps in ascending order within each year. [µs since 1970-01-01T00:00Z]</summary>
     public List<long> Utc { get; } = [];

@@ -28,31 +28,36 @@ internal static class UnitWatch
     /// <param name="told">What was reported in this run of files that arrive day by day.</param>
     public static void Report(ExportSettings export, ThinRows rows, (long First, long Last) span, SetAsideLog aside, HashSet<string> told)
     {
-        ReadOnlySpan<long> stamps = CollectionsMarshal.AsSpan(rows.Utc);
-        string[] names = [.. rows.Names];
-        foreach (ColumnSettings settings in export.Columns)
+        var found = new IReadOnlyList<FoundUnitChange>[export.Columns.Length];
+        Parallel.For(0, found.Length, i => found[i] = Find(export.Columns[i], rows));
+        for (int i = 0; i < found.Length; i++)
         {
-            Channel channel = ChannelCatalogue.Get(settings.Channel);
-            int column = Array.IndexOf(names, new ColumnKey(settings.Channel, settings.Sensor).ToString());
-            if (column < 0 || !UnitCatalogue.TryGet(channel.Quantity, settings.Unit, out Unit declared))
+            foreach (FoundUnitChange change in found[i])
             {
-                continue;
-            }
-
-            foreach (FoundUnitChange change in UnitChangeFinder.Find(stamps, CollectionsMarshal.AsSpan(rows.Column(column)), channel, declared))
-            {
-                if (stamps[change.At] >= span.First - Told && stamps[change.At] <= span.Last + Told)
+                long utc = rows.Utc[change.At];
+                if (utc >= span.First - Told && utc <= span.Last + Told)
                 {
-                    Report(export, names[column], declared, change, stamps[change.At], aside, told);
+                    Report(export, export.Columns[i], change, utc, aside, told);
                 }
             }
         }
     }
 
-    private static void Report(ExportSettings export, string name, Unit declared, FoundUnitChange change, long utc, SetAsideLog aside, HashSet<string> told)
+    private static IReadOnlyList<FoundUnitChange> Find(ColumnSettings settings, ThinRows rows)
+    {
+        Channel channel = ChannelCatalogue.Get(settings.Channel);
+        int column = rows.IndexOf(NameOf(settings));
+        return column >= 0 && UnitCatalogue.TryGet(channel.Quantity, settings.Unit, out Unit? declared)
+            ? UnitChangeFinder.Find(CollectionsMarshal.AsSpan(rows.Utc), CollectionsMarshal.AsSpan(rows.Column(column)), channel, declared)
+            : [];
+    }
+
+    private static string NameOf(ColumnSettings settings) => new ColumnKey(settings.Channel, settings.Sensor).ToString();
+
+    private static void Report(ExportSettings export, ColumnSettings settings, FoundUnitChange change, long utc, SetAsideLog aside, HashSet<string> told)
     {
         string from = LocalDateTimePattern.GeneralIso.Format(Micros.ToInstant(utc).InZone(export.Time.Zone).LocalDateTime);
-        string found = $"{name} {(change.IsAfter ? "from" : "until")} {from}, as if it were in {change.Unit.Code} there";
+        string found = $"{NameOf(settings)} {(change.IsAfter ? "from" : "until")} {from}, as if it were in {change.Unit.Code} there";
         if (!told.Add(found))
         {
             return;
@@ -60,7 +65,7 @@ internal static class UnitWatch
 
         string mend = change.IsAfter
             ? $"unitChanges = [{{ from = {from}, unit = \"{change.Unit.Code}\" }}]"
-            : $"unit = \"{change.Unit.Code}\" and unitChanges = [{{ from = {from}, unit = \"{declared.Code}\" }}]";
-        aside.Problems.Add(ProblemCodes.UnitChange.In(aside.File, null, null, found, $"values in {declared.Code}", $"If the unit did change, write {mend} for the column and import again."));
+            : $"unit = \"{change.Unit.Code}\" and unitChanges = [{{ from = {from}, unit = \"{settings.Unit}\" }}]";
+        aside.Problems.Add(ProblemCodes.UnitChange.In(aside.File, null, null, found, $"values in {settings.Unit}", $"If the unit did change, write {mend} for the column and import again."));
     }
 }

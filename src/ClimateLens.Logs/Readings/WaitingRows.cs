@@ -5,7 +5,7 @@ namespace ClimateLens.Logs.Readings;
 /// <param name="Block">Its block.</param>
 /// <param name="Row">Its place there; the stamp is provisional.</param>
 /// <param name="Raw">The row as it stands in the file.</param>
-internal readonly record struct WaitingRow(int Ticket, YearRows Block, int Row, byte[] Raw);
+internal sealed record WaitingRow(int Ticket, YearRows Block, int Row, byte[] Raw);
 
 /// <summary>The rows of a file that wait for their instant.</summary>
 internal sealed class WaitingRows

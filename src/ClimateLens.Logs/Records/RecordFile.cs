@@ -64,7 +64,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             }
 
             string code = settings.Unit.Length > 0 ? settings.Unit : field.DefaultUnit ?? "";
-            Unit? unit = field.Quantity is Quantity quantity && UnitCatalogue.TryGet(quantity, code, out Unit known) ? known : null;
+            Unit? unit = field.Quantity is Quantity quantity && UnitCatalogue.TryGet(quantity, code, out Unit? known) ? known : null;
             var format = new NumberFormat(settings.Marks ?? export.Dialect.Marks);
             columns.Add(new RecordColumn(field, index, unit, format, new MissingCodes(export.Dialect.MissingValues.Concat(settings.MissingValues), format)));
         }

@@ -31,4 +31,4 @@ internal sealed partial class LedgerFormat : JsonSerializerContext
 /// <summary>A file that rows came from, as Parquet files name it.</summary>
 /// <param name="Sha256">SHA-256 of its bytes.</param>
 /// <param name="File">Its name.</param>
-internal readonly record struct SourceFile(string Sha256, string File);
+internal sealed record SourceFile(string Sha256, string File);

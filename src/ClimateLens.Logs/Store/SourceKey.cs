@@ -7,7 +7,7 @@ namespace ClimateLens.Logs.Store;
 /// <param name="House">House id of the export, or "nursery".</param>
 /// <param name="Kind">Record kind, or null for readings.</param>
 /// <param name="Source">Export name.</param>
-internal readonly record struct SourceKey(string House, RecordKind? Kind, string Source)
+internal sealed record SourceKey(string House, RecordKind? Kind, string Source)
 {
     /// <summary>The key of an export.</summary>
     public static SourceKey Of(ExportSettings export) => new(export.House, export.Kind, export.Name);

@@ -42,6 +42,8 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
         var batches = new List<ReadingBatch>();
         var before = new List<ReadingBatch>();
         var records = new List<RecordRow>();
+        var earlier = new List<RecordRow>();
+        long past = Micros.Of(period.Start - history);
         var sheets = new List<ImportSheet>();
         foreach (ExportSettings export in nursery.Exports)
         {
@@ -55,11 +57,12 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             if (export.Kind is RecordKind kind)
             {
                 records.AddRange(RecordsOf(source, kind, house.Id, kind is RecordKind.PlantWidths or RecordKind.Scouting ? Micros.Of(start - CropTime) : from, to));
+                earlier.AddRange(kind == RecordKind.Waterings && past < from ? RecordsOf(source, kind, house.Id, past, from) : []);
             }
             else
             {
                 batches.AddRange(BatchOf(export, source, from, to));
-                before.AddRange(history > Duration.Zero ? BatchOf(export, source, Micros.Of(period.Start - history), Micros.Of(period.Start)) : []);
+                before.AddRange(history > Duration.Zero ? BatchOf(export, source, past, Micros.Of(period.Start)) : []);
             }
         }
 
@@ -69,12 +72,16 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             period,
             new Interval(start, period.Start),
             InOrder(batches),
-            [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)],
+            InOrder(records),
             [.. sheets])
         {
             History = InOrder(before),
+            EarlierWaterings = InOrder(earlier),
         };
     }
+
+    private static ImmutableArray<RecordRow> InOrder(IEnumerable<RecordRow> records)
+        => [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)];
 
     private static ImmutableArray<ReadingBatch> InOrder(IEnumerable<ReadingBatch> batches)
         => [.. batches.OrderBy(b => b.House == ReadingBatch.WholeNursery).ThenBy(b => b.Source, StringComparer.Ordinal)];

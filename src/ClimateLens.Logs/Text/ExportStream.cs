@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-
 namespace ClimateLens.Logs.Text;
 
 /// <summary>
@@ -11,7 +9,7 @@ internal sealed class ExportStream(Stream inner) : Stream
 {
     private const int Chunk = 128 << 10;
 
-    private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private readonly PieceHash _hash = new();
     private long _hashed;
     private long? _end; // once the end was seen, what is written behind it is of the next import
     private string? _sha256;
@@ -54,7 +52,7 @@ internal sealed class ExportStream(Stream inner) : Stream
                 // reading hashes
             }
 
-            _sha256 = Convert.ToHexStringLower(_hash.GetHashAndReset());
+            _sha256 = _hash.Finish();
         }
 
         return _sha256;
@@ -78,7 +76,7 @@ internal sealed class ExportStream(Stream inner) : Stream
 
         if (at <= _hashed && at + read > _hashed)
         {
-            _hash.AppendData(buffer[(int)(_hashed - at)..read]);
+            _hash.Append(buffer[(int)(_hashed - at)..read]);
             _hashed = at + read;
         }
 

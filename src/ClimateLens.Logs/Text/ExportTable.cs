@@ -22,6 +22,7 @@ internal sealed class ExportTable : IDisposable
     private readonly SetAsideLog _aside;
     private readonly RowCounts _counts;
     private readonly FieldRef[] _wanted; // without these no row can be read: a header in the middle of the file is judged by them
+    private readonly string[] _values;
     private TableHeader _header = new();
     private bool _onFirst;
     private bool _isStrange;
@@ -29,11 +30,12 @@ internal sealed class ExportTable : IDisposable
     private int _endMarks;
     private int _alike; // rows before that have as many
 
-    private ExportTable(OpenedExport opened, FieldRef[] wanted, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
+    private ExportTable(OpenedExport opened, ExportSettings export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
         _rows = new RowReader(opened.Stream, opened.Dialect, opened.Encoding, linesInQuotes);
         _dialect = opened.Dialect;
-        _wanted = wanted;
+        _wanted = WantedFields.Of(export);
+        _values = WantedFields.Values(export);
         _aside = aside;
         _counts = counts;
         HasIsoTimes = opened.IsWorkbook;
@@ -75,7 +77,7 @@ internal sealed class ExportTable : IDisposable
     /// <summary>Reads up to the first data row; null when there is no header where there should be one.</summary>
     public static ExportTable? Open(OpenedExport opened, ExportSettings export, bool linesInQuotes, SetAsideLog aside, RowCounts counts)
     {
-        var table = new ExportTable(opened, WantedFields.Of(export), linesInQuotes, aside, counts);
+        var table = new ExportTable(opened, export, linesInQuotes, aside, counts);
         if (table.ReadHeader())
         {
             return table;
@@ -136,8 +138,9 @@ internal sealed class ExportTable : IDisposable
 
     private bool ReadHeader()
     {
-        while (_rows.Next())
+        while (_onFirst || _rows.Next())
         {
+            _onFirst = false;
             if (_rows.Line >= _dialect.DataRow && _dialect.HeaderRow == 0 && !_rows.IsBlank && !_rows.IsComment)
             {
                 FieldCount = _rows.FieldCount;
@@ -149,7 +152,7 @@ internal sealed class ExportTable : IDisposable
             bool isLast = _rows.Line == _dialect.HeaderRow;
             if (_dialect.HeaderRows.Contains(_rows.Line) || (isLast && !_rows.IsBlank))
             {
-                _header.Add(_rows);
+                AddHeaderRow();
                 if (isLast)
                 {
                     TakeHeader();
@@ -164,6 +167,14 @@ internal sealed class ExportTable : IDisposable
         }
 
         return _dialect.HeaderRow == 0;
+    }
+
+    /// <summary>Adds the current row to the header, with the lines behind it where a line end stands in a quoted name.</summary>
+    private void AddHeaderRow()
+    {
+        using var names = new QuotedHeader(_rows, _dialect);
+        _header.Add(names.Row);
+        _onFirst = names.ReadsOn;
     }
 
     private void TakeHeader()
@@ -190,7 +201,7 @@ internal sealed class ExportTable : IDisposable
 
         var fresh = new TableHeader();
         fresh.Add(_rows);
-        _isStrange = _header.HasSeveralRows || !fresh.Serves(_wanted, _header);
+        _isStrange = _header.HasSeveralRows || !fresh.Serves(_wanted, _header) || (_header.HasAny(_values) && !fresh.HasAny(_values));
         SetAside(_isStrange ? ProblemCodes.HeaderStrange : ProblemCodes.HeaderChanged, null, Raw, _isStrange ? "the columns that are read, or the same header as above" : "the same header as above");
         if (!_isStrange)
         {

@@ -51,6 +51,9 @@ internal sealed class RowReader : IDisposable
     /// <summary>Whether the row holds nothing.</summary>
     public bool IsBlank => Raw.IndexOfAnyExcept(_blanks) < 0;
 
+    /// <summary>Whether marks stand between fields.</summary>
+    public bool IsCutAtMarks => _cutter is null;
+
     /// <summary>Whether the row's fields are what stands between its delimiters: it is cut at marks and holds no quote.</summary>
     public bool IsPlain => _cutter is null && !Raw.Contains(_quote);
 

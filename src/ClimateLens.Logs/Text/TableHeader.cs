@@ -86,6 +86,9 @@ internal sealed class TableHeader
             ? NameAt(position) == before.NameAt(position) && position <= _names.Count
             : field.Name is null || _names.Count(name => string.Equals(name, field.Name, StringComparison.OrdinalIgnoreCase)) == 1);
 
+    /// <summary>Whether it has one of the names.</summary>
+    public bool HasAny(IReadOnlyList<string> names) => names.Any(name => _names.Contains(name, StringComparer.OrdinalIgnoreCase));
+
     private string NameAt(int position) => position <= _names.Count ? _names[position - 1] : "";
 
     private static string TextOf(RowReader row, int field) => Encoding.UTF8.GetString(CellText.Trim(row.Field(field)));

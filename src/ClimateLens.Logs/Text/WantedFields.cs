@@ -13,4 +13,7 @@ internal static class WantedFields
         .. export.Columns.SelectMany(c => c.Where).Select(w => new FieldRef(w.Field, null)).Distinct(),
         .. export.Columns.Select(c => c.Field).Where(f => f.Position is not null),
     ];
+
+    /// <summary>The fields of values that are found by name: a header that has none of them is of another table.</summary>
+    public static string[] Values(ExportSettings export) => [.. export.Columns.Select(c => c.Field.Name).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)];
 }

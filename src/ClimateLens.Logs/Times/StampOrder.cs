@@ -28,14 +28,18 @@ internal sealed class StampOrder(IReadOnlyList<StampParser> formats)
     /// <summary>Rows so far.</summary>
     public int Count => _meanings.Count / _width;
 
-    /// <summary>Adds the next row of the file.</summary>
-    public void Add(ReadOnlySpan<byte> text)
+    /// <summary>Adds the next row of the file; false when no format reads it.</summary>
+    public bool Add(ReadOnlySpan<byte> text)
     {
+        bool any = false;
         foreach (StampParser format in formats)
         {
             bool read = format.TryRead(text, out LocalStamp stamp);
             _meanings.Add(read ? stamp.LocalMicros - ((stamp.OffsetSeconds ?? 0) * CivilDate.SecondMicros) : Unread);
+            any |= read;
         }
+
+        return any;
     }
 
     /// <summary>Decides all rows.</summary>

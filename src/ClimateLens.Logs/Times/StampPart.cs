@@ -8,7 +8,7 @@ namespace ClimateLens.Logs.Times;
 /// <param name="Width">How often the letter stands; of packed hours, the most digits.</param>
 /// <param name="After">Digits of the parts that follow without a mark.</param>
 /// <param name="Literal">The text that has to stand here, of a mark.</param>
-internal readonly record struct StampPart(char Letter, int Width, int After, byte[] Literal)
+internal sealed record StampPart(char Letter, int Width, int After, byte[] Literal)
 {
     /// <summary>Whether a point follows as a mark, so that the one behind a short name is not the name's own.</summary>
     public bool BeforePoint { get; init; }
@@ -61,10 +61,10 @@ internal readonly record struct StampPart(char Letter, int Width, int After, byt
             after += fields[later].FixedDigits;
         }
 
-        StampField next = i + 1 < fields.Count ? fields[i + 1] : default;
-        char letter = field.Letter == ' ' && next.Letter == 'a' ? MaybeBlank : field.Letter;
+        StampField? next = i + 1 < fields.Count ? fields[i + 1] : null;
+        char letter = field.Letter == ' ' && next?.Letter == 'a' ? MaybeBlank : field.Letter;
         byte[] literal = letter == StampField.Mark ? Encoding.UTF8.GetBytes(field.Text) : [];
-        return new StampPart(letter, field.Width, after, literal) { BeforePoint = next.Letter == StampField.Mark && next.Text?.StartsWith('.') == true };
+        return new StampPart(letter, field.Width, after, literal) { BeforePoint = next?.Letter == StampField.Mark && next.Text.StartsWith('.') };
     }
 
     /// <summary>How many fields from here on make one number of hours, minutes and seconds that no other digits touch; else 0.</summary>

@@ -39,7 +39,7 @@ internal sealed class StampPlan
         {
             if (table is not null && TimeColumns.Bind(export.Time, table.Columns, silent) is TimeColumns time)
             {
-                plan.Read(table, time, export.Time.Year);
+                plan.Read(table, time, export.Time, silent);
             }
         }
 
@@ -59,7 +59,7 @@ internal sealed class StampPlan
         return _at < _lines.Count && _lines[_at] == line ? (_formats[_at], _years?[_at]) : (StampVerdict.Unreadable, null);
     }
 
-    private void Read(ExportTable table, TimeColumns time, int? year)
+    private void Read(ExportTable table, TimeColumns time, TimeSettings settings, SetAsideLog silent)
     {
         foreach (StampParser format in time.Formats.Where(format => format.LacksYear))
         {
@@ -67,14 +67,24 @@ internal sealed class StampPlan
         }
 
         var order = new StampOrder(time.Formats);
+        int headers = 0;
         while (table.Next())
         {
-            order.Add(time.TryText(table, out ReadOnlySpan<byte> text) ? text : []);
+            if (headers != table.HeadersTaken)
+            {
+                headers = table.HeadersTaken;
+                time = TimeColumns.Bind(settings, table.Columns, silent)!; // a new header is taken only where the time is in it
+            }
+
             _lines.Add(table.Line);
+            if (!order.Add(time.TryText(table, out ReadOnlySpan<byte> text) ? text : []))
+            {
+                table.SetTimeAside(time.Fault, time.Column, [], ""); // it may be a new header
+            }
         }
 
         _formats = time.Formats.Count > 1 ? order.Decide().Choices.ToArray() : new byte[_lines.Count];
-        _years = year is int first ? YearRoll.YearsOf(Places(order), first) : null;
+        _years = settings.Year is int first ? YearRoll.YearsOf(Places(order), first) : null;
     }
 
     private long[] Places(StampOrder order)

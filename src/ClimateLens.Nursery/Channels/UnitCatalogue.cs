@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Diagnostics.CodeAnalysis;
 
 namespace ClimateLens.Nursery.Channels;
 
@@ -7,7 +8,7 @@ namespace ClimateLens.Nursery.Channels;
 /// <param name="Quantity">What it measures.</param>
 /// <param name="Factor">Multiplier to the unit of <see cref="Quantity"/>.</param>
 /// <param name="Offset">Added after the multiplier.</param>
-public readonly record struct Unit(string Code, Quantity Quantity, double Factor, double Offset = 0)
+public sealed record Unit(string Code, Quantity Quantity, double Factor, double Offset = 0)
 {
     /// <summary>Converts a value of this unit to the unit of its quantity; NaN stays NaN.</summary>
     public double ToSi(double value) => (value * Factor) + Offset;
@@ -100,17 +101,17 @@ public static class UnitCatalogue
         .. Of(Quantity.Mass, 28.349523125, 0, "[oz_av]", "oz"),
     ];
 
-    private static readonly FrozenDictionary<(Quantity, string), Unit> ByCode = All.ToFrozenDictionary(u => (u.Quantity, u.Code));
+    private static readonly FrozenDictionary<string, Unit> ByCode = All.ToFrozenDictionary(u => Of(u.Quantity, u.Code));
 
     // A key that would fit two units of a quantity fits none.
-    private static readonly FrozenDictionary<(Quantity, string), Unit> ByKey = All
-        .GroupBy(u => (u.Quantity, UnitText.Key(u.Code)))
+    private static readonly FrozenDictionary<string, Unit> ByKey = All
+        .GroupBy(u => Of(u.Quantity, UnitText.Key(u.Code)))
         .Where(same => same.All(u => u.IsLike(same.First())))
         .ToFrozenDictionary(same => same.Key, same => same.First());
 
     /// <summary>Finds the unit of a quantity by code or alias, as written or else by its key.</summary>
-    public static bool TryGet(Quantity quantity, string code, out Unit unit)
-        => ByCode.TryGetValue((quantity, code), out unit) || (code.Length > 0 && ByKey.TryGetValue((quantity, UnitText.Key(code)), out unit));
+    public static bool TryGet(Quantity quantity, string code, [NotNullWhen(true)] out Unit? unit)
+        => ByCode.TryGetValue(Of(quantity, code), out unit) || (code.Length > 0 && ByKey.TryGetValue(Of(quantity, UnitText.Key(code)), out unit));
 
     /// <summary>The unit in which the store and the science hold a quantity.</summary>
     public static Unit SiOf(Quantity quantity) => All.First(u => u.Quantity == quantity && u.Factor == 1 && u.Offset == 0);
@@ -122,6 +123,8 @@ public static class UnitCatalogue
     /// <summary>One unit of each kind that a quantity has, by its first code.</summary>
     public static IEnumerable<Unit> KindsOf(Quantity quantity)
         => All.Where(u => u.Quantity == quantity).DistinctBy(u => (u.Factor, u.Offset));
+
+    private static string Of(Quantity quantity, string code) => $"{quantity} {code}";
 
     private static IEnumerable<Unit> Of(Quantity quantity, double factor, double offset, params string[] codes)
         => codes.Select(code => new Unit(code, quantity, factor, offset));

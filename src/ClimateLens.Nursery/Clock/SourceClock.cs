@@ -34,7 +34,9 @@ public static class SourceClock
 
     private static ClockCheck ByTheSun(ClockPlace place, ReadingBatch batch)
     {
-        ClockCheck[] byLight = [.. Lights(batch).Select(light => LightClock.Check(place, batch, light.Key, light.Values, light.SystematicMin))];
+        (ColumnKey Key, double[] Values, double SystematicMin)[] lights = [.. Lights(batch)];
+        ClockCheck[] byLight = new ClockCheck[lights.Length];
+        Parallel.For(0, lights.Length, i => byLight[i] = LightClock.Check(place, batch, lights[i].Key, lights[i].Values, lights[i].SystematicMin));
         ClockCheck? known = byLight.FirstOrDefault(c => c.Verdict != ClockVerdict.NotKnown);
         if (known is not null)
         {

@@ -271,7 +271,7 @@ public sealed record FieldRef(string? Name, int? Position)
 /// <summary>A condition on a row: the field of that header holds that text.</summary>
 /// <param name="Field">Header text.</param>
 /// <param name="Text">What it holds, without blanks around it.</param>
-public readonly record struct FieldCondition(string Field, string Text);
+public sealed record FieldCondition(string Field, string Text);
 
 /// <summary>One column to take.</summary>
 /// <param name="Field">Where it stands.</param>

@@ -3,7 +3,7 @@ namespace ClimateLens.Nursery.Time;
 /// <summary>One part of a date pattern: a run of one letter, a run of blanks, or a mark.</summary>
 /// <param name="Letter">The letter; ' ' for blanks; <see cref="Mark"/> for a text that stands as it is.</param>
 /// <param name="Text">The run as written, or the text without its quotes.</param>
-public readonly record struct StampField(char Letter, string Text)
+public sealed record StampField(char Letter, string Text)
 {
     /// <summary>The letter of a text that stands as it is.</summary>
     public const char Mark = '\0';

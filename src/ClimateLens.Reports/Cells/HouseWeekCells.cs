@@ -10,6 +10,7 @@ public static class HouseWeekCells
         new WhatToChangeCell(),
         new RiskCalendarCell(),
         new WeekAirCell(),
+        new CausesCell(),
         new DewMarginCell(),
         new WetnessCell(),
         new InfectionCell(),

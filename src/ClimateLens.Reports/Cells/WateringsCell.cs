@@ -43,7 +43,8 @@ public sealed class WateringsCell : IReportCell
     }
 
     private const string Method =
-        "The cut-off is sunset less the drying hours in force: a first rule, which does not look at how fast leaves dried that day. Before and after are means of the hour before the start and of the "
+        "The cut-off is the latest finish after which a full film on the leaves would have dried an hour before sunset, by the film model with that day's own air and light; where that is not known, or the "
+        + "nursery file sets the drying hours, it is sunset less these. The film model misses by about an hour, and leaves deep in the crop dry later. Before and after are means of the hour before the start and of the "
         + "hour after the end; their difference also holds what sun, vents and heating did meanwhile, so it is not the effect of the water alone.";
 
     private static string Sentence(ImmutableArray<Watering> waterings, WeekFacts facts)
@@ -61,7 +62,7 @@ public sealed class WateringsCell : IReportCell
     private static void Row(HtmlBuilder body, Watering w, DisplayUnits units)
     {
         string when = w.End is { } end ? LocalTimes.Span(w.Start, end) : $"{LocalTimes.Moment(w.Start)}, end not known";
-        string cutOff = w.CutOff is { } c ? LocalTimes.Clock(c) : w.WetsLeaves == false ? "leaves stay dry" : DisplayUnits.NotKnown;
+        string cutOff = w.CutOff is { } c ? LocalTimes.Clock(c) : w.WetsLeaves == false ? "leaves stay dry" : w.CutOffByFilm == true ? "none: too dull to dry" : DisplayUnits.NotKnown;
         string late = w is { WetsLeaves: true, AfterCutOff: true } ? "late" : "";
         body.Add($"<tr class=\"{late}\"><th scope=\"row\">{when}</th><td>{Words.Method(w.Method)}</td><td>{(w.Bench.Length == 0 ? Html.Text("whole house") : Html.Name(w.Bench))}</td>");
         body.Add($"<td>{units.Volume(w.Litres)}</td><td>{(w.Sunset is { } s ? LocalTimes.Clock(s) : DisplayUnits.NotKnown)}</td><td>{cutOff}</td><td>{InTime(w)}</td>");

@@ -40,6 +40,18 @@ public static class DataFiles
     /// <summary>Causes of error.</summary>
     public const string ErrorShares = "error-shares.csv";
 
+    /// <summary>Shares of the risk hours.</summary>
+    public const string Causes = "causes.csv";
+
+    /// <summary>The period done otherwise.</summary>
+    public const string WhatIfs = "what-ifs.csv";
+
+    /// <summary>Parameters of the house balance.</summary>
+    public const string HouseBalance = "house-balance.csv";
+
+    /// <summary>What a watering over the leaves did to the humidity, by the time from its start.</summary>
+    public const string WateringEffect = "watering-effect.csv";
+
     /// <summary>Risk hours and affected plants by week.</summary>
     public const string Scouting = "scouting.csv";
 
@@ -47,7 +59,7 @@ public static class DataFiles
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Canopy, ErrorShares, Files, Findings, Flags, Gaps, Hours, Review, Scouting, SecondOpinion, Sensors, Waterings, WetPeriods];
+    public static ImmutableArray<string> Names { get; } = [Canopy, Causes, ErrorShares, Files, Findings, Flags, Gaps, Hours, HouseBalance, Review, Scouting, SecondOpinion, Sensors, WateringEffect, Waterings, WetPeriods, WhatIfs];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -83,6 +95,26 @@ public static class DataFiles
         if (review.SecondOpinion is { } opinion)
         {
             files[SecondOpinion] = SecondOpinionTable.Of(opinion);
+        }
+
+        if (review.Causes is { } causes)
+        {
+            files[Causes] = CauseTables.Causes(causes);
+        }
+
+        if (review.WhatIfs is { } whatIfs)
+        {
+            files[WhatIfs] = CauseTables.WhatIfs(whatIfs);
+        }
+
+        if (review.HouseBalance is { } balance)
+        {
+            files[HouseBalance] = CauseTables.Balance(balance);
+        }
+
+        if (review.MatchedWaterings is { Curve.IsEmpty: false } matched)
+        {
+            files[WateringEffect] = CauseTables.Effect(matched);
         }
 
         if (review.Scouting is { } scouting)

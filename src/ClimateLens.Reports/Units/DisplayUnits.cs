@@ -96,5 +96,5 @@ public sealed class DisplayUnits(UnitSystem system)
     }
 
     private static Unit Get(Quantity quantity, string code)
-        => UnitCatalogue.TryGet(quantity, code, out Unit unit) ? unit : throw new InvalidOperationException($"The unit catalogue lacks {code} of {quantity}.");
+        => UnitCatalogue.TryGet(quantity, code, out Unit? unit) ? unit : throw new InvalidOperationException($"The unit catalogue lacks {code} of {quantity}.");
 }

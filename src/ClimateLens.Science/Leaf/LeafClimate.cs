@@ -38,6 +38,17 @@ public readonly ref struct LeafClimate(
     /// <summary>Steps in each column.</summary>
     public int Length => AirC.Length;
 
+    /// <summary>The same from a step on.</summary>
+    /// <param name="step">First step, 0 to <see cref="Length"/>.</param>
+    public LeafClimate From(int step) => Between(step, Length);
+
+    /// <summary>The steps in [from, to).</summary>
+    /// <param name="from">First step.</param>
+    /// <param name="to">The step after the last.</param>
+    public LeafClimate Between(int from, int to) => new(
+        AirC[from..to], RelativeHumidityPct[from..to], AbsorbedWm2[from..to], AboveC[from..to], AirSpeedMs[from..to],
+        MeasuredLeafC.IsEmpty ? MeasuredLeafC : MeasuredLeafC[from..to], OpenShare.IsEmpty ? OpenShare : OpenShare[from..to]);
+
     internal void Check()
     {
         Guard.SameLength(Length, RelativeHumidityPct.Length);

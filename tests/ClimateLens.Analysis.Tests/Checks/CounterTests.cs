@@ -52,7 +52,7 @@ public sealed class CounterTests
     [Fact]
     public void Of_CountOverItsLastDigit_IsSeenInTheUnitOfTheMeter()
     {
-        Assert.True(UnitCatalogue.TryGet(Quantity.Volume, "[gal_us]", out Unit gallon));
+        Assert.True(UnitCatalogue.TryGet(Quantity.Volume, "[gal_us]", out Unit? gallon));
         double[] litres = [.. new double[] { 9980, 9990, 9998, 6, 12 }.Select(gallon.ToSi)];
         CounterAmounts amounts = CounterAmounts.Of(Stamps(5), litres, Step, gallon);
         Assert.Equal(8, gallon.FromSi(amounts.Values[3]), 6);

@@ -49,5 +49,5 @@ public sealed class LearnedRatesTests
         Assert.InRange(trials.Count(t => t.Named), fewest, trials.Length);
     }
 
-    private static HouseInput Input(CleanHouse house, string week) => house.Week(week, SecondOpinion.HistoryDays).Input;
+    private static HouseInput Input(CleanHouse house, string week) => house.Week(week, Past.HistoryDays).Input;
 }

@@ -68,7 +68,7 @@ public sealed class SecondOpinionTests
     {
         HousePeriod period = Checked(MadeHouse.With((column, at, value) => column == "airTemperature" ? value + 3 : value).Input);
         string before = Text(period);
-        Assert.NotNull(Named(SecondOpinion.Of(period), "airTemperature").Shift);
+        Assert.NotNull(Named(SecondOpinion.Of(period, Past.Of(period)), "airTemperature").Shift);
         Assert.Equal(before, Text(period));
 
         Review with = ReviewPipeline.Run(period.Input), without = ReviewPipeline.Run(period.Input with { History = [] });
@@ -82,7 +82,7 @@ public sealed class SecondOpinionTests
     public void SameInput_SameOpinion_ToTheLastDigit()
     {
         HouseInput input = MadeHouse.With((column, at, value) => column == "relativeHumidity" ? value + 6 : value, days: 21).Input;
-        Assert.Equal(JsonSerializer.Serialize(SecondOpinion.Of(Checked(input))), JsonSerializer.Serialize(SecondOpinion.Of(Checked(input))));
+        Assert.Equal(JsonSerializer.Serialize(Of(input)), JsonSerializer.Serialize(Of(input)));
     }
 
     [Fact]
@@ -148,7 +148,11 @@ public sealed class SecondOpinionTests
 
     private static SecondOpinionReport Of(SyntheticHouse house) => Of(house.Input);
 
-    private static SecondOpinionReport Of(HouseInput input) => SecondOpinion.Of(Checked(input));
+    private static SecondOpinionReport Of(HouseInput input)
+    {
+        HousePeriod period = Checked(input);
+        return SecondOpinion.Of(period, Past.Of(period));
+    }
 
     private static HousePeriod Checked(HouseInput input) => Quality.Check(Alignment.Align(input));
 

@@ -6,7 +6,7 @@ namespace ClimateLens.HouseSimulator.Control;
 public sealed class ClimateComputer(ControlSettings settings)
 {
     private const int DayStartMin = 6 * 60, DayEndMin = 18 * 60, RampMin = 90;
-    private double _integral, _lightSmooth;
+    private double _integral, _lightSmooth, _leastPipeC, _leastLeePct;
 
     public double HeatingSetPointC { get; private set; } = settings.NightC;
 
@@ -17,6 +17,9 @@ public sealed class ClimateComputer(ControlSettings settings)
     public double WindPct { get; private set; }
 
     public double ScreenPct { get; private set; }
+
+    /// <summary>Holds pipe and lee vents at a minimum from now on; 0: none. [°C, %]</summary>
+    public void Hold(double pipeC, double leePct) => (_leastPipeC, _leastLeePct) = (pipeC, leePct);
 
     /// <summary>One minute of control.</summary>
     /// <param name="localMinuteOfDay">Minutes after midnight on the wall clock. [min]</param>
@@ -49,6 +52,7 @@ public sealed class ClimateComputer(ControlSettings settings)
             wanted = Math.Max(wanted, settings.MinimumPipeC);
         }
 
+        wanted = Math.Max(wanted, _leastPipeC);
         double cooling = (PipeC - airC) / 35;
         PipeC = Math.Min(70, PipeC + Math.Clamp(wanted - PipeC, -Math.Max(0, cooling), 1.4));
     }
@@ -59,7 +63,7 @@ public sealed class ClimateComputer(ControlSettings settings)
         double forHeat = 100 * (airC - HeatingSetPointC - settings.VentAboveK) / band;
         double forHumidity = Math.Min(settings.ReliefLimitPct, settings.ReliefPctPerPct * (humidityPct - settings.ReliefPct));
         bool raining = outside.RainMm > 0;
-        double lee = Math.Clamp(Math.Max(forHeat, forHumidity), 0, outside.WindMs > 11 ? 25 : raining ? 45 : 100);
+        double lee = Math.Clamp(Math.Max(Math.Max(forHeat, forHumidity), _leastLeePct), 0, outside.WindMs > 11 ? 25 : raining ? 45 : 100);
         double wind = raining || outside.WindMs > 8 ? 0 : Math.Clamp(1.4 * (forHeat - 35), 0, 100);
         LeePct = Motor(LeePct, lee, 6, 1.5);
         WindPct = Motor(WindPct, wind, 6, 1.5);

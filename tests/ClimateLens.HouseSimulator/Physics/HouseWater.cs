@@ -44,6 +44,9 @@ public sealed class HouseWater(PotBench pots, HouseNature nature)
 
     public WetSurface Glass { get; } = new(false);
 
+    /// <summary>Share of overhead water, less what leaves hold, that ends in pots. [1]</summary>
+    public static double ShareCaught(double potsPerM2) => Math.Min(0.9, FunnelledIntoPots * CropPlan.PotAreaM2 * potsPerM2);
+
     /// <summary>All of it. [kg/m²]</summary>
     public double StoredKgM2(double potsPerM2)
         => _vapour.StoredKgM2 + FilmKgM2 + FloorKgM2 + GlassKgM2 + (pots.MeanMl / 1000 * potsPerM2);
@@ -68,7 +71,7 @@ public sealed class HouseWater(PotBench pots, HouseNature nature)
             double caught = Math.Min(room, 0.35 * crop.Cover * given);
             FilmKgM2 += caught;
             left -= caught;
-            double share = Math.Min(0.9, FunnelledIntoPots * CropPlan.PotAreaM2 * crop.DensityPerM2);
+            double share = ShareCaught(crop.DensityPerM2);
             toPot = left / watering.Share * share / crop.DensityPerM2;
         }
 

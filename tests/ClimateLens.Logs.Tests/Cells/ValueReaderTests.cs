@@ -139,8 +139,8 @@ public sealed class ValueReaderTests
     private static ValueReader Reader(string name, string code, string[] missing)
     {
         Channel channel = ChannelCatalogue.Get(name);
-        Assert.True(UnitCatalogue.TryGet(channel.Quantity, code, out Unit unit));
+        Assert.True(UnitCatalogue.TryGet(channel.Quantity, code, out Unit? unit));
         var format = new NumberFormat('.', null);
-        return new ValueReader(unit, format, new MissingCodes(missing, format), channel.FailLow, channel.FailHigh);
+        return new ValueReader(unit!, format, new MissingCodes(missing, format), channel.FailLow, channel.FailHigh);
     }
 }

@@ -9,11 +9,11 @@ public sealed class RoundTripTests
     [Fact]
     public void Describe_OfMadeExports_IsNeverWrongAndMostlyWhole()
     {
-        int runs = int.TryParse(Environment.GetEnvironmentVariable("MADE_EXPORTS"), out int asked) ? asked : 60;
+        int runs = MadeRuns.Count;
         var outcomes = new Dictionary<Outcome, int>();
         int askable = 0;
         var wrong = new List<string>();
-        for (int seed = 1; seed <= runs; seed++)
+        for (int seed = MadeRuns.First; seed < MadeRuns.First + runs; seed++)
         {
             MadeExport made = ExportMaker.Make(seed);
             (Outcome outcome, string why) = RoundTrip.Of(made);
@@ -22,14 +22,11 @@ public sealed class RoundTripTests
             if (outcome != Outcome.Read)
             {
                 wrong.Add($"=== seed {seed} {outcome}: {why}");
+                MadeRuns.Keep(seed, made);
             }
         }
 
-        if (Environment.GetEnvironmentVariable("MADE_LOG") is { } log)
-        {
-            File.WriteAllText(log, string.Join('\n', outcomes.Select(o => $"{o.Key} {o.Value}")) + "\n" + string.Join("\n", wrong));
-        }
-
+        MadeRuns.Log([.. outcomes.Select(o => $"{o.Key} {o.Value}"), .. wrong]);
         Assert.True(outcomes.GetValueOrDefault(Outcome.Wrong) == 0, string.Join('\n', wrong.Where(w => w.Contains(" Wrong:", StringComparison.Ordinal)).Take(3)));
         Assert.True(outcomes.GetValueOrDefault(Outcome.Read) >= 0.8 * (runs - askable), string.Join('\n', outcomes));
     }

@@ -157,7 +157,7 @@ public class UnitTests
 
     private static Unit Of(Quantity quantity, string code)
     {
-        Assert.True(UnitCatalogue.TryGet(quantity, code, out Unit unit), code);
+        Assert.True(UnitCatalogue.TryGet(quantity, code, out Unit? unit), code);
         return unit;
     }
 }

@@ -96,5 +96,5 @@ public class NurseryFilePageTests
         _ => "number",
     };
 
-    private static string Units(Quantity quantity) => string.Join(" · ", UnitCatalogue.KindsOf(quantity).Select(kind => string.Join(' ', UnitCatalogue.CodesOf(quantity).Where(c => UnitCatalogue.TryGet(quantity, c, out Unit unit) && unit.IsLike(kind)).Select(c => $"`{c}`"))));
+    private static string Units(Quantity quantity) => string.Join(" · ", UnitCatalogue.KindsOf(quantity).Select(kind => string.Join(' ', UnitCatalogue.CodesOf(quantity).Where(c => UnitCatalogue.TryGet(quantity, c, out Unit? unit) && unit.IsLike(kind)).Select(c => $"`{c}`"))));
 }

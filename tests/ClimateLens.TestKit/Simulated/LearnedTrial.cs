@@ -21,7 +21,7 @@ public sealed record LearnedTrial(int Judged, int Suspect, int Shifts, bool Name
     public static LearnedTrial Of(HouseInput input, PlantedFault? fault)
     {
         HousePeriod period = Quality.Check(Alignment.Align(input));
-        SecondOpinionReport opinion = SecondOpinion.Of(period);
+        SecondOpinionReport opinion = SecondOpinion.Of(period, Past.Of(period));
         return new LearnedTrial(
             opinion.Sensors.Sum(s => s.Judged),
             opinion.Sensors.Sum(s => s.Suspect),

@@ -4,7 +4,6 @@ using ClimateLens.HouseSimulator;
 using ClimateLens.HouseSimulator.Truth;
 using ClimateLens.Nursery;
 using ClimateLens.Science.Statistics;
-using NodaTime;
 
 namespace ClimateLens.TestKit.Simulated;
 
@@ -47,24 +46,9 @@ public static class RiskRecovery
             {
                 HouseInput input = SimulatedWeek.Of(run, house, week, canopySensor ? inCanopy : null);
                 Review review = ReviewPipeline.Run(input);
-                yield return new RecoveredWeek(seed, house.Options.Id, week, Truth(house, input.Period), review.RiskHours!);
+                int truth = TrueRisk.Count(house, house.Calendar.MinuteOf(input.Period.Start), house.Calendar.MinuteOf(input.Period.End));
+                yield return new RecoveredWeek(seed, house.Options.Id, week, truth, review.RiskHours!);
             }
         }
-    }
-
-    /// <summary>Hours with leaves wet for half of them, or with a mean margin under 1 K, while the canopy's air is at 5 to 30 °C.</summary>
-    private static int Truth(HouseRun house, NodaTime.Interval period)
-    {
-        int risk = 0;
-        for (Instant at = period.Start; at < period.End; at += Duration.FromHours(1))
-        {
-            int minute = house.Calendar.MinuteOf(at);
-            HouseMinute[] hour = house.Minutes[minute..(minute + 60)];
-            bool wet = 2 * hour.Count(m => m.FilmMm > TruthWriter.WetFilmMm) >= hour.Length;
-            double air = hour.Average(m => m.CanopyC);
-            risk += (wet || hour.Average(m => m.LeafMarginK) < 1) && air is >= 5 and <= 30 ? 1 : 0;
-        }
-
-        return risk;
     }
 }

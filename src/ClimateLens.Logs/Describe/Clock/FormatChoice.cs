@@ -47,7 +47,10 @@ internal static class FormatChoice
     /// <summary>The date of a format alone, where rows have that in place of midnight, as spreadsheets write it.</summary>
     private static StampTally? Bare(IReadOnlyList<StampTally> tallies, StampTally best)
         => best.Format.Holds != StampHolds.Both || best.Midnights > 0 ? null
-            : tallies.FirstOrDefault(t => t.Format.Holds == StampHolds.Date && t.Read > 0 && t.Read <= best.Rows - best.Read && best.Format.Text.StartsWith(t.Format.Text, StringComparison.Ordinal));
+            : tallies.FirstOrDefault(t => t.Format.Holds == StampHolds.Date && t.Read > 0 && t.Read <= best.Rows - best.Read && Loose(best.Format.Text).StartsWith(Loose(t.Format.Text), StringComparison.Ordinal));
+
+    /// <summary>A format whatever its first zeros: few dates alone may have none.</summary>
+    private static string Loose(string format) => format.Replace("MM", "M", StringComparison.Ordinal).Replace("dd", "d", StringComparison.Ordinal);
 
     private static TimeGuess Alone(StampTally best, StampTally? rival, string? dayFirst)
     {
@@ -98,6 +101,11 @@ internal static class FormatChoice
     private static bool IsMixed(MixedTally pair, StampTally best)
     {
         int fewer = pair.Taken.Min();
+        if (pair.Order.IsWithoutGap && best.Order.Oddities() > 0 && fewer > 0)
+        {
+            return true; // chance does not put days together without a gap, nor even one row onto the very next step
+        }
+
         return fewer > FewRows * best.Rows && pair.Score - best.Score >= 2 && pair.Order.Oddities() * 3 <= best.Order.Oddities() + (best.Rows - best.Read);
     }
 

@@ -33,6 +33,9 @@ internal sealed class OrderTally
     /// <summary>Whether the newest row stands first.</summary>
     public bool NewestFirst => Count > 1 && Last < First && _steps.Where(s => s.Key < 0).Sum(s => s.Value) > _steps.Where(s => s.Key > 0).Sum(s => s.Value);
 
+    /// <summary>Whether there is no gap: every step is about the usual one, and none goes back.</summary>
+    public bool IsWithoutGap => _lost == 0 && UsualStep() is { Micros: > 0 and var usual } && NewestFirst is var down && _steps.Keys.All(s => s == 0 || ((down ? s < 0 : s > 0) && Math.Abs(s) < 2 * usual));
+
     /// <summary>Adds the next row's time. [µs]</summary>
     public void Add(long micros)
     {

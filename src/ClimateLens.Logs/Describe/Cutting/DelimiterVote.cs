@@ -11,6 +11,7 @@ internal static class DelimiterVote
 {
     private const double GoodEnough = 0.5;
     private const double SameEverywhere = 0.97;
+    private const double Regular = 0.8;
     private static readonly char[] Marks = [';', '\t', '|', ',', ' '];
 
     /// <summary>The best way to cut; null when no mark makes a table.</summary>
@@ -19,7 +20,8 @@ internal static class DelimiterVote
         List<string> lines = [.. sample.All.Select(line => line.Text)];
         char quote = QuoteOf(lines);
         Trial[] trials = [.. Marks.Select(mark => Trial.Of(mark, quote, lines)).OrderByDescending(t => t.Score)];
-        Trial best = trials[0];
+        Trial tabs = Array.Find(trials, t => t.Mark == '\t')!;
+        Trial best = trials[0].Mark == ' ' && tabs.Fields > 1 && tabs.Consistency > Regular ? tabs : trials[0]; // cutting at blanks cuts at tabs as well, and passes over empty cells
         if (best.Score < GoodEnough || (best.Mark == ' ' && best.Consistency < SameEverywhere))
         {
             return FixedWidths.Of(lines, quote) ?? (best.Score > GoodEnough / 2 ? Guess(best, quote, trials) : null);

@@ -27,6 +27,9 @@ internal sealed record Layout(
     /// <summary>Whether the import can point at columns by the names of the header: it has as many cells as the data.</summary>
     public bool NamesFit { get; init; }
 
+    /// <summary>Number of names that do not stand over as many cells, so that it is not known which belongs to which; 0 where they do.</summary>
+    public int StrayNames { get; init; }
+
     /// <summary>What stands above a column: a name over several columns stands over the first of them only.</summary>
     public string GroupOf(int column)
     {

@@ -62,7 +62,15 @@ internal sealed class DraftBuilder
             drafts.Add(Readings([.. shared], keys, null, true));
         }
 
-        return drafts.ToImmutable();
+        return [.. drafts.Select((draft, i) => i == 0 ? draft with { Unused = [.. draft.Unused, .. OfNoHouse(findings)] } : draft)];
+    }
+
+    /// <summary>What a file of several houses holds and says of none of them.</summary>
+    private IEnumerable<UnusedColumn> OfNoHouse(ImmutableArray<ColumnFinding> findings)
+    {
+        var lines = new ColumnLines(_study, _numbers, _names);
+        return findings.Where(f => f.House is null && !f.Channel.Channels.Any(OutsideChannels.Contains)).Select(f => new UnusedColumn(
+            f.Facts.Column + 1, lines.Title(f), f.Channel.IsUnused ? f.Channel.Evidence : $"{string.Join(" or ", f.Channel.Channels)}, but of which house the name does not say"));
     }
 
     private DraftExport Readings(ImmutableArray<ColumnFinding> findings, LongKeys? keys, string? tag, bool isWeather)
@@ -71,11 +79,11 @@ internal sealed class DraftBuilder
         ImmutableArray<ColumnFinding> used = SensorNames.Give([.. findings.Where(f => !f.Channel.IsUnused)]);
         string name = _options.Name ?? (isWeather ? "weather" : IsOneVariable(used) ? SensorNames.Id(used[0].Channel.Channels[0]) : "climate");
         DraftKey? house = HouseChoice.Of(tag, isWeather, _options);
-        DraftKey?[] stamps = [DialectLines.Step(_time), Side()];
+        DraftKey?[] stamps = [2 * _time.Tally.Rows > _study.Rows ? DialectLines.Step(_time) : null, Side()];
         var notes = FileNotes.Of(_study, _time, _numbers).ToList();
         if (keys is not null && used.Length > 0)
         {
-            notes.Insert(0, $"a long table: {string.Join(" and ", keys.Keys.Select(k => TomlText.Quote(_study.Headers[k].Raw)))} tell the rows of one time apart; rows of those that are not listed are set aside");
+            notes.Insert(0, $"a long table: {string.Join(" and ", keys.Keys.Select(k => TomlText.Quote(_study.Headers[k].Raw)))} {(keys.Keys.Length == 1 ? "tells" : "tell")} the rows of one time apart; rows of those that are not listed are passed over and counted");
         }
 
         return new DraftExport(

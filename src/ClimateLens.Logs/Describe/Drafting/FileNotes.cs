@@ -24,7 +24,7 @@ internal static class FileNotes
         if (study.OddCount > 0)
         {
             string lines = string.Join("; ", study.Odd.Select(line => string.Create(CultureInfo.InvariantCulture, $"line {line.Number} {Excerpt.Quoted(line.Text.Trim())}")));
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{study.OddCount} lines below the header are no rows of data, and the import sets them aside: {lines}"));
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{study.OddCount} lines below the header look unlike the rows of data: {lines}"));
         }
 
         if (time.Order.NewestFirst)
@@ -35,6 +35,11 @@ internal static class FileNotes
         if (time.Share < 1 && time.Tally.FirstFailure is { } failure)
         {
             notes.Add(string.Create(CultureInfo.InvariantCulture, $"{(1 - time.Share) * 100:0.##} % of the rows have another time, such as {Excerpt.Quoted(failure)}"));
+        }
+
+        if (study.Rows > time.Tally.Rows)
+        {
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"rows without a whole time of their own: {study.Rows - time.Tally.Rows} of {study.Rows}; the import sets them aside"));
         }
 
         notes.AddRange(Words(study, numbers));

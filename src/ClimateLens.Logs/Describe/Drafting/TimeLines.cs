@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ClimateLens.Logs.Describe.Clock;
-using ClimateLens.Logs.Describe.Words;
 
 namespace ClimateLens.Logs.Describe.Drafting;
 
@@ -51,7 +50,14 @@ internal static class TimeLines
             return null;
         }
 
-        HeaderText[] headers = [.. time.Source.Columns.Select(c => study.Headers[c])];
-        return Array.Exists(headers, h => h.Has(Idea.Utc)) && !Array.Exists(headers, h => h.Has(Idea.Local)) ? DraftKey.Of("timeZone", "\"UTC\"", Sureness.Likely, "the header says so") : null;
+        string[] headers = [.. time.Source.Columns.Select(c => study.Headers[c].Raw)];
+        if (headers.Select(ZoneWords.Of).FirstOrDefault(zone => zone is not null) is { } named)
+        {
+            return DraftKey.Of("timeZone", TomlText.Quote(named), Sureness.Likely, "the header says so");
+        }
+
+        return study.Layout.Titles.Select(ZoneWords.OfTitle).FirstOrDefault(zone => zone is not null) is { } titled
+            ? new DraftKey("timeZone", [TomlText.Quote(titled)], Sureness.Unsure, "a line above the names speaks of it; without this key the stamps follow the clock of the nursery's zone")
+            : null;
     }
 }

@@ -33,8 +33,8 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
             [.. known.Where(k => k.Channel is "relativeHumidity" or "outsideHumidity"), .. guesses.Select(g => (g.Facts, Channel: Relative(g.Facts.Header))).Where(r => r.Channel.Length > 0)], context);
         var units = new UnitRules(scale, context, facts => DeficitUnit(known, scale, facts));
         bool bothZero = ZerosTogether(known);
-        ColumnFinding[] findings = [.. guesses.Select(g => Finding(g.Facts, Settle(g.Guess, known, scale, g.Facts), units, bothZero) with { Where = g.Where, House = HouseTags.Of(g.Facts.Header) })];
-        return [.. Namesakes.Asked(Twins.Without(findings))];
+        ColumnFinding[] findings = [.. guesses.Select(g => Finding(g.Facts, Settle(g.Guess, known, scale, g.Facts), units, bothZero) with { Where = g.Where, House = HouseTags.Of(g.Facts.Header) ?? g.Where.Select(w => HouseTags.OfKey(study.Headers[w.Column], w.Text)).FirstOrDefault(tag => tag is not null) })];
+        return [.. OtherTimes.Asked(study, time, Namesakes.Asked(Twins.Without(findings)))];
     }
 
     private static bool IsValue(ColumnFacts facts) => facts.IsNumeric || SwitchWords.All(facts.Tally);
@@ -52,7 +52,9 @@ internal sealed class FileMeaning(Study study, FileNumbers numbers, TimeGuess ti
         => facts.Tally.Filled == 0 ? ChannelGuess.Unused("empty in every row")
         : !IsValue(facts) ? ChannelGuess.Unused("texts, no numbers")
         : facts.Count == 0 && facts.Tally.Numbers > 0 ? ChannelGuess.Unused("a code for \"no value\" in every row")
-        : ChannelRules.Of(header, facts, context) is var guess && header.OtherUnit is { } other && !guess.IsUnused
+        : ChannelRules.Of(header, facts, context) is var guess && study.Layout.StrayNames is > 0 and int names && !guess.IsUnused
+        ? ChannelGuess.Either($"{names} names stand over {study.Layout.Fields} cells: is it this?", [.. guess.Channels])
+        : header.OtherUnit is { } other && !guess.IsUnused
         ? ChannelGuess.Either($"the name has two units, {header.Unit!.Written} and {other.Written}: is it this?", [.. guess.Channels])
         : guess;
 

@@ -19,6 +19,11 @@ internal static class HeatRules
             return temperature || header.Unit is null ? ChannelGuess.Is("heatingPipeTemperature", header, temperature ? Sureness.Sure : Sureness.Likely) with { Sensor = side } : ChannelGuess.Unused("of a pipe, but no temperature");
         }
 
+        if (header.HasAny(Idea.Supply, Idea.Return) && header.Has(Idea.Air))
+        {
+            return ChannelGuess.Unused("of the air in a duct, no channel");
+        }
+
         if (header.HasAny(Idea.Supply, Idea.Return) && (temperature || (header.Unit is null && header.HasAny(Idea.Heating, Idea.Water))))
         {
             return ChannelGuess.Is("heatingPipeTemperature", header, Sureness.Likely) with { Sensor = side };

@@ -7,6 +7,12 @@ internal static class HouseTags
 {
     private static readonly HashSet<string> Houses = ["kas", "gewachshaus", "gewaechshaus", "gwh", "drivhus", "vaeksthus", "serre", "invernadero", "serra", "greenhouse", "glasshouse", "gh"];
 
+    /// <summary>The house that a key of a long table names: by a word for it, or because its column is called so; null for none.</summary>
+    /// <param name="key">Header of the column.</param>
+    /// <param name="text">Its text in some rows.</param>
+    public static string? OfKey(HeaderText key, string text)
+        => Of(HeaderText.Of(text)) ?? (key.HasAny(Idea.House) || key.Words.Any(w => w.Idea == Idea.Inside && Houses.Contains(w.Word)) ? Of(HeaderText.Of($"house {text}")) ?? (SensorNames.Id(text) is { Length: > 0 } id ? id : null) : null);
+
     /// <summary>The number or letter behind a word for a house; null when there is none.</summary>
     public static string? Of(HeaderText header)
     {
@@ -30,6 +36,13 @@ internal static class HouseTags
             }
         }
 
-        return null;
+        return Prefixed(header);
+    }
+
+    /// <summary>"H1 Temp" is of house 1; "H1" alone may be a humidity.</summary>
+    private static string? Prefixed(HeaderText header)
+    {
+        string[] words = header.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return words is ["h", { Length: <= 2 } number, _, ..] && number.All(char.IsAsciiDigit) && number != "0" && header.Words.Any(w => w.Idea is Idea.Temperature or Idea.Humidity or Idea.CarbonDioxide or Idea.Vent or Idea.Screen or Idea.Pipe) ? number.TrimStart('0') : null;
     }
 }

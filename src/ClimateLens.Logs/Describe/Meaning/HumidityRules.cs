@@ -12,7 +12,9 @@ internal static class HumidityRules
         bool outside = header.Has(Idea.Outside) || context.IsWeather;
         if (header.HasAny(Idea.VapourPressureDeficit, Idea.HumidityDeficit))
         {
-            return outside ? ChannelGuess.Unused("a deficit outside, no channel") : Deficit(header);
+            return outside ? ChannelGuess.Unused("a deficit outside, no channel")
+                : header.Has(Idea.Leaf) ? ChannelGuess.Unused("a deficit at the leaves, no channel")
+                : Deficit(header);
         }
 
         if (header.Has(Idea.DewPoint))

@@ -17,6 +17,11 @@ internal static class LightRules
             return null;
         }
 
+        if (header.Unit?.Measures(Quantity.RadiantExposure) == true)
+        {
+            return Sum(header, facts);
+        }
+
         if (header.Unit?.Measures(Quantity.PhotonFlux) == true || (header.Has(Idea.Par) && header.Unit is null))
         {
             return outside ? ChannelGuess.Unused("PAR outside, no channel") : ChannelGuess.Is("ppfd", header, header.Unit is null ? Sureness.Likely : Sureness.Sure);
@@ -32,8 +37,15 @@ internal static class LightRules
             return Radiation(header, outside);
         }
 
-        return header.Unit is null ? Light(facts) : ChannelGuess.Unused($"light in {header.Unit.Written}, which no channel takes");
+        return SteeredRules.IsSwitch(facts) && header.Unit is null ? ChannelGuess.Unused("light as on and off, as of lamps; no channel")
+            : header.Unit is null ? Light(facts) : ChannelGuess.Unused($"light in {header.Unit.Written}, which no channel takes");
     }
+
+    /// <summary>A count that starts anew each day, or the amount of each row: a sum that the file repeats all day is neither.</summary>
+    private static ChannelGuess Sum(HeaderText header, ColumnFacts facts)
+        => header.HasAny(Idea.Par, Idea.Inside) ? ChannelGuess.Unused("a sum of light inside, no channel")
+        : Counters.Is(facts) ? ChannelGuess.Is("radiationSum", header, Sureness.Likely)
+        : ChannelGuess.Either("radiation as a sum: of each row, as the channel takes it?", "radiationSum");
 
     private static ChannelGuess Radiation(HeaderText header, bool outside)
         => header.Has(Idea.Inside) && !header.Has(Idea.Outside) ? ChannelGuess.Is("insideRadiation", header)

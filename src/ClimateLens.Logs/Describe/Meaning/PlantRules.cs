@@ -13,19 +13,24 @@ internal static class PlantRules
             return ChannelGuess.Is("leafWetness", header);
         }
 
-        if (header.Has(Idea.Moisture) || (header.Has(Idea.Medium) && header.Has(Idea.Humidity)))
+        if (header.Has(Idea.Moisture) || (header.HasAny(Idea.Medium, Idea.Pot) && header.Has(Idea.Humidity)))
         {
             return ChannelGuess.Is("mediumMoisture", header, header.Has(Idea.Medium) || header.Words.Any(w => w.Idea == Idea.Moisture && w.Word.Length > 8) ? Sureness.Sure : Sureness.Likely);
         }
 
-        if (header.Has(Idea.Medium) && (header.Has(Idea.Temperature) || IsTemperature(header)))
+        if (header.HasAny(Idea.Medium, Idea.Pot) && (header.Has(Idea.Temperature) || IsTemperature(header)))
         {
-            return ChannelGuess.Is("mediumTemperature", header);
+            return ChannelGuess.Is("mediumTemperature", header, header.Has(Idea.Medium) ? Sureness.Sure : Sureness.Likely);
         }
 
         if (header.Has(Idea.Leaf))
         {
             return header.HasAny(Idea.Temperature) || IsTemperature(header) ? ChannelGuess.Is("leafTemperature", header) : ChannelGuess.Unused("of leaves, but what the name does not say");
+        }
+
+        if (header.Has(Idea.Plant) && (header.Has(Idea.Temperature) || IsTemperature(header)))
+        {
+            return ChannelGuess.Either("of the leaves, or of the air between them?", "leafTemperature", "canopyTemperature");
         }
 
         if (!header.Has(Idea.Canopy))

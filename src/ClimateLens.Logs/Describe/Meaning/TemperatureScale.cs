@@ -85,7 +85,7 @@ internal sealed record TemperatureScale(string? Code, Sureness Sureness, string 
 
     /// <summary>Values of a column in °C.</summary>
     public static double[] Celsius(ColumnFacts facts, string code)
-        => UnitCatalogue.TryGet(Quantity.Temperature, code, out Unit unit) ? [.. facts.Values.Select(unit.ToSi)] : facts.Values;
+        => UnitCatalogue.TryGet(Quantity.Temperature, code, out Unit? unit) ? [.. facts.Values.Select(unit.ToSi)] : facts.Values;
 
     /// <summary>Values of a humidity in percent, whether it counts to 1 or to 100.</summary>
     public static double[] Percent(ColumnFacts facts)

@@ -39,8 +39,11 @@ internal static class Twins
         }
 
         Quantity quantity = ChannelCatalogue.Get(one.Channel.Channels[0]).Quantity;
-        UnitCatalogue.TryGet(quantity, one.Unit.Codes[0], out Unit a);
-        UnitCatalogue.TryGet(quantity, other.Unit.Codes[0], out Unit b);
+        if (!UnitCatalogue.TryGet(quantity, one.Unit.Codes[0], out Unit? a) || !UnitCatalogue.TryGet(quantity, other.Unit.Codes[0], out Unit? b))
+        {
+            return false;
+        }
+
         double scale = Math.Max(1e-9, Math.Abs(a.ToSi(one.Facts.At(0.9)) - a.ToSi(one.Facts.At(0.1))));
         (double First, double Second)[] pairs = [.. one.Facts.Values.Zip(other.Facts.Values).Where(p => !double.IsNaN(p.First) && !double.IsNaN(p.Second))];
         return pairs.Length > 10 && pairs.Count(p => Math.Abs(a.ToSi(p.First) - b.ToSi(p.Second)) <= Alike * Math.Max(scale, Math.Abs(a.ToSi(p.First)))) > Mostly * pairs.Length;

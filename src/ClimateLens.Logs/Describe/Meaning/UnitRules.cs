@@ -12,6 +12,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
 {
     private const double MostlyPossible = 0.7;
     private const double HighestShare = 1.1;
+    private const double MostPercent = 105;
     private const int FewTorn = 2;
     private const int ManyOf = 20;
 
@@ -23,16 +24,17 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
             return null;
         }
 
-        return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written)
-            : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)])
+        return facts.Header.Unit is { } written && written.Measures(channel.Quantity) ? Written(channel, facts, written.Code, written.Written, written.Place)
+            : facts.Header.Unit is { Quantities.Count: > 0 } other ? UnitGuess.Ask($"the file says {other.Written}, which is no unit of this channel", Kinds(channel))
+            : facts.Count == 0 ? UnitGuess.Ask("no value to judge by", Kinds(channel))
             : ByValues(channel, facts);
     }
 
-    private UnitGuess Written(Channel channel, ColumnFacts facts, string code, string written)
+    private UnitGuess Written(Channel channel, ColumnFacts facts, string code, string written, string place)
     {
         if (facts.Count == 0)
         {
-            return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" in the header; no value so far");
+            return UnitGuess.Is(code, Sureness.Likely, $"\"{written}\" {place}; no value so far");
         }
 
         if (channel.Quantity == Quantity.RelativeHumidity && IsShare(facts) && code == "%")
@@ -46,7 +48,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         }
 
         return Possible(channel, facts, code) >= MostlyPossible
-            ? UnitGuess.Is(code, Sureness.Sure, $"\"{written}\" in the header, {Span(facts)}")
+            ? UnitGuess.Is(code, Sureness.Sure, $"\"{written}\" {place}, {Span(facts)}")
             : UnitGuess.Ask($"the header says {written}, but {Span(facts)}", [code, .. Others(channel, facts, code)]);
     }
 
@@ -65,7 +67,7 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         Quantity.Angle => facts.Max is > 40 and <= 360 && facts.Min >= 0 ? UnitGuess.Is("deg", Sureness.Sure, Span(facts)) : UnitGuess.Ask(Span(facts), "deg"),
         Quantity.WaterDepth => Rain(facts),
         Quantity.Speed => UnitGuess.Ask($"no unit in the file, {Span(facts)}", "m/s", "km/h", "mph"),
-        _ => UnitGuess.Ask($"no unit in the file, {Span(facts)}", [.. UnitCatalogue.CodesOf(channel.Quantity).Take(3)]),
+        _ => UnitGuess.Ask($"no unit in the file, {Span(facts)}", Kinds(channel)),
     };
 
     private UnitGuess Temperature(Channel channel, ColumnFacts facts)
@@ -99,6 +101,11 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
 
     private static UnitGuess Share(ColumnFacts facts, double atLeast)
     {
+        if (facts.Median > MostPercent)
+        {
+            return UnitGuess.Ask($"{Span(facts)}, more than a percentage can be; tenths of it?", "%");
+        }
+
         if (!IsShare(facts))
         {
             return UnitGuess.Is("%", facts.Max > 5 ? Sureness.Sure : Sureness.Likely, Span(facts));
@@ -128,11 +135,13 @@ internal sealed class UnitRules(TemperatureScale scale, FileContext context, Fun
         return watts ? UnitGuess.Is("W/m2", Sureness.Likely, $"no unit in the file, {Span(facts)}") : UnitGuess.Ask($"no unit in the file, {Span(facts)}", "W/m2");
     }
 
+    private static string[] Kinds(Channel channel) => [.. UnitCatalogue.KindsOf(channel.Quantity).Select(u => u.Code).Take(4)];
+
     private static bool SameSize(string one, string other)
-        => UnitCatalogue.TryGet(Quantity.Pressure, one, out Unit a) && UnitCatalogue.TryGet(Quantity.Pressure, other, out Unit b) && a.Factor == b.Factor;
+        => UnitCatalogue.TryGet(Quantity.Pressure, one, out Unit? a) && UnitCatalogue.TryGet(Quantity.Pressure, other, out Unit? b) && a.Factor == b.Factor;
 
     private static double Possible(Channel channel, ColumnFacts facts, string code)
-        => !UnitCatalogue.TryGet(channel.Quantity, code, out Unit unit) ? 0
+        => !UnitCatalogue.TryGet(channel.Quantity, code, out Unit? unit) ? 0
         : facts.Values.Count(v => !double.IsNaN(v) && unit.ToSi(v) >= channel.SuspectLow - Slack(channel) && unit.ToSi(v) <= channel.SuspectHigh + Slack(channel)) / (double)Math.Max(1, facts.Count);
 
     /// <summary>A cold house or a hot spell is no wrong unit.</summary>

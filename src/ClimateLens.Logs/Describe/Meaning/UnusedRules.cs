@@ -1,5 +1,6 @@
 using ClimateLens.Logs.Describe.Numbers;
 using ClimateLens.Logs.Describe.Words;
+using ClimateLens.Nursery.Channels;
 
 namespace ClimateLens.Logs.Describe.Meaning;
 
@@ -20,9 +21,19 @@ internal static class UnusedRules
             return ChannelGuess.Unused("how far values part, no reading");
         }
 
+        if (header.Has(Idea.DayAverage) && header.HasAny(Idea.Temperature, Idea.Humidity))
+        {
+            return ChannelGuess.Unused("an average over a day, no reading");
+        }
+
         if (header.Has(Idea.Felt))
         {
             return ChannelGuess.Unused("how warm it feels, no channel");
+        }
+
+        if (header.Has(Idea.Rain) && header.Has(Idea.Rate))
+        {
+            return ChannelGuess.Unused("how hard it rains; the channel takes how much fell");
         }
 
         if (climate && header.HasAny(Idea.Time, Idea.Date) && header.Has(Idea.Rain))
@@ -35,12 +46,12 @@ internal static class UnusedRules
             return ChannelGuess.Unused($"the {(header.Has(Idea.Minimum) ? "lowest" : "highest")} value of a time, no reading");
         }
 
-        if (header.Has(Idea.Sum) && !header.HasAny(Idea.Water, Idea.Irrigation, Idea.Rain, Idea.Amount))
+        if (header.Has(Idea.Sum) && !header.HasAny(Idea.Water, Idea.Irrigation, Idea.Rain, Idea.Amount) && header.Unit?.Measures(Quantity.RadiantExposure) != true)
         {
             return ChannelGuess.Unused("a sum, no reading");
         }
 
-        if (header.Unit is { Quantities.Count: 0, Written: { Length: > 0 } written } && !header.HasAny(Idea.HumidityDeficit))
+        if (header.Unit is { Quantities.Count: 0, Written: { Length: > 0 } written } && (!header.HasAny(Idea.HumidityDeficit) || UnitWords.IsOfMass(written)))
         {
             return ChannelGuess.Unused($"in {written}, which no channel takes");
         }

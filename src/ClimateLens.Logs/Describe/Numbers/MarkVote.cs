@@ -5,6 +5,9 @@ namespace ClimateLens.Logs.Describe.Numbers;
 /// <summary>Decides between decimal point and comma from the numbers of all rows.</summary>
 internal static class MarkVote
 {
+    // Rows that were torn and joined leave a few numbers that nobody wrote: 1.028 and 18 become 1.02818.
+    private const double Stray = 0.005;
+
     /// <summary>The marks of a file.</summary>
     /// <param name="columns">The columns that hold numbers.</param>
     public static MarkGuess Of(IReadOnlyCollection<NumberTally> columns)
@@ -14,6 +17,8 @@ internal static class MarkVote
         char? blank = columns.FirstOrDefault(c => c.GroupMark != '\0')?.GroupMark;
         return (point > 0, comma > 0) switch
         {
+            (true, true) when point <= Stray * comma && Sum(columns, NumberShape.PointOrGroup) > point => One(',', comma, columns, blank),
+            (true, true) when comma <= Stray * point && Sum(columns, NumberShape.CommaOrGroup) > comma => One('.', point, columns, blank),
             (true, true) => Both(columns, point, comma),
             (true, false) => One('.', point, columns, blank),
             (false, true) => One(',', comma, columns, blank),
@@ -34,7 +39,9 @@ internal static class MarkVote
         char other = mark == '.' ? ',' : '.';
         NumberShape maybe = mark == '.' ? NumberShape.CommaOrGroup : NumberShape.PointOrGroup;
         NumberShape grouped = mark == '.' ? NumberShape.GroupedByComma : NumberShape.GroupedByPoint;
-        string evidence = string.Create(CultureInfo.InvariantCulture, $"{count} numbers with a decimal {Name(mark)}, none with a {Name(other)}");
+        long stray = Sum(columns, mark == '.' ? NumberShape.Comma : NumberShape.Point);
+        string few = stray == 0 ? $"none with a {Name(other)}" : string.Create(CultureInfo.InvariantCulture, $"{stray} with a {Name(other)} as in rows that were torn, none");
+        string evidence = string.Create(CultureInfo.InvariantCulture, $"{count} numbers with a decimal {Name(mark)}, {few}");
         if (Sum(columns, grouped) > 0)
         {
             return new MarkGuess($"{mark}", other, Sureness.Sure, $"{evidence} but between thousands");

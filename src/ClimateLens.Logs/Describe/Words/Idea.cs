@@ -8,13 +8,13 @@ internal enum Idea
     Radiation, Sun, Light, Par, Wind, Gust, Speed, Direction, Rain, Pressure, Moisture, Wetness, Conductivity, Acidity,
 
     // Where.
-    Air, Inside, Outside, Leaf, Canopy, Medium, Pipe, Supply, Return, Boiler,
+    Air, Inside, Outside, Leaf, Canopy, Medium, Pipe, Supply, Return, Boiler, Cover,
 
     // What is steered.
     Vent, Ventilation, LeeSide, WindSide, Screen, Heating, Valve, Mixing, Irrigation, Water, Amount, Counter, Fog, Fan, Lamp, Dosing, Power, Dehumidify,
 
     // Which figure of it.
-    SetPoint, Measured, Average, Minimum, Maximum, Deviation, Felt, Sum, Position, Alarm, Battery, Number, Place,
+    SetPoint, Measured, Average, Minimum, Maximum, Deviation, Felt, Sum, DayAverage, Position, Alarm, Battery, Number, Place,
 
     // Times.
     Date, Time, Start, End, Utc, Local, Year, Month, Day, Hour, Minute, DayOfYear,

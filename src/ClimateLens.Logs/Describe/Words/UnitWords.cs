@@ -10,6 +10,12 @@ namespace ClimateLens.Logs.Describe.Words;
 /// <param name="Written">As it stands in the file.</param>
 internal sealed record UnitMeaning(string Code, IReadOnlyList<Quantity> Quantities, string Written)
 {
+    /// <summary>Where it stands, for messages.</summary>
+    public string Place { get; init; } = "in the header";
+
+    /// <summary>Whether it says that it is of relative humidity: "%RH", "% rF".</summary>
+    public bool NamesHumidity => Measures(Quantity.RelativeHumidity) && Written.Any(char.IsLetter) && ((string[])["rh", "rv", "rf", "hr", "ur", "rlf", "rel"]).Any(w => Written.Contains(w, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>Whether it can be the unit of a quantity.</summary>
     public bool Measures(Quantity quantity) => Quantities.Contains(quantity);
 }
@@ -61,12 +67,22 @@ internal static class UnitWords
         ("oz", [Quantity.Mass], "oz ounce"),
         ("1", [Quantity.Percent], "m3/m3 m3m-3 cm3/cm3 v/v fraction"),
         ("1", [Quantity.OnOff], "0/1 on/off 0-1 1/0 aan/uit an/aus ein/aus til/fra bool boolean open/dicht"),
-        ("", [], "j/cm2 jcm-2 joule/cm2 j/cm joule mj/m2 mjm-2 j/m2 mol/m2 molm-2 mol/m2/d mol/m2/day mol/day kwh kw w wh ms/cm mscm-1 us/cm ds/m ms ec ph v mv volt ma a dbm db g/kg gr/kg gkg-1 kg/m3 kj/kg l/h l/min lpm m3/h kpas hz rpm k w/m m2 n/a"),
+        ("J/cm2", [Quantity.RadiantExposure], "j/cm2 jcm-2 joule/cm2 j/qcm joules/cm2"),
+        ("J/m2", [Quantity.RadiantExposure], "j/m2 jm-2 joule/m2"),
+        ("kJ/m2", [Quantity.RadiantExposure], "kj/m2 kjm-2"),
+        ("MJ/m2", [Quantity.RadiantExposure], "mj/m2 mjm-2"),
+        ("Wh/m2", [Quantity.RadiantExposure], "wh/m2 whm-2"),
+        ("kWh/m2", [Quantity.RadiantExposure], "kwh/m2 kwhm-2"),
+        ("J/cm2/h", [Quantity.Irradiance], "j/cm2/h j/cm2h jcm-2h-1 j/cm2/u j/cm2/std"),
+        ("", [], "bft beaufort pulsen pulses pulse puls imp impulse impulsen tips tick ticks counts j/cm joule mm/h mm/hr mmh-1 mm/u mm/std in/h in/hr inch/h mol/m2 molm-2 mol/m2/d mol/m2/day mol/day kwh kw w wh ms/cm mscm-1 us/cm ds/m ms ec ph v mv volt ma a dbm db g/kg gr/kg gkg-1 kg/m3 kj/kg l/h l/min lpm m3/h kpas hz rpm k w/m m2 n/a"),
     ];
 
     private static readonly FrozenDictionary<string, (string Code, Quantity[] Quantities)> ByWord = Table
         .SelectMany(row => row.Words.Split(' ').Select(word => KeyValuePair.Create(Canonical(word.Replace('_', ' ')), (row.Code, row.Quantities))))
         .DistinctBy(pair => pair.Key).ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>Whether a unit is grams a kilogram of air, which no channel takes: it takes pressure and temperature to make it grams a cubic metre.</summary>
+    public static bool IsOfMass(string written) => Canonical(written) is "g/kg" or "gr/kg" or "gkg-1";
 
     /// <summary>The unit that a text is as a whole, or null.</summary>
     public static UnitMeaning? Of(string text)

@@ -5,17 +5,18 @@ internal static partial class WordTable
 {
     private static (Idea Idea, string Words)[] Figures =>
     [
-        (Idea.SetPoint, "set setpoint* set_point* setp sp setpt stp soll sollwert* *soll *sollwert* sollw instelling* ingesteld* ingest gewenst* berekend* berek streef* setpunt* saetpunkt* *saetpunkt* setpunkt* onsket krav *krav consigne* consigna* impostat* target desired demand* reference* riferimento heating_temperature"),
+        (Idea.SetPoint, "set setpoint* set_point* setp sp setpt stp soll sollwert* *soll *sollwert* sollw instelling* ingesteld* ingest gewenst* berekend* berek ber streef* setpunt* saetpunkt* *saetpunkt* setpunkt* onsket krav *krav consigne* consigna* impostat* target desired demand* reference* riferimento heating_temperature"),
         (Idea.Measured, "measured meas actual act gemeten ist istwert* gemessen malt aktuel aktuelle mesure* medid* misurat* real"),
         (Idea.Average, "avg average mean gemiddeld* gem mittel* *mittel *mittelwert* durchschnitt* gns gennemsnit* snit middel moyen* moy media medio promedio"),
         (Idea.Minimum, "min minimum minimal* minima minimo mini laagste tiefst*"),
         (Idea.Maximum, "max maximum maximal* maxima maximo massim* maks* maxi hoogste hochst* peak"),
-        (Idea.Deviation, "std stdev sd stabw standard_deviation stddev variance afwijking abweichung afvigelse ecart desviacion deviazione differenz difference diff verschil delta"),
+        (Idea.Deviation, "std stdev sd stabw standard_deviation stddev variance afwijking abweichung afvigelse ecart desviacion deviazione differenz difference diff verschil delta spredning afvig*"),
         (Idea.Felt, "apparent feels_like feelslike heat_index windchill wind_chill gevoelstemp* gefuhlt* foelt folt_temperatur ressenti* sensacion percepita"),
+        (Idea.DayAverage, "etmaal* dogn* running rolling moving 24_h tagesmittel* tagestemp* dagtemp* giornalier* journalier* diari*"),
         (Idea.Sum, "sum som *som summe *summe *summen *sum cumul* total* totaal* dagtotaal gesamt* ialt acum* accum* somme suma somma daily dagelijks"),
         (Idea.Position, "position* pos stand *stand stellung* *stellung offnung* oeffnung* opening* abning* posicion* posizion* apertura* open"),
-        (Idea.Alarm, "alarm* alert* storing* storung* stoerung* fejl fault* error* warn* status state flag quality qc code"),
-        (Idea.Battery, "battery* batt* akku rssi signal voltage volt* snr firmware"),
+        (Idea.Alarm, "alarm* alert* storing* storung* stoerung* fejl fault* error* warn* status state flag quality qc code limit* grens* grenz* graense* soglia limite* trend*"),
+        (Idea.Battery, "battery* batt* akku rssi signal voltage volt* snr firmware ptemp panel panel_temp cpu board chip"),
         (Idea.Number, "record rec id nr num no index sort row lfd volgnr lobenr sequence seq order"),
         (Idea.Place, "lat latitude lon long longitude lng altitude elevation height hohe hoogte"),
     ];

@@ -12,7 +12,7 @@ internal static partial class WordTable
 
     private static (Idea Idea, string Words)[] Measured =>
     [
-        (Idea.Temperature, "temp tmp temper t ta tair tin tout temperatur temperature temperatuur temperatura *temperatur* *temperatuur* *temperatura* *temp tempe temp* luftt luchtt"),
+        (Idea.Temperature, "temp tmp temper t ta tair tin tout tsoil tleaf tcanopy tcan tpipe temperatur temperature temperatuur temperatura *temperatur* *temperatuur* *temperatura* *temp tempe temp* luftt luchtt planttemperat* pflanzentemperat* plantetemperat* mattemperat* mattentemperat* beettemperat*"),
         (Idea.Humidity, "rh rv hr ur rlf rf r_h r_v r_f h_r u_r rel_f relf relhum hum humid humidity humidite humedad umidita *humid* *feucht* *vocht* *fugt* hygro* hygrometr* hygrometrie igrometr* rhin rhout"),
         (Idea.Absolute, "abs absolute absolut* absoluut absoluta assoluta absolue av ah mixing_ratio humidity_ratio vapour_pressure vapor_pressure dampdruk dampfdruck damptryk"),
         (Idea.VapourPressureDeficit, "vpd dpv vapour_pressure_deficit vapor_pressure_deficit dampdrukdeficit* dampfdruckdefizit* damptryksdeficit* deficit_de_pression_de_vapeur deficit_pression_vapeur deficit_de_presion_de_vapor deficit_presion_vapor deficit_di_pressione_di_vapore deficit_pressione_vapore deficit_pression_de_vapeur"),
@@ -23,31 +23,32 @@ internal static partial class WordTable
         (Idea.CarbonDioxide, "co2 carbon_dioxide carbondioxide kohlendioxid* koolzuur* kooldioxide kuldioxid* dioxyde_de_carbone gaz_carbonique dioxido_de_carbono anhidrido_carbonico anidride_carbonica biossido_di_carbonio"),
         (Idea.Radiation, "radiation* rad irrad* solar* pyran* piran* solarimeter* solarimetr* insolation *straling* *strahlung* *stralung* rayonnement* radiacion* radiazion* irraggiamento* global globaal globale globalstr* glob srad rn slr*"),
         (Idea.Sun, "sun sunlight zon zonlicht sonne sonnenlicht sol sollys soleil sole sunshine"),
-        (Idea.Light, "light* licht* *licht lys lysintensitet lysstyrke lysniveau *lys lumiere* luminosit* eclairement luz luminosidad iluminacion luce illuminamento illuminance lux klux brightness helligkeit* beleuchtungsstarke luminance intensidad_luminosa"),
+        (Idea.Light, "light* licht* *licht lys lysmaling* lysintensitet lysstyrke lysniveau *lys lumiere* luminosit* eclairement luz luminosidad iluminacion luce illuminamento illuminance lux klux brightness helligkeit* beleuchtungsstarke luminance intensidad_luminosa"),
         (Idea.Par, "par ppfd ppf pfd quantum* photosynth* fotosynth* fotosint* umol"),
-        (Idea.Wind, "wind* vind* viento vento anemo* du_vent vent_vitesse force_du_vent ws wd windsnelheid windrichting"),
+        (Idea.Wind, "wind* vind* viento vento anemo* du_vent vent_vitesse force_du_vent ws wd windsnelheid windrichting wspd wspeed wndspd wdir"),
         (Idea.Gust, "gust* windstoot* windbo* windboe* vindstod* rafale* racha* raffic* boen"),
-        (Idea.Speed, "speed *speed spd vel velocity snelheid *snelheid *geschwindigkeit *hastighed vitesse velocidad velocita ws windsp"),
-        (Idea.Direction, "dir direction *direction *richting *richtung *retning direccion direzione winddir wd"),
+        (Idea.Speed, "speed *speed spd vel velocity snelheid *snelheid *geschwindigkeit *hastighed vitesse velocidad velocita ws windsp wspd wspeed wndspd"),
+        (Idea.Direction, "dir direction *direction *richting *richtung *retning direccion direzione winddir wd wdir"),
         (Idea.Rain, "rain* precip* *regen regen* neerslag* niederschlag* regn* nedbor* pluie* pluvio* lluvia* piogg* prcp rainfall"),
         (Idea.Pressure, "pressure press baro* luchtdruk* luftdruck* lufttryk* pression* presion* qnh mslp slp airpress* atmospheric_pressure presion_atmosferica pression_atmospherique pressione_atmosferica patm"),
         (Idea.Moisture, "moisture vwc vw watergehalte* wassergehalt* vandindhold* teneur_en_eau contenuto_idrico contenido_de_agua tensio* humedad_del_suelo humedad_suelo umidita_del_suolo umidita_suolo humidite_du_sol humidite_sol bodenfeuchte* bodemvocht* jordfugt* substratfeuchte* substraatvocht*"),
-        (Idea.Wetness, "wetness natheid bladnat* blattnasse* blattnaesse* bladfugt* humectation* mouillure* humectacion* mojado bagnatura* lws lwd leafwet*"),
+        (Idea.Wetness, "wetness natheid bladnat* blattnasse* blattnaesse* bladfugt* humectation* mouillure* humectacion* mojado bagnatura* lws lwd leafwet* leaf_wet lwet"),
         (Idea.Conductivity, "ec conductivity leitfahigkeit* leitfaehigkeit* ledningsevne ledetal conductivite conductividad conducibilita geleidbaarheid"),
         (Idea.Acidity, "ph acidity zuurgraad acidite"),
     ];
 
     private static (Idea Idea, string Words)[] Places =>
     [
-        (Idea.Air, "air lucht* luft* aire aria air* meetbox messbox"),
+        (Idea.Air, "air lucht* luft* aire aria air* ambient meetbox messbox"),
         (Idea.Inside, "inside* indoor* in int binnen* kas kaslucht* kas* innen* gewachshaus* gewaechshaus* gwh inde indendors drivhus* vaeksthus* interieur* interior* interno interna internal serre* invernadero* serra greenhouse* glasshouse* gh room raum* rum ambiance ambiente innent"),
         (Idea.Outside, "outside* outdoor* out outs outdoors ext exterieur* exterior* external esterno esterna estern* buiten* aussen* ausen* ude ude* udendors exterieure weather* meteo* weer* wetter* vejr* fuori"),
-        (Idea.Leaf, "leaf* foliage blad bladtemp* *blad blatt* plant_temp* planttemp* plantetemp* pflanzentemp* feuille* foliaire* hoja* foliar* foglia* fogliar* leaft"),
-        (Idea.Canopy, "canopy* crop* gewas* bestand bestandes* bestandstemp* afgrode* couvert cultivo coltura in_crop"),
-        (Idea.Medium, "medium substrat* substraat* soil* slab* matte* potgrond grond* bodem* boden* topf* potte potting jord* root* wortel* wurzel* rodzone suelo sustrat* suolo terreno terriccio terreau peat coco du_sol growing_medium"),
-        (Idea.Pipe, "pipe* *buis buis* *buizen *rohr rohr* heizrohr* *ror ror* varmeror* tube* tuyau* tubo* tuberia* tubi tubazion* rail buisrail*"),
+        (Idea.Leaf, "leaf* foliage blad bladtemp* *blad blatt* plant_temp* planttemp* plantetemp* planttemperat* pflanzentemperat* plantetemperat* pflanzentemp* feuille* foliaire* hoja* foliar* foglia* fogliar* leaft tleaf"),
+        (Idea.Canopy, "canopy* crop* gewas* bestand bestandes* bestandstemp* afgrode* couvert cultivo coltura in_crop tcanopy tcan"),
+        (Idea.Medium, "medium substrat* substraat* soil* slab* matte* potgrond grond* bodem* boden* topf* potte potting jord* root* wortel* wurzel* rodzone suelo sustrat* suolo terreno terriccio terreau peat coco du_sol growing_medium tsoil mat mattemp* mattemperat* mattentemp* mattentemperat* beettemp* beettemperat*"),
+        (Idea.Pipe, "pipe* *buis buis* *buizen *rohr rohr* heizrohr* *ror ror* varmeror* tube* tuyau* tubo* tuberia* tubi tubazion* rail buisrail* tpipe"),
         (Idea.Supply, "flow supply aanvoer* vorlauf* fremlob* depart mandata impulsion ida"),
         (Idea.Return, "return* retour* rucklauf* ruecklauf* returlob* retorno ritorno"),
+        (Idea.Cover, "glass glas verre vidrio vetro kasdek dek cover cladding roof dach dak"),
         (Idea.Boiler, "boiler* ketel* kessel* kedel* chaudiere* caldera* caldaia* buffer*"),
     ];
 

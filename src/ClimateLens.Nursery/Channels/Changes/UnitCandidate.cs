@@ -8,7 +8,7 @@ namespace ClimateLens.Nursery.Channels.Changes;
 /// <param name="Slope">Slope. [1]</param>
 /// <param name="Offset">Offset. [SI unit of the channel]</param>
 /// <param name="IsScale">Whether a ratio tells it, rather than a difference.</param>
-internal readonly record struct UnitCandidate(Unit Unit, bool IsAfter, double Slope, double Offset, bool IsScale)
+internal sealed record UnitCandidate(Unit Unit, bool IsAfter, double Slope, double Offset, bool IsScale)
 {
     /// <summary>
     /// The changes that can be told from what houses and weather do by themselves. Light rises and falls several times over from one

@@ -75,7 +75,7 @@ internal static class ChannelKeys
             return null;
         }
 
-        if (UnitCatalogue.TryGet(quantity, name, out Unit unit))
+        if (UnitCatalogue.TryGet(quantity, name, out Unit? unit))
         {
             return unit;
         }

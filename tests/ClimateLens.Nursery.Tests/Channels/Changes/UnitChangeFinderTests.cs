@@ -159,7 +159,7 @@ public class UnitChangeFinderTests
     private static IReadOnlyList<FoundUnitChange> Find(string channel, string declared, Func<int, double> value)
     {
         Channel known = ChannelCatalogue.Get(channel);
-        Assert.True(UnitCatalogue.TryGet(known.Quantity, declared, out Unit unit));
+        Assert.True(UnitCatalogue.TryGet(known.Quantity, declared, out Unit? unit));
         return UnitChangeFinder.Find(Stamps, [.. Enumerable.Range(0, Stamps.Length).Select(value)], known, unit);
     }
 
@@ -167,8 +167,8 @@ public class UnitChangeFinderTests
     private static double Read(string channel, double si, string declared, string written)
     {
         Quantity quantity = ChannelCatalogue.Get(channel).Quantity;
-        Assert.True(UnitCatalogue.TryGet(quantity, declared, out Unit read) & UnitCatalogue.TryGet(quantity, written, out Unit wrote));
-        return read.ToSi(wrote.FromSi(si));
+        Assert.True(UnitCatalogue.TryGet(quantity, declared, out Unit? read) & UnitCatalogue.TryGet(quantity, written, out Unit? wrote));
+        return read!.ToSi(wrote!.FromSi(si));
     }
 
     private static double True(string channel, int i) => channel switch

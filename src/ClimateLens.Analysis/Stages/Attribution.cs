@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
+using ClimateLens.Analysis.Reviews;
+
+namespace ClimateLens.Analysis.Stages;
+
+/// <summary>
+/// Who put the humidity there: the house balance of the weeks before, the waterings against alike stretches without one, and where both bear it the period replayed with something done otherwise.
+/// A number is given only where the balance has skill on days that it has not seen and the comparison does not contradict it. Method, sources and error: docs/science/causes.md.
+/// </summary>
+public static class Attribution
+{
+    /// <summary>Finds what can be said of the causes.</summary>
+    /// <param name="house">The house period.</param>
+    /// <param name="past">The weeks before, by <see cref="Past"/>; null where there are none.</param>
+    /// <param name="risk">Its risk hours.</param>
+    public static CauseState Of(HousePeriod house, HousePeriod? past, RiskState risk)
+    {
+        HousePeriod? before = past is null ? null : CanopyCover.Add(AirStates.Add(past));
+        HouseBalance? balance = before is null ? null : HouseBalance.Of(before);
+        string? whyNot = HouseBalance.WhyNot(before, balance);
+        CauseState state = new()
+        {
+            Balance = balance is { Fit.IsFitted: true } ? CauseReports.Of(balance) : null,
+            WhyNot = whyNot ?? "",
+        };
+        if (balance is null || risk.Total is not Estimate total)
+        {
+            return state with { WhyNot = whyNot ?? "The risk hours of the period carry no total." };
+        }
+
+        WateringMatch? match = house.HasAir && OtherWaterings.AnyWetting(house) ? WateringMatch.Of(before!, house, balance) : null;
+        state = state with { Waterings = match is null ? null : CauseReports.Of(match, house.Frame.Axis.Step.TotalHours) };
+        if (whyNot is not null)
+        {
+            return state;
+        }
+
+        if (match?.Agrees == false)
+        {
+            return state with { WhyNot = "The house balance and the comparison of waterings with alike hours contradict each other: this week's data cannot tell. A day without watering over the leaves, or vent position in the export, would make them tell." };
+        }
+
+        if (WhyNotWatered(house, balance) is string why)
+        {
+            return state with { WhyNot = why };
+        }
+
+        ReplayedWeeks weeks = WeekReplay.Of(house, risk, balance);
+        return state with
+        {
+            WhatIfs = WhatIfs.Of(weeks, total),
+            Shares = WhatIfs.Shares(weeks, total),
+            NotReplayed = NotReplayed(weeks.Known),
+        };
+    }
+
+    /// <summary>Waterings over the leaves in the period, of which the weeks before have none, are strange to the balance.</summary>
+    private static string? WhyNotWatered(HousePeriod house, HouseBalance balance)
+        => OtherWaterings.AnyWetting(house) && !balance.Fit.Terms.LeafWatering
+            ? "The weeks before the period have no watering over the leaves: what one does to the humidity of this house is not known yet."
+            : null;
+
+    private static ImmutableSortedDictionary<string, string> NotReplayed(Change known)
+    {
+        var reasons = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        if (!known.HasFlag(Change.WiderSpacing))
+        {
+            reasons[ChangeNames.WhatIf(Change.WiderSpacing)] = "Ground cover is not known: name the crop with its day of potting (or pinch) and its spacing in the nursery file.";
+        }
+
+        if (!known.HasFlag(Change.HeatAndVentBeforeSunrise))
+        {
+            reasons[ChangeNames.WhatIf(Change.HeatAndVentBeforeSunrise)] = "Vent position is not logged: what more venting would do cannot be told.";
+        }
+
+        return reasons.ToImmutable();
+    }
+}
