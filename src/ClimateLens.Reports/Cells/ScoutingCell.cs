@@ -38,7 +38,7 @@ public sealed class ScoutingCell : IReportCell
             + "no link does not show that there is none. Earlier weeks are worked out with fewer draws than on their own pages.");
     }
 
-    /// <summary>Weeks from left to right, the latest ones: so it stays low and fits a printed page.</summary>
+    /// <summary>Weeks from left to right, the latest ones: so it stays low and fits the width of paper.</summary>
     private static void Table(HtmlBuilder body, ScoutingReport scouting, ScoutedSymptom[] shown)
     {
         int first = Math.Max(0, scouting.Weeks.Length - MostWeeks);
