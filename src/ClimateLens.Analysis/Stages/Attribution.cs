@@ -30,7 +30,11 @@ public static class Attribution
         }
 
         WateringMatch? match = house.HasAir && OtherWaterings.AnyWetting(house) ? WateringMatch.Of(before!, house, balance) : null;
-        state = state with { Waterings = match is null ? null : CauseReports.Of(match, house.Frame.Axis.Step.TotalHours) };
+        state = match is null ? state : state with
+        {
+            Waterings = CauseReports.Of(match, house.Frame.Axis.Step.TotalHours),
+            Balance = state.Balance is { } report ? CauseReports.With(report, match) : null,
+        };
         if (whyNot is not null)
         {
             return state;
