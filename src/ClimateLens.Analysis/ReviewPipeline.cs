@@ -33,8 +33,9 @@ public static class ReviewPipeline
         ImmutableArray<Watering>? waterings = Waterings.Find(house, risk); // against the cut-off, with the air before and after
         HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
         CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        OutlookReport? outlook = Tonight.Of(house, past, risk);  // the coming night, where the nights before foretell it
         ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes); // what to know and do, most hours at stake first
         SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what the weeks before say of the sensors; changes nothing
-        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes);
+        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes, outlook);
     }
 }
