@@ -35,10 +35,11 @@ public static class ReviewPipeline
         ImmutableArray<Watering>? waterings = Waterings.Find(house, risk); // against the cut-off, with the air before and after
         HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
         CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        OutlookReport? outlook = Tonight.Of(house, past, risk);  // the coming night, where the nights before foretell it
         PotState pots = PotChecked.Of(house, past);              // rounds, band, swings, dry-downs, graders, drying, roots
         CareState care = CareRecords.Of(house);                  // rotation, doses, floors, tanks, re-entry, growth
         ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes, pots, care); // what to know and do, most hours at stake first
         SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what the weeks before say of the sensors; changes nothing
-        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes, pots, care);
+        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes, outlook, pots, care);
     }
 }

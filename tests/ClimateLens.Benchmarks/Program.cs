@@ -10,6 +10,7 @@ return args switch
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),
+    ["house-week"] => HouseWeekCost.Run(),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
     ["causes-recovery", ..] => CausesRecoveryTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),

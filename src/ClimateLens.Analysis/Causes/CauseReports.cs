@@ -23,8 +23,15 @@ internal static class CauseReports
             Rounded(balance.Score?.Persistence.Skill),
             Rounded(balance.Score?.DailyCurve.Skill),
             balance.HasSkill,
-            [.. Lacks(fit.Terms)]);
+            [.. Lacks(fit.Terms)])
+        {
+            Learned = balance.Learned is LearnedResponse learned ? Of(learned, balance.Score) : null,
+        };
     }
+
+    /// <summary>The balance's report with what its challenger gives for the waterings that were compared.</summary>
+    public static HouseBalanceReport With(HouseBalanceReport report, WateringMatch match)
+        => report.Learned is not { } learned || double.IsNaN(match.Learned.Value) ? report : report with { Learned = learned with { EffectGm3 = Of(match.Learned) } };
 
     /// <summary>The comparison as the review tells it.</summary>
     public static MatchedWaterings Of(WateringMatch match, double stepHours)
@@ -44,6 +51,20 @@ internal static class CauseReports
             [.. effect.LeftOut],
             effect.Placebo.Sets,
             Rounded(effect.Placebo.RejectionRate));
+    }
+
+    private static LearnedResponseReport Of(LearnedResponse learned, HeldOutScore? balance)
+    {
+        (double own, double other) = balance is null ? (double.NaN, double.NaN) : HeldOutScore.OnCommonSteps(learned.Score, balance);
+        return new LearnedResponseReport(
+            learned.UsesTrees ? "planeAndTrees" : "plane",
+            learned.Score.HeldOutDays,
+            Rounded(learned.Score.Persistence.Skill),
+            Rounded(learned.Score.DailyCurve.Skill),
+            Rounded(Math.Sqrt(own)),
+            Rounded(Math.Sqrt(other)),
+            double.IsNaN(own - other) ? null : own < other ? "learned" : "balance",
+            null);
     }
 
     private static BalanceParameter Of(FittedTerm term) => new(

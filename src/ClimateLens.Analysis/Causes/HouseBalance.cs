@@ -7,8 +7,11 @@ namespace ClimateLens.Analysis.Causes;
 /// <param name="Inputs">Columns of those weeks.</param>
 /// <param name="Fit">The fit; see its problem where there is none.</param>
 /// <param name="Score">How it did on days held out; null where that could not be told.</param>
-internal sealed record HouseBalance(BalanceInputs Inputs, BalanceFit Fit, BalanceScore? Score)
+internal sealed record HouseBalance(BalanceInputs Inputs, BalanceFit Fit, HeldOutScore? Score)
 {
+    /// <summary>Its challenger, scored on the same days; null where there is no balance or too little to learn from.</summary>
+    public LearnedResponse? Learned { get; init; }
+
     /// <summary>Fewer days than this before the period carry no balance: two weeks. Choice of this project. [d]</summary>
     public const int FewestDays = 14;
 
@@ -21,7 +24,7 @@ internal sealed record HouseBalance(BalanceInputs Inputs, BalanceFit Fit, Balanc
     {
         BalanceInputs inputs = BalanceColumns.Of(before, before.FirstStep);
         BalanceFit fit = BalanceFit.Of(inputs);
-        return new HouseBalance(inputs, fit, fit.IsFitted ? BalanceScore.Of(inputs) : null);
+        return new HouseBalance(inputs, fit, fit.IsFitted ? BalanceScore.Of(inputs) : null) { Learned = fit.IsFitted ? LearnedResponse.Of(inputs) : null };
     }
 
     /// <summary>Why it says nothing; null where it does.</summary>

@@ -17,7 +17,7 @@ internal sealed class Residuals
     /// <param name="firstStep">The step with which a replay begins.</param>
     public Residuals(HouseBalance balance, TimeAxis axis, int firstStep)
     {
-        BalanceScore score = balance.Score!;
+        HeldOutScore score = balance.Score!;
         _perDay = (int)Math.Round(24 / score.StepHours);
 
         // The weeks before end where the period starts, at midnight; both count their steps back from it.

@@ -12,7 +12,8 @@ namespace ClimateLens.Analysis.Causes;
 /// <summary>What waterings over the leaves did to the humidity of the house, by comparison and by the balance.</summary>
 /// <param name="Measured">By comparison with alike stretches without watering.</param>
 /// <param name="Modelled">What the balance gives for the same waterings. [g/m³]</param>
-internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled)
+/// <param name="Learned">What the learned response gives for them: the value, with what two halves of the days give by themselves. [g/m³]</param>
+internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled, Interval Learned)
 {
     private const int ModelDraws = 40;
     private const int MatchDraws = 400;
@@ -33,7 +34,10 @@ internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled)
         int[] starts = Starts([.. before.Events, .. house.Events.Where(e => e.Start >= house.Input.Period.Start)], axis);
         MatchDesign design = new() { StepHours = axis.Step.TotalHours, Draws = MatchDraws, Seed = unchecked((ulong)Uncertainty.BiasDraws.Seed) };
         MatchedEffect measured = EventMatching.Of(all.HumidityGm3, treated, starts, Covariates(all, axis), design);
-        return new WateringMatch(measured, balance.Fit.IsFitted ? Model(all, balance.Fit, measured, design) : Interval.Unknown);
+        MatchedEvent[] compared = [.. measured.Events.Where(e => e.Outcome == MatchOutcome.Matched)];
+        return !balance.Fit.IsFitted || compared.Length == 0
+            ? new WateringMatch(measured, Interval.Unknown, Interval.Unknown)
+            : new WateringMatch(measured, Model(all, balance.Fit, compared, design), balance.Learned is LearnedResponse learned ? Learn(all, learned, compared, design) : Interval.Unknown);
     }
 
     private static bool[] Treated(BalanceInputs all)
@@ -76,17 +80,10 @@ internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled)
     }
 
     /// <summary>The same mean over the same waterings: the balance with all water less the balance without.</summary>
-    private static Interval Model(BalanceInputs all, BalanceFit fit, MatchedEffect measured, MatchDesign design)
+    private static Interval Model(BalanceInputs all, BalanceFit fit, MatchedEvent[] compared, MatchDesign design)
     {
-        MatchedEvent[] events = [.. measured.Events.Where(e => e.Outcome == MatchOutcome.Matched)];
-        if (events.Length == 0)
-        {
-            return Interval.Unknown;
-        }
-
         int times = BalanceFit.JoinedSteps(all.StepHours);
-        BalanceInputs dry = all with { LeafWetted = new double[all.Steps], FloorWetted = new double[all.Steps] };
-        PreparedReplay with = new(all, fit.Terms, times), without = new(dry, fit.Terms, times);
+        PreparedReplay with = new(all, fit.Terms, times), without = new(Dry(all), fit.Terms, times);
         SeededRandom random = new(design.Seed);
         double value = Mean(fit.Parameters());
         return Interval.OfDraws(value, Enumerable.Range(0, ModelDraws).Select(_ => Mean(fit.Draw(random))).Where(double.IsFinite).ToArray());
@@ -100,9 +97,25 @@ internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled)
                 effect[i] -= plain[i];
             }
 
-            double[] rises = [.. events.Select(e => Rise(effect, e.Start / times, design, all.StepHours * times)).Where(double.IsFinite)];
-            return rises.Length == 0 ? double.NaN : rises.Average();
+            return MeanRise(effect, compared, times, design, all.StepHours * times);
         }
+    }
+
+    /// <summary>The same by the learned response.</summary>
+    private static Interval Learn(BalanceInputs all, LearnedResponse learned, MatchedEvent[] compared, MatchDesign design)
+    {
+        int times = BalanceFit.JoinedSteps(all.StepHours);
+        (double value, double one, double other) = learned.Effect(
+            ThinnedInputs.Of(all, times), ThinnedInputs.Of(Dry(all), times), effect => MeanRise(effect, compared, times, design, all.StepHours * times));
+        return new Interval(value, Math.Min(value, Math.Min(one, other)), Math.Max(value, Math.Max(one, other)));
+    }
+
+    private static BalanceInputs Dry(BalanceInputs all) => all with { LeafWetted = new double[all.Steps], FloorWetted = new double[all.Steps] };
+
+    private static double MeanRise(double[] effect, MatchedEvent[] compared, int times, MatchDesign design, double stepHours)
+    {
+        double[] rises = [.. compared.Select(e => Rise(effect, e.Start / times, design, stepHours)).Where(double.IsFinite)];
+        return rises.Length == 0 ? double.NaN : rises.Average();
     }
 
     private static double Rise(double[] effect, int start, MatchDesign design, double stepHours)

@@ -1,3 +1,5 @@
+using ClimateLens.Analysis.Gridding;
+using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Science.Balance;
@@ -9,7 +11,7 @@ namespace ClimateLens.Analysis.Causes;
 /// <remarks>
 /// <para><b>Method:</b> in each draw the balance runs once for each set with the same parameters; its difference to the run as it was goes onto the measured air, and the hours are judged by the code that judged
 /// them as they were, under the draw's errors of sensors and canopy. What the balance misses on a day held out is drawn by whole days and added to the difference in the measure in which the two runs
-/// part: <c>Δ/(|Δ| + s)</c> of it, with s its root mean square (choice of this project).</para>
+/// part: <c>Δ/(|Δ| + s)</c> of it, with s its root mean square (choice of this project). All of it runs in the steps of the balance (<see cref="CoarserPeriod"/>), the week as it was too.</para>
 /// </remarks>
 internal sealed class WeekReplay
 {
@@ -28,7 +30,9 @@ internal sealed class WeekReplay
 
     private WeekReplay(HousePeriod house, RiskState risk, HouseBalance balance)
     {
+        house = LeafState.Add(CoarserPeriod.Of(house));
         (_house, _risk, _balance) = (house, risk, balance);
+        HourTable hours = HourTable.Of(house);
         _known = KnownChanges(house, balance);
         _telling = Telling(house, risk);
         _firstHour = Math.Max(0, risk.Hours.FirstOfPeriod - (24 * DaysBefore));
@@ -46,7 +50,7 @@ internal sealed class WeekReplay
                     others[still] = other = still == Change.None ? house : OtherHouse.Under(house, risk.CutOffs, still);
                 }
 
-                _weeks[(int)set] = new OtherWeek(house, other, risk.Hours, _firstHour, set.HasFlag(Change.HeatAndVentBeforeSunrise) ? warmth : none, columns, balance.Fit.Terms);
+                _weeks[(int)set] = new OtherWeek(house, other, hours, _firstHour, set.HasFlag(Change.HeatAndVentBeforeSunrise) ? warmth : none, columns, balance.Fit.Terms);
             }
         }
     }

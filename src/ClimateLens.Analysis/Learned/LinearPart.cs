@@ -4,8 +4,8 @@ namespace ClimateLens.Analysis.Learned;
 
 /// <summary>A plane through the rows: least squares with a small penalty on its slopes, so that inputs that say the same share the weight.</summary>
 /// <remarks>
-/// <para><b>Formula:</b> weights w minimise Σ (y - w·x - b)² + λ n w·w for inputs x of mean 0 and spread 1 and λ = <see cref="Penalty"/>.</para>
-/// <para><b>Source:</b> [HK70]; λ is a choice of this project.</para>
+/// <para><b>Formula:</b> weights w minimise Σ (y - w·x - b)² + λ n w·w for inputs x of mean 0 and spread 1 and λ the penalty.</para>
+/// <para><b>Source:</b> [HK70]; <see cref="Penalty"/> is a choice of this project.</para>
 /// </remarks>
 internal sealed class LinearPart
 {
@@ -19,7 +19,8 @@ internal sealed class LinearPart
     /// <summary>Fits the plane.</summary>
     /// <param name="rows">Inputs, scaled, a row each; at least one row.</param>
     /// <param name="targets">What each row should give. [any unit]</param>
-    public static LinearPart Fit(double[][] rows, double[] targets)
+    /// <param name="penalty">Penalty on the slopes, a row. [1]</param>
+    public static LinearPart Fit(double[][] rows, double[] targets, double penalty = Penalty)
     {
         int inputs = rows[0].Length, unknowns = inputs + 1;
         double[,] normal = new double[unknowns, unknowns];
@@ -39,7 +40,7 @@ internal sealed class LinearPart
 
         for (int a = 0; a < unknowns; a++)
         {
-            normal[a, a] += a < inputs ? Penalty * rows.Length : 0;
+            normal[a, a] += a < inputs ? penalty * rows.Length : 0;
             for (int b = a + 1; b < unknowns; b++)
             {
                 normal[a, b] = normal[b, a];

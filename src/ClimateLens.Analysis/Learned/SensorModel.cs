@@ -19,12 +19,13 @@ internal sealed class SensorModel
     /// <param name="target">Column to predict.</param>
     /// <param name="inputs">Columns to predict it from.</param>
     /// <param name="rows">Rows to learn from; all of these columns have a value in each.</param>
-    public static SensorModel Plane(double[][] columns, int target, int[] inputs, int[] rows)
+    /// <param name="penalty">Penalty on the slopes, a row. [1]</param>
+    public static SensorModel Plane(double[][] columns, int target, int[] inputs, int[] rows, double penalty = LinearPart.Penalty)
     {
         double[] means = [.. inputs.Select(c => rows.Average(r => columns[c][r]))];
         double[] spreads = [.. inputs.Select((c, i) => SpreadOf(rows.Select(r => columns[c][r] - means[i])))];
         double[][] scaled = [.. rows.Select(r => Scaled(columns, r, inputs, means, spreads))];
-        return new SensorModel(target, inputs, means, spreads, LinearPart.Fit(scaled, [.. rows.Select(r => columns[target][r])]));
+        return new SensorModel(target, inputs, means, spreads, LinearPart.Fit(scaled, [.. rows.Select(r => columns[target][r])], penalty));
     }
 
     /// <summary>This plane, and trees on what it leaves over in the rows that it was learned from.</summary>

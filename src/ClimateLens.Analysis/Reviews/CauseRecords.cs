@@ -12,7 +12,23 @@ namespace ClimateLens.Analysis.Reviews;
 /// <param name="HasSkill">Whether it beats both.</param>
 /// <param name="Lacks">What is not logged, and what that costs.</param>
 public sealed record HouseBalanceReport(
-    double Days, ImmutableArray<BalanceParameter> Parameters, double ResidualGm3, int HeldOutDays, double? SkillOverDayBefore, double? SkillOverMeanDay, bool HasSkill, ImmutableArray<string> Lacks);
+    double Days, ImmutableArray<BalanceParameter> Parameters, double ResidualGm3, int HeldOutDays, double? SkillOverDayBefore, double? SkillOverMeanDay, bool HasSkill, ImmutableArray<string> Lacks)
+{
+    /// <summary>The same days learned without physics; null where they could not be.</summary>
+    public LearnedResponseReport? Learned { get; init; }
+}
+
+/// <summary>What a model without physics makes of the days that the balance was fitted to and scored on.</summary>
+/// <param name="Kind"><c>plane</c>, or <c>planeAndTrees</c> where trees did better on days not learned from.</param>
+/// <param name="HeldOutDays">Days held out that were scored.</param>
+/// <param name="SkillOverDayBefore">Skill on these over the humidity of the day before; null where not known. [1]</param>
+/// <param name="SkillOverMeanDay">Skill on these over the mean day. [1]</param>
+/// <param name="RootMeanSquareGm3">Its root mean square error over the held-out steps that both tell; null without any. [g/m³]</param>
+/// <param name="BalanceRootMeanSquareGm3">That of the balance over the same steps. [g/m³]</param>
+/// <param name="Better"><c>balance</c> or <c>learned</c>: which has the smaller of the two; null where that is not known.</param>
+/// <param name="EffectGm3">What it gives for the waterings of the comparison; low and high are what two halves of the days give by themselves, and no 5 to 95 % range. Null where none was compared. [g/m³]</param>
+public sealed record LearnedResponseReport(
+    string Kind, int HeldOutDays, double? SkillOverDayBefore, double? SkillOverMeanDay, double? RootMeanSquareGm3, double? BalanceRootMeanSquareGm3, string? Better, Estimate? EffectGm3);
 
 /// <summary>A parameter of the balance.</summary>
 /// <param name="Name">Name, for example <c>ventWind</c>.</param>

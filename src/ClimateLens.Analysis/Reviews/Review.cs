@@ -80,8 +80,8 @@ public sealed record Review
     /// <summary>Risk hours by week beside the plants found affected; null where none were counted.</summary>
     public ScoutingReport? Scouting { get; init; }
 
-    /// <summary>Outlook for the coming night; null until a model has skill.</summary>
-    public RecordCount? Outlook { get; init; }
+    /// <summary>Outlook for the first night after the period; null where neither its risk hours nor a watering cut-off can be told.</summary>
+    public OutlookReport? Outlook { get; init; }
 
     /// <summary>Each series with its flags and what is to be said of it.</summary>
     public required ImmutableArray<SensorReport> Sensors { get; init; }

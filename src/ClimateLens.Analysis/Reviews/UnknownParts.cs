@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Crops;
+using ClimateLens.Analysis.Outlook;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
@@ -50,8 +51,16 @@ internal static class UnknownParts
         yield return (review.Roots is null, "roots", "Whether the weather in the pots favours root rot is not known without pot checks in this period.");
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
         yield return (review.Scouting is null, "scouting", $"Whether risk hours and disease go together is not known: no affected plants were counted in this house in the {ScoutedWeeks.Most} weeks up to the end of the period.");
-        yield return (review.Outlook is null, "outlook", "The coming night is not foretold: no model has been shown to beat a plain guess from the days before.");
+        yield return (review.Outlook?.RiskHours is null, "outlook.riskHours", WhyNoOutlook(review.Outlook));
+        yield return (review.Outlook is null or { DryingDays: 0 }, "outlook.latestFinish", "The watering cut-off of the coming day is not known: on most of the days before it the drying of leaves is not.");
     }
+
+    private static string WhyNoOutlook(OutlookReport? outlook) => outlook?.Score is not { SkillOverNightBefore: { } before, SkillOverMeanNight: { } mean } score
+        ? $"The risk hours of the coming night are not foretold: that takes {NightForecast.FewestLearned + FewestNights} nights up to the end of the period, with air temperature and humidity and the days before them."
+        : $"The risk hours of the coming night are not foretold: on {score.Nights} past nights the forecast did not beat plain guesses beyond chance (skill {Say.Number(Math.Round(before, 2))} over the night before, {Say.Number(Math.Round(mean, 2))} over the mean night; 1 is perfect, 0 no better).";
+
+    /// <summary>Nights to score, and the one that is not over when the next is foretold.</summary>
+    private const int FewestNights = NightForecast.FewestScored + 1;
 
     /// <summary>Why none of the house's own clocks could be held against the sun; null where one could.</summary>
     private static string? WhyNoClock(Review review)

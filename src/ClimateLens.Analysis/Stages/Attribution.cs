@@ -16,9 +16,8 @@ public static class Attribution
     /// <param name="risk">Its risk hours.</param>
     public static CauseState Of(HousePeriod house, HousePeriod? past, RiskState risk)
     {
-        HousePeriod? before = past is null ? null : CanopyCover.Add(AirStates.Add(past));
-        HouseBalance? balance = before is null ? null : HouseBalance.Of(before);
-        string? whyNot = HouseBalance.WhyNot(before, balance);
+        HouseBalance? balance = past is null ? null : HouseBalance.Of(past);
+        string? whyNot = HouseBalance.WhyNot(past, balance);
         CauseState state = new()
         {
             Balance = balance is { Fit.IsFitted: true } ? CauseReports.Of(balance) : null,
@@ -29,8 +28,12 @@ public static class Attribution
             return state with { WhyNot = whyNot ?? "The risk hours of the period carry no total." };
         }
 
-        WateringMatch? match = house.HasAir && OtherWaterings.AnyWetting(house) ? WateringMatch.Of(before!, house, balance) : null;
-        state = state with { Waterings = match is null ? null : CauseReports.Of(match, house.Frame.Axis.Step.TotalHours) };
+        WateringMatch? match = house.HasAir && OtherWaterings.AnyWetting(house) ? WateringMatch.Of(past!, house, balance) : null;
+        state = match is null ? state : state with
+        {
+            Waterings = CauseReports.Of(match, house.Frame.Axis.Step.TotalHours),
+            Balance = state.Balance is { } report ? CauseReports.With(report, match) : null,
+        };
         if (whyNot is not null)
         {
             return state;

@@ -9,7 +9,7 @@ public static class Past
     /// <summary>How far back it reaches; choice of this project. [d]</summary>
     public const int HistoryDays = 28;
 
-    /// <summary>The readings before the period, aligned and checked as the period's are; null where there are none, or none at its step.</summary>
+    /// <summary>The readings before the period, aligned and checked as the period's are, with air and cover; null where there are none, or none at its step.</summary>
     /// <param name="period">The house period.</param>
     public static HousePeriod? Of(HousePeriod period)
     {
@@ -24,8 +24,8 @@ public static class Past
             return null;
         }
 
-        // Steps of the history fall on those of the period.
-        from = input.Period.Start - (step * Math.Ceiling((input.Period.Start - from) / step));
+        // Steps and hours of the history fall on those of the period.
+        from = input.Period.Start - Duration.FromHours((long)Math.Ceiling((input.Period.Start - from).TotalHours));
         HousePeriod aligned = Alignment.Align(input with
         {
             Batches = input.History,
@@ -34,6 +34,6 @@ public static class Past
             RunIn = new Interval(from, from),
             Records = [.. input.EarlierWaterings, .. input.Records.Where(r => r.At < input.Period.Start)],
         });
-        return aligned.Frame.Axis.Step == step ? Quality.Check(aligned) : null;
+        return aligned.Frame.Axis.Step == step ? CanopyCover.Add(AirStates.Add(Quality.Check(aligned))) : null;
     }
 }

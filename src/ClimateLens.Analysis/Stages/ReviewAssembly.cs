@@ -19,7 +19,8 @@ public static class ReviewAssembly
     public const string SchemaVersion = "1.0";
 
     /// <summary>Assembles the review; what is null in it is named in its <see cref="Review.NotKnown"/>.</summary>
-    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion, CauseState causes, PotState pots, CareState care)
+    public static Review Assemble(
+        HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion, CauseState causes, OutlookReport? outlook, PotState pots, CareState care)
     {
         HouseInput input = period.Input;
         OpinionsOnWetness opinions = OpinionsOnWetness.Of(period, risk);
@@ -42,6 +43,7 @@ public static class ReviewAssembly
             Waterings = waterings,
             WhatIfs = causes.WhatIfs,
             Causes = causes.Shares,
+            Outlook = outlook,
             HouseBalance = causes.Balance,
             MatchedWaterings = causes.Waterings,
             Pots = pots.Pots,

@@ -50,6 +50,7 @@ internal static class BalanceMarkup
             ? $"On {Words.Count(balance.HeldOutDays, "day", "days")} that it had not seen its skill is {DisplayUnits.Number(before, 2)} over the day before and {DisplayUnits.Number(mean, 2)} over the mean day (1 is perfect, 0 no better)"
             : "What it is worth on days that it has not seen could not be told";
         body.Line($"<p>House balance: fitted to {DisplayUnits.Number(balance.Days, 0)} days before the period. {skill}; it is off by {DisplayUnits.VapourDensity(balance.ResidualGm3)} root mean square.</p>");
+        Learned(body, balance.Learned);
         body.Line($"<details><summary>What was fitted</summary>");
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Parameters of the balance, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Parameters of the house balance, a square metre of floor</caption><thead><tr><th scope=\"col\">Parameter</th><th scope=\"col\">Value</th><th scope=\"col\">Standard error</th><th scope=\"col\">Physics allows</th><th scope=\"col\">Unit</th></tr></thead><tbody>");
         foreach (BalanceParameter p in balance.Parameters)
@@ -65,6 +66,24 @@ internal static class BalanceMarkup
         }
 
         body.Line($"</details>");
+    }
+
+    /// <summary>The challenger without physics, and which of the two is better.</summary>
+    private static void Learned(HtmlBuilder body, LearnedResponseReport? learned)
+    {
+        if (learned is not { SkillOverDayBefore: { } before, SkillOverMeanDay: { } mean })
+        {
+            return;
+        }
+
+        string kind = learned.Kind == "plane" ? "a plane through the readings" : "a plane through the readings with boosted trees on what it leaves over";
+        string effect = learned.EffectGm3 is { } gm3
+            ? $" For the waterings compared it gives {DisplayUnits.VapourDensity(gm3.Value)}; learned from two halves of the days apart, {DisplayUnits.Number(gm3.Low, 1)} to {DisplayUnits.Number(gm3.High, 1)}."
+            : "";
+        string better = learned is { Better: { } name, RootMeanSquareGm3: { } own, BalanceRootMeanSquareGm3: { } other }
+            ? $" On the hours that both tell it is off by {DisplayUnits.VapourDensity(own)}, the balance by {DisplayUnits.VapourDensity(other)}: {(name == "balance" ? "the balance is better." : "it is better at telling such days. What-ifs stay with the balance: one without physics has not seen a week done otherwise.")}"
+            : "";
+        body.Line($"<p>Learned response, without physics ({kind}), on the same days held out: skill {DisplayUnits.Number(before, 2)} over the day before and {DisplayUnits.Number(mean, 2)} over the mean day.{better}{effect}</p>");
     }
 
     private static string Plain(double value) => double.IsNaN(value) ? DisplayUnits.NotKnown : value.ToString("0.###", CultureInfo.InvariantCulture);

@@ -1,9 +1,11 @@
 namespace ClimateLens.Science.Balance;
 
 /// <summary>The same house in longer steps.</summary>
-internal static class ThinnedInputs
+public static class ThinnedInputs
 {
     /// <summary>Joins steps: drivers as means of the known, the humidity as that at the end, waterings as sums; what is left over at the end is dropped.</summary>
+    /// <param name="inputs">The house, columns of one length.</param>
+    /// <param name="times">How many steps are joined to one, 1 or more.</param>
     public static BalanceInputs Of(BalanceInputs inputs, int times)
     {
         if (times == 1)

@@ -97,7 +97,7 @@ public class BalanceReplayTests
     public void Score_HouseOfTheEquations_BeatsBothReferencesAndNoiseDoesNot()
     {
         BalanceInputs house = MadeUpBalance.Measured(MadeUpBalance.Drivers(5, 21), TermCatalogue.Typical(), 5, 0.1);
-        BalanceScore score = BalanceScore.Of(house)!;
+        HeldOutScore score = BalanceScore.Of(house)!;
         Assert.True(score is { HasSkill: true, HeldOutDays: 5 }, $"{score}");
         Assert.True(score.Persistence.Skill > 0.9 && score.DailyCurve.Skill > 0.9, $"{score}");
         Assert.Equal(score.Persistence.Count, score.ResidualGm3.ToArray().Count(double.IsFinite));

@@ -11,7 +11,7 @@ public class SimulatedHouseTests
     [Fact]
     public void Score_DaysHeldOut_BeatsBothReferences() => Assert.All(Houses, house =>
     {
-        BalanceScore score = BalanceScore.Of(house.RunIn)!, blind = BalanceScore.Of(Blind(house.RunIn))!;
+        HeldOutScore score = BalanceScore.Of(house.RunIn)!, blind = BalanceScore.Of(Blind(house.RunIn))!;
         Assert.True(score.HeldOutDays == 5 && score.Persistence.Skill > 0.6 && score.DailyCurve.Skill > 0.5, $"{score}");
         Assert.True(blind.Persistence.Skill > 0.4 && blind.DailyCurve.Skill > 0.3, $"{blind}");
     });
