@@ -15,11 +15,11 @@ internal sealed class DryingPower
     private readonly Part? _before;
     private readonly Part? _own;
 
-    /// <summary>The air of a period and of the weeks before it.</summary>
+    /// <summary>The air of a period and of the weeks before it, each with its air states.</summary>
     public DryingPower(HousePeriod house, HousePeriod? past)
     {
         _split = past?.Frame.Axis.End ?? house.Frame.Axis.Start;
-        _before = past is null ? null : Part.Of(AirStates.Add(past));
+        _before = past is null ? null : Part.Of(past);
         _own = Part.Of(house);
     }
 
