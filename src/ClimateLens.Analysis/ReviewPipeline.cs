@@ -30,9 +30,9 @@ public static class ReviewPipeline
         house = CanopyCover.Add(house);                          // how far the crop has closed, day by day
         house = LeafState.Add(house);                            // the weather of the leaves: measured, modelled or assumed
         RiskState risk = RiskHours.Find(house);                  // leaf, film and risk by hour, with their probability
-        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk); // against the cut-off, with the air before and after
         HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
         CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk, causes); // against the cut-off, with the air before and after
         OutlookReport? outlook = Tonight.Of(house, past, risk);  // the coming night, where the nights before foretell it
         ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes); // what to know and do, most hours at stake first
         SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what the weeks before say of the sensors; changes nothing

@@ -53,7 +53,7 @@ public class ReviewSchemaTests
             WhatIfs = [new WhatIf("all", estimate, estimate)],
             Causes = [new Cause("weather", estimate)],
             Roots = new RecordCount(1, ""),
-            Outlook = new RecordCount(1, "x"),
+            Outlook = SampleCauses.Outlook,
         }));
     }
 
