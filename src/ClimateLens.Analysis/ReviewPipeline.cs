@@ -32,9 +32,9 @@ public static class ReviewPipeline
         house = CanopyCover.Add(house);                          // how far the crop has closed, day by day
         house = LeafState.Add(house);                            // the weather of the leaves: measured, modelled or assumed
         RiskState risk = RiskHours.Find(house);                  // leaf, film and risk by hour, with their probability
-        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk); // against the cut-off, with the air before and after
         HousePeriod? past = Past.Of(house);                      // the weeks before, aligned and checked alike
         CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
+        ImmutableArray<Watering>? waterings = Waterings.Find(house, risk, causes); // against the cut-off, with the air before and after
         OutlookReport? outlook = Tonight.Of(house, past, risk);  // the coming night, where the nights before foretell it
         PotState pots = PotChecked.Of(house, past);              // rounds, band, swings, dry-downs, graders, drying, roots
         CareState care = CareRecords.Of(house);                  // rotation, doses, floors, tanks, re-entry, growth

@@ -295,5 +295,61 @@ public sealed class WateringsTests
         return local.Date == Wednesday && times.Contains((local.Hour, local.Minute));
     }
 
+    [Fact]
+    public void Find_WaterMeterThatRuns_IsAWateringWithItsLitres()
+    {
+        SyntheticHouse house = Metered(House, [(8, 0), (8, 5), (8, 15), (11, 0)]);
+        Watering[] waterings = [.. ReviewPipeline.Run(house.Input).Waterings!.Value];
+        Assert.Equal(2, waterings.Length); // ten minutes apart is one watering
+        Assert.Equal((120.0, 40.0), (waterings[0].Litres!.Value, waterings[1].Litres!.Value));
+        Assert.Equal("08:00 08:20", $"{waterings[0].Start.TimeOfDay:HH:mm} {waterings[0].End!.Value.TimeOfDay:HH:mm}");
+        Assert.Null(waterings[0].Method);
+        Assert.Contains("water meter", waterings[0].Source, StringComparison.Ordinal);
+        Watering boom = ReviewPipeline.Run(house.WithExport("meter", new ColumnSettings(new FieldRef("m", null), "waterVolume", "", "L", 1) { Method = WateringMethod.OverheadBoom, Bench = "B" }).Input).Waterings!.Value[0];
+        Assert.Equal((WateringMethod.OverheadBoom, "B"), (boom.Method!.Value, boom.Bench));
+    }
+
+    [Fact]
+    public void Find_DrippingTap_IsNoWatering()
+    {
+        SyntheticHouse house = House.WithColumn("meter", "waterVolume", t => IsAt(t, [(8, 0)]) ? 40 : 0.1);
+        Assert.Single(ReviewPipeline.Run(house.Input).Waterings!.Value);
+    }
+
+    [Fact]
+    public void Find_MeterThatRunsWhileTheLogTells_GivesItsLitresAndNoSecondWatering()
+    {
+        Watering watering = Single(Metered(House, [(8, 0), (8, 5)]).WithWatering(Wednesday + new LocalTime(8, 0), ("minutes", "10"), ("method", "drip")));
+        Assert.Equal((WateringMethod.Drip, 80.0), (watering.Method!.Value, watering.Litres!.Value));
+    }
+
+    [Fact]
+    public void Find_DryingLeft_IsLessTheLaterAndNothingAfterSunset()
+    {
+        SyntheticHouse sunny = House.WithColumn("climate", "insideRadiation", t => Math.Max(0, 300 * Math.Sin(((t.ToUnixTimeSeconds() % 86400) - 25200) * Math.PI / 36000)));
+        double[] left = [.. ((int[])[9, 13, 16, 19]).Select(hour => Single(sunny.WithWatering(Wednesday + new LocalTime(hour, 0), ("minutes", "10"), ("method", "boom"))).DryingLeftMm!.Value)];
+        Assert.True(left[0] > left[1] && left[1] > left[2] && left[2] > left[3], string.Join(' ', left));
+        Assert.Equal(0, left[3]);
+        Assert.InRange(left[0], 0.2, 5); // penman's evaporation of a dull day in a house is a few mm at most
+        Assert.Null(Single(sunny.WithWatering(Wednesday + new LocalTime(9, 0), ("minutes", "10"), ("method", "drip"))).DryingLeftMm);
+    }
+
+    [Theory]
+    [InlineData(33, 100, true)]
+    [InlineData(22, 500, true)]
+    [InlineData(22, 100, false)]
+    public void Find_WaterOntoHotOrSunlitLeaves_IsACaution(double airC, double sun, bool listed)
+    {
+        SyntheticHouse house = SyntheticHouse.Week("2025-W42").WithAir(t => new Air(airC + Math.Sin(t.ToUnixTimeSeconds() / 3000.0), 60 + (3 * Math.Sin(t.ToUnixTimeSeconds() / 5000.0)))).WithColumn("sun", "insideRadiation", t => t.InUtc().Hour is > 6 and < 17 ? sun : 0)
+            .WithWatering(Wednesday + new LocalTime(13, 0), ("minutes", "10"), ("method", "boom"));
+        Review review = ReviewPipeline.Run(house.Input);
+        Assert.Equal(listed, review.Findings.Any(f => f.Id == "waterOnHotLeaves"));
+        Assert.Equal(sun, review.Waterings!.Value[0].SunOverCropWm2!.Value, 1.0);
+        Assert.InRange(review.Waterings.Value[0].LeafTemperatureC!.Value, airC - 4, airC + 8);
+    }
+
+    private static SyntheticHouse Metered(SyntheticHouse house, (int Hour, int Minute)[] runs)
+        => house.WithColumn("meter", "waterVolume", t => IsAt(t, runs) ? 40 : 0);
+
     private static Watering Single(SyntheticHouse house) => Assert.Single(ReviewPipeline.Run(house.Input).Waterings!.Value);
 }

@@ -27,8 +27,21 @@ internal static class CausesRecoveryTable
         RecoveredChange[] weeks = [.. all.Where(c => c.WhatIf == "all" && c.LateShare is not null)];
         RecoveredChange[] drip = [.. weeks.Where(c => c.House == "2")];
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"House 2 (drip in the morning) is charged 1 h or less to late watering in {Share(drip, c => c.LateShare <= 1)} of {drip.Length} weeks told"));
+        Weather(weeks);
         return 0;
     }
+
+    /// <summary>Weeks that other doing would truly have kept nearly dry: the weather may not be blamed for them.</summary>
+    private static void Weather(RecoveredChange[] weeks)
+    {
+        RecoveredChange[] dry = [.. weeks.Where(w => w.House == "1" && w.TrueRisk >= FewestRiskHours && w.Truth >= DryShare * w.TrueRisk)];
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"House 1, {dry.Length} weeks with {FewestRiskHours} risk hours or more of which other doing would truly have avoided {DryShare:0 %} or more: the weather is charged {dry.Average(w => w.WeatherShare):0.0} of {dry.Average(w => w.Risk):0.0} risk hours on the mean, and more than half of them in {Share(dry, w => w.WeatherShare > w.Risk / 2)}"));
+    }
+
+    private const int FewestRiskHours = 5;
+    private const double DryShare = 0.8;
 
     private static string Share(RecoveredChange[] changes, Func<RecoveredChange, bool> holds)
         => string.Create(CultureInfo.InvariantCulture, $"{100.0 * changes.Count(holds) / Math.Max(1, changes.Length):0} %");

@@ -13,6 +13,7 @@ return args switch
     ["house-week"] => HouseWeekCost.Run(),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
     ["causes-recovery", ..] => CausesRecoveryTable.Run(args[1..]),
+    ["outlook", ..] => OutlookTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
     ["learned-rates", .. var rest] => LearnedRates.Run(rest),
     _ => RunBenchmarks(args),

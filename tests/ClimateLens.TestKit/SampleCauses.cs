@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using NodaTime;
 
 namespace ClimateLens.TestKit;
 
 /// <summary>Parts of the review made by hand that tell of causes.</summary>
-internal static class SampleCauses
+public static class SampleCauses
 {
     public static ImmutableArray<Cause> Shares(double riskHours) =>
     [
@@ -34,7 +35,28 @@ internal static class SampleCauses
         0.77,
         0.61,
         true,
-        ["Vent position is not logged: all exchange with the outside is one number, and what more venting would do cannot be told."]);
+        ["Vent position is not logged: all exchange with the outside is one number, and what more venting would do cannot be told."])
+    {
+        Learned = new LearnedResponseReport("planeAndTrees", 7, 0.82, 0.7, 0.43, 0.51, "learned", new Estimate(1.14, 1.02, 1.42)),
+    };
+
+    public static OutlookReport Outlook { get; } = new(
+        new LocalDateTime(2025, 10, 20, 17, 52).WithOffset(Offset.FromHours(1)),
+        new LocalDateTime(2025, 10, 21, 7, 41).WithOffset(Offset.FromHours(1)),
+        new Estimate(7.7, 4, 12.8),
+        new OutlookScore(18, 0.81, 0.47, 2.44),
+        new LocalDateTime(2025, 10, 20, 13, 28).WithOffset(Offset.FromHours(1)),
+        new LocalDateTime(2025, 10, 20, 10, 20).WithOffset(Offset.FromHours(1)),
+        7,
+        0.84);
+
+    public static ImmutableArray<WateringHint> Hints { get; } = [new WateringHint(new LocalDateTime(2025, 10, 15, 15, 10).WithOffset(Offset.FromHours(1)), 1.3, 6.2)];
+
+    public static FloodReport Floods { get; } = new(
+        2,
+        [new Flood(new LocalDateTime(2025, 10, 14, 9, 30).WithOffset(Offset.FromHours(1)), "Bench 4", 1.4, true), new Flood(new LocalDateTime(2025, 10, 16, 9, 30).WithOffset(Offset.FromHours(1)), "", 4.1, false)],
+        new FloodEffect(6, 5, new Estimate(0.8, 0.4, 1.2), 0.11),
+        new FloodEffect(9, 8, new Estimate(0.3, 0, 0.6), 0.09));
 
     public static MatchedWaterings Matched { get; } = new(
         17,

@@ -48,6 +48,9 @@ public static class SampleReviews
             WhatIfs = SampleCauses.WhatIfs,
             HouseBalance = SampleCauses.Balance,
             MatchedWaterings = SampleCauses.Matched,
+            WateringHints = SampleCauses.Hints,
+            Floods = SampleCauses.Floods,
+            Outlook = SampleCauses.Outlook,
             NotKnown = SampleParts.NotKnown,
             Provenance = SampleParts.Provenance($"{houseId}{week}"),
         };

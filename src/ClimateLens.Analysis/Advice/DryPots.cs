@@ -19,11 +19,11 @@ internal static class DryPots
         }
 
         int soaked = dry.Count(d => d.SaturatedAfter == true);
-        string after = soaked == 0 ? "" : $" {soaked} of them {(soaked == 1 ? "was" : "were")} saturated within a day: soaked at once after drying, roots are open to rot.";
+        string after = soaked == 0 ? "" : $" It was seen saturated within a day {(soaked == 1 ? "once" : $"{soaked} times")}: soaked at once after drying, roots are open to rot.";
         return new Candidate(
             Id,
             Standing.Crop + dry.Length,
-            $"{Say.Count(dry.Length, "pot")} went dry (level 1, or leaves that hang) on {Say.List([.. dry.Select(d => RootSignals.BenchName(d.Bench)).Distinct().Order(StringComparer.Ordinal).Select(Say.InSentence)])}.{after}",
+            $"A pot was found dry (level 1, or leaves that hang) {(dry.Length == 1 ? "once" : $"{dry.Length} times")}, on {Say.List([.. dry.Select(d => RootSignals.BenchName(d.Bench)).Distinct().Order(StringComparer.Ordinal).Select(Say.InSentence)])}.{after}",
             "Wet dry pots gently, a little at a time, and let them drain in between. Tip a few out and look at the roots: white and firm, or brown and soft.",
             "Common practice, no source; that dried or flooded roots are open to rot is from the Pacific Northwest handbook. Any treatment follows the label and a licensed person.",
             [.. dry.Take(MostFacts).Select(Fact)]);

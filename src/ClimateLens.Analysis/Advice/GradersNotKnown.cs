@@ -22,5 +22,11 @@ internal static class GradersNotKnown
     private static IEnumerable<string> Facts(AgreementReport agreement)
         => agreement.Pairs.IsEmpty
             ? ["No pot was graded by two people within an hour."]
-            : agreement.Pairs.Where(p => p.Pots < p.PotsNeeded).Select(p => $"{p.First} and {p.Second}: {Say.Count(p.Pots, "pot")} of {p.PotsNeeded}.");
+            : agreement.Graders.SelectMany((one, i) => agreement.Graders.Skip(i + 1).Select(other => Fact(agreement, one, other))).OfType<string>();
+
+    private static string? Fact(AgreementReport agreement, string one, string other)
+    {
+        GraderPair? pair = agreement.Pairs.FirstOrDefault(p => p.First == one && p.Second == other);
+        return pair is null ? $"{one} and {other}: no pot graded by both within an hour." : pair.Pots < pair.PotsNeeded ? $"{one} and {other}: {Say.Count(pair.Pots, "pot")} of {pair.PotsNeeded}." : null;
+    }
 }

@@ -35,7 +35,7 @@ internal static class GrowthStopped
     {
         if (evidence.Pots.Pots is { DryDowns: { IsEmpty: false } dry })
         {
-            yield return $"{Say.Count(dry.Length, "pot")} went dry in the period, the first on {Say.Day(dry.Min(d => d.At.Date))}.";
+            yield return $"A pot went dry {Say.Count(dry.Length, "time")} in the period, the first on {Say.Day(dry.Min(d => d.At.Date))}.";
         }
 
         foreach (RootReason reason in (evidence.Pots.Roots?.Reasons ?? []).Where(r => r.Id == "longSaturation"))

@@ -29,5 +29,5 @@ internal static class RoundsMissed
                 [.. pots.Rounds.Select(Fact)]);
     }
 
-    private static string Fact(PotRoundReport r) => $"{char.ToUpperInvariant(r.Name[0])}{r.Name[1..]}: {r.WeekdaysWalked} of {r.WeekdaysDue} on weekdays, {r.WeekendWalked} of {r.WeekendDue} at the weekend.";
+    private static string Fact(PotRoundReport r) => $"{char.ToUpperInvariant(r.Name[0])}{r.Name[1..]}: {r.WeekdaysWalked} of {r.WeekdaysDue} on weekdays, {(r.WeekendDue == 0 ? "not due" : $"{r.WeekendWalked} of {r.WeekendDue}")} at the weekend.";
 }

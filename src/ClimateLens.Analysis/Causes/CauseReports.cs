@@ -111,13 +111,15 @@ internal static class CauseReports
         }
     }
 
-    private static Estimate Of(Interval interval)
+    /// <summary>An interval, to the mg; without a range low and high are the value.</summary>
+    public static Estimate Of(Interval interval)
     {
         double value = Math.Round(interval.Value, 3);
         return new Estimate(value, double.IsNaN(interval.Low) ? value : Math.Round(interval.Low, 3), double.IsNaN(interval.High) ? value : Math.Round(interval.High, 3));
     }
 
-    private static double? Rounded(double? value) => value is double known && double.IsFinite(known) ? Math.Round(known, 3) : null;
+    /// <summary>Three decimals; null where not known.</summary>
+    public static double? Rounded(double? value) => value is double known && double.IsFinite(known) ? Math.Round(known, 3) : null;
 
     private static double Significant(double value)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.WateringEvents;
 
 namespace ClimateLens.Analysis.Causes;
 
@@ -17,6 +18,15 @@ public sealed record CauseState
 
     /// <summary>Shares of the risk hours; null where they cannot be told.</summary>
     public ImmutableArray<Cause>? Shares { get; init; }
+
+    /// <summary>Sudden rises of the humidity that may be waterings; null where no balance has skill.</summary>
+    public ImmutableArray<WateringHint>? Hints { get; init; }
+
+    /// <summary>Floods on dull and on bright days; null without floods or without the weeks before.</summary>
+    public FloodReport? Floods { get; init; }
+
+    /// <summary>Risk hours that each late watering caused; null where the week could not be replayed.</summary>
+    internal ImmutableDictionary<WateringEvent, Estimate>? CausedBy { get; init; }
 
     /// <summary>Why what-ifs and shares cannot be told, and what would make them told; empty where they are.</summary>
     public string WhyNot { get; init; } = "";

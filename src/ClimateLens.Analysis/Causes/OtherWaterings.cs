@@ -27,7 +27,11 @@ internal static class OtherWaterings
 
     /// <summary>Whether any watering ended, or began, after its cut-off.</summary>
     public static bool AnyLate(HousePeriod period, CutOffs cutOffs)
-        => period.Events.Any(e => IsMeant(period, e) && CutOff.IsAfter(e, CutOff.Of(cutOffs, period.Frame.Axis.Zone, e)) == true);
+        => period.Events.Any(e => IsLate(period, cutOffs, e));
+
+    /// <summary>Whether a watering of the period over the leaves ended, or began, after its cut-off.</summary>
+    public static bool IsLate(HousePeriod period, CutOffs cutOffs, WateringEvent e)
+        => IsMeant(period, e) && CutOff.IsAfter(e, CutOff.Of(cutOffs, period.Frame.Axis.Zone, e)) == true;
 
     /// <summary>Whether any watering wetted leaves.</summary>
     public static bool AnyWetting(HousePeriod period) => period.Events.Any(e => IsMeant(period, e));

@@ -6,6 +6,15 @@ namespace ClimateLens.Analysis.Causes;
 /// <param name="Values">Hours that are risk hours in at least half of the draws, by set of changes; NaN where null. [h]</param>
 internal sealed record ReplayedWeeks(Change Known, double[]?[] Counts, double[] Values)
 {
+    /// <summary>Late waterings of the period.</summary>
+    public required LateRounds Late { get; init; }
+
+    /// <summary>Risk hours that an earlier finish would have avoided, by late round, then by draw. [h]</summary>
+    public required double[][] ByLateRound { get; init; }
+
+    /// <summary>The same by the hours that are risk hours in at least half of the draws. [h]</summary>
+    public required double[] ValueByLateRound { get; init; }
+
     /// <summary>Number of draws.</summary>
     public int Draws => Counts[0]!.Length;
 }

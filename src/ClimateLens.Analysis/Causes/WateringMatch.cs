@@ -1,10 +1,7 @@
-using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.WateringEvents;
-using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Matching;
 using ClimateLens.Science.Statistics;
-using NodaTime;
 using Interval = ClimateLens.Science.Statistics.Interval;
 
 namespace ClimateLens.Analysis.Causes;
@@ -16,67 +13,22 @@ namespace ClimateLens.Analysis.Causes;
 internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled, Interval Learned)
 {
     private const int ModelDraws = 40;
-    private const int MatchDraws = 400;
 
     /// <summary>Whether both ranges have a point in common; null where there is nothing to compare.</summary>
     public bool? Agrees => Measured.Matched < MovingBlockBootstrap.FewestValues || double.IsNaN(Measured.Effect.Low + Modelled.Low) ? null
         : Measured.Effect.Low <= Modelled.High && Modelled.Low <= Measured.Effect.High;
 
     /// <summary>Compares.</summary>
-    /// <param name="before">The weeks before the period.</param>
-    /// <param name="house">The period.</param>
+    /// <param name="hours">The period and the weeks before.</param>
     /// <param name="balance">The balance fitted to the weeks before.</param>
-    public static WateringMatch Of(HousePeriod before, HousePeriod house, HouseBalance balance)
+    public static WateringMatch Of(AlikeHours hours, HouseBalance balance)
     {
-        BalanceInputs all = BalanceColumns.Joined(balance.Inputs, BalanceColumns.Of(house, house.FirstStep));
-        TimeAxis axis = house.Frame.Axis with { Start = before.Frame.Axis.StartOf(before.FirstStep), Count = all.Steps };
-        bool[] treated = Treated(all);
-        int[] starts = Starts([.. before.Events, .. house.Events.Where(e => e.Start >= house.Input.Period.Start)], axis);
-        MatchDesign design = new() { StepHours = axis.Step.TotalHours, Draws = MatchDraws, Seed = unchecked((ulong)Uncertainty.BiasDraws.Seed) };
-        MatchedEffect measured = EventMatching.Of(all.HumidityGm3, treated, starts, Covariates(all, axis), design);
+        BalanceInputs all = hours.All;
+        MatchedEffect measured = hours.EffectOf(hours.Events.Where(e => CutOff.Wets(e) == true));
         MatchedEvent[] compared = [.. measured.Events.Where(e => e.Outcome == MatchOutcome.Matched)];
         return !balance.Fit.IsFitted || compared.Length == 0
             ? new WateringMatch(measured, Interval.Unknown, Interval.Unknown)
-            : new WateringMatch(measured, Model(all, balance.Fit, compared, design), balance.Learned is LearnedResponse learned ? Learn(all, learned, compared, design) : Interval.Unknown);
-    }
-
-    private static bool[] Treated(BalanceInputs all)
-    {
-        bool[] treated = new bool[all.Steps];
-        for (int i = 0; i < treated.Length; i++)
-        {
-            treated[i] = all.LeafWetted.Span[i] > 0 || all.FloorWetted.Span[i] > 0;
-        }
-
-        return treated;
-    }
-
-    /// <summary>Starts of rounds of waterings that wet leaves, those less than an hour apart joined.</summary>
-    private static int[] Starts(IEnumerable<WateringEvent> events, TimeAxis axis)
-        =>
-        [
-            .. WateringRound.Of(events.Where(e => CutOff.Wets(e) == true).OrderBy(e => e.Start))
-                .Select(r => axis.IndexOf(r.Round.Start))
-                .Where(i => i >= 0 && i < axis.Count)
-                .Distinct(),
-        ];
-
-    private static List<MatchCovariate> Covariates(BalanceInputs all, TimeAxis axis)
-    {
-        double[] hour = [.. Enumerable.Range(0, all.Steps).Select(i => axis.StartOf(i).InZone(axis.Zone).TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerHour)];
-        List<MatchCovariate> covariates = [new("hour of the day", CovariateKind.HourOfDay, hour), new("humidity outside", CovariateKind.Throughout, all.OutsideGm3)];
-        Add("sun", CovariateKind.Throughout, all.SunWm2);
-        Add("wind", CovariateKind.Throughout, all.WindMs);
-        Add("vents", CovariateKind.Before, all.Vent);
-        return covariates;
-
-        void Add(string name, CovariateKind kind, ReadOnlyMemory<double> values)
-        {
-            if (!values.IsEmpty)
-            {
-                covariates.Add(new MatchCovariate(name, kind, values));
-            }
-        }
+            : new WateringMatch(measured, Model(all, balance.Fit, compared, hours.Design), balance.Learned is LearnedResponse learned ? Learn(all, learned, compared, hours.Design) : Interval.Unknown);
     }
 
     /// <summary>The same mean over the same waterings: the balance with all water less the balance without.</summary>

@@ -26,6 +26,8 @@ internal sealed class WeekReplay
     private readonly HouseBalance _balance;
     private readonly Change _known, _telling;
     private readonly int _firstHour;
+    private readonly LateRounds _late;
+    private readonly double[][] _byLateRound;
     private readonly OtherWeek?[] _weeks = new OtherWeek?[(int)Change.All + 1];
 
     private WeekReplay(HousePeriod house, RiskState risk, HouseBalance balance)
@@ -33,6 +35,8 @@ internal sealed class WeekReplay
         house = LeafState.Add(CoarserPeriod.Of(house));
         (_house, _risk, _balance) = (house, risk, balance);
         HourTable hours = HourTable.Of(house);
+        _late = new LateRounds(house, risk.CutOffs, hours);
+        _byLateRound = [.. Enumerable.Range(0, _late.Count).Select(_ => new double[Draws])];
         _known = KnownChanges(house, balance);
         _telling = Telling(house, risk);
         _firstHour = Math.Max(0, risk.Hours.FirstOfPeriod - (24 * DaysBefore));
@@ -125,6 +129,10 @@ internal sealed class WeekReplay
             {
                 counts[set]![draw] += risk[h] ? 1 : 0;
                 byHour[set][h] += risk[h] ? 1 : 0;
+                if (set == (int)Change.WaterBeforeCutOff && _late.Of(h) is >= 0 and int round)
+                {
+                    _byLateRound[round][draw] += (_weeks[0]!.Risk[h] ? 1 : 0) - (risk[h] ? 1 : 0);
+                }
             }
         }
     }
@@ -140,6 +148,15 @@ internal sealed class WeekReplay
             values[set] = known ? byHour[(int)effective].AsSpan(_risk.Hours.FirstOfPeriod).ToArray().Count(n => 2 * n >= Draws) : double.NaN;
         }
 
-        return new ReplayedWeeks(_known, counts, values);
+        double[] late = new double[_late.Count];
+        for (int h = _risk.Hours.FirstOfPeriod; h < _risk.Hours.Count && late.Length > 0; h++)
+        {
+            if (_late.Of(h) is >= 0 and int round)
+            {
+                late[round] += (2 * byHour[0][h] >= Draws ? 1 : 0) - (2 * byHour[(int)Change.WaterBeforeCutOff][h] >= Draws ? 1 : 0);
+            }
+        }
+
+        return new ReplayedWeeks(_known, counts, values) { Late = _late, ByLateRound = _byLateRound, ValueByLateRound = late };
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Science.Statistics;
 
 namespace ClimateLens.Analysis.Causes;
@@ -28,6 +29,23 @@ internal static class WhatIfs
         double rest = total.Value - causes.Sum(c => c.RiskHours.Value);
         double[] left = [.. weeks.Counts[(int)weeks.Known]!];
         return [.. causes, new Cause(ChangeNames.Weather, Estimates.Of(rest, left))];
+    }
+
+    /// <summary>What each late watering caused: the hours of its round that an earlier finish would have avoided, shared evenly within the round.</summary>
+    public static ImmutableDictionary<WateringEvent, Estimate> Caused(ReplayedWeeks weeks, Estimate total)
+    {
+        var caused = ImmutableDictionary.CreateBuilder<WateringEvent, Estimate>();
+        for (int round = 0; round < weeks.Late.Count; round++)
+        {
+            ImmutableArray<WateringEvent> waterings = weeks.Late.Waterings(round);
+            Estimate each = Estimates.Of(Scale(weeks, total) * weeks.ValueByLateRound[round] / waterings.Length, [.. weeks.ByLateRound[round].Select(h => h / waterings.Length)]);
+            foreach (WateringEvent e in waterings)
+            {
+                caused[e] = new Estimate(Math.Round(each.Value, 2), Math.Round(each.Low, 2), Math.Round(each.High, 2));
+            }
+        }
+
+        return caused.ToImmutable();
     }
 
     private static WhatIf Of(ReplayedWeeks weeks, Change set, Estimate total)

@@ -38,6 +38,9 @@ public sealed record FoliageWeather
     /// <summary>Short-wave radiation absorbed by a leaf area. [W/m²]</summary>
     public required double[] AbsorbedWm2 { get; init; }
 
+    /// <summary>Short-wave radiation over the crop; NaN where nothing tells of it. [W/m²]</summary>
+    public required double[] OverCropWm2 { get; init; }
+
     /// <summary>Radiating temperature over the crop. [°C]</summary>
     public required double[] AboveC { get; init; }
 

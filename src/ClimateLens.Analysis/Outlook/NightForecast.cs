@@ -13,7 +13,7 @@ namespace ClimateLens.Analysis.Outlook;
 /// <param name="MeanMissHours">Mean of the absolute errors. [h]</param>
 /// <param name="IsBetter">Whether it beats both by more than the standard error of the difference.</param>
 /// <remarks>
-/// <para><b>Method:</b> a plane through the columns of <see cref="NightTable"/> with a strong penalty on its slopes ([HK70]), since there are a dozen columns and a month of nights. Each past night from the thirteenth on is foretold with what was known at
+/// <para><b>Method:</b> a plane through the columns of <see cref="NightTable"/> with a penalty on its slopes ([HK70]), since there are a dozen columns and a month of nights; of four penalties each forecast takes the one that has missed least before. Each past night from the thirteenth on is foretold with what was known at
 /// its midnight before, from nights that were over by then. The range is the forecast with the errors on those nights, between no hour and the whole night.</para>
 /// <para><b>Skill:</b> <c>1 - MSE/MSE_ref</c> ([MURPHY88]); a forecast is better where the mean difference of squared errors is above its standard error ([DM95], both from memory). <b>Reference:</b> persistence is given the night that is not over yet
 /// when the forecast is made, which favours it.</para>
@@ -28,8 +28,8 @@ internal sealed record NightForecast(
     /// <summary>Nights scored at the least; with fewer there is no range. Choice of this project.</summary>
     public const int FewestScored = 15;
 
-    /// <summary>Penalty on the slopes, a night. Choice of this project. [1]</summary>
-    private const double Penalty = 0.3;
+    /// <summary>Penalties on the slopes, a night, of which each forecast takes the one that has missed least on the nights before. Choice of this project. [1]</summary>
+    private static readonly double[] Penalties = [0.1, 0.5, 2, 8];
 
     /// <summary>A column known on fewer nights than this is left out. Choice of this project. [1]</summary>
     private const double FewestShare = 0.9;
@@ -46,21 +46,26 @@ internal sealed record NightForecast(
         int coming = nights.Count - 1;
         int[] inputs = [.. Enumerable.Range(1, columns.Length - 1).Where(c => double.IsFinite(columns[c][coming]) && columns[c].Count(double.IsFinite) >= FewestShare * nights.Count)];
         int[] known = [.. Enumerable.Range(0, coming).Where(n => double.IsFinite(columns[NightTable.Target][n]) && inputs.All(c => double.IsFinite(columns[c][n])))];
-        List<(double Truth, double Foretold, double Before, double Mean)> scored = [];
+        List<ScoredNight> scored = [];
+        double[] squares = new double[Penalties.Length];
         foreach (int night in known)
         {
             int[] over = [.. known.Where(n => n < night - 1)]; // at its midnight before, the night before it is not over
             double before = columns[NightTable.Target][Math.Max(0, night - 1)];
             if (over.Length >= FewestLearned && double.IsFinite(before))
             {
-                scored.Add((columns[NightTable.Target][night], Foretell(nights, inputs, over, night), before, over.Average(n => columns[NightTable.Target][n])));
+                double truth = columns[NightTable.Target][night];
+                double[] foretold = [.. Penalties.Select(p => Foretell(nights, inputs, over, night, p))];
+                scored.Add(new ScoredNight(truth, foretold[Best(squares)], before, over.Average(n => columns[NightTable.Target][n])));
+                squares = [.. squares.Select((s, i) => s + Math.Pow(truth - foretold[i], 2))];
             }
         }
 
-        return scored.Count < FewestScored || inputs.Length == 0 ? null : With(Foretell(nights, inputs, [.. known.Where(n => n < coming - 1)], coming), nights.Columns[^1][coming], scored);
+        return scored.Count < FewestScored || inputs.Length == 0 ? null
+            : With(Foretell(nights, inputs, [.. known.Where(n => n < coming - 1)], coming, Penalties[Best(squares)]), nights.Columns[^1][coming], scored);
     }
 
-    private static NightForecast With(double foretold, double nightHours, List<(double Truth, double Foretold, double Before, double Mean)> scored)
+    private static NightForecast With(double foretold, double nightHours, List<ScoredNight> scored)
     {
         double[] truth = [.. scored.Select(s => s.Truth)], model = [.. scored.Select(s => s.Foretold)], before = [.. scored.Select(s => s.Before)], mean = [.. scored.Select(s => s.Mean)];
         double[] errors = [.. scored.Select(s => s.Truth - s.Foretold).Order()];
@@ -76,8 +81,11 @@ internal sealed record NightForecast(
             Beats(truth, model, before) && Beats(truth, model, mean));
     }
 
-    private static double Foretell(NightTable nights, int[] inputs, int[] from, int night)
-        => Math.Clamp(SensorModel.Plane(nights.Columns, NightTable.Target, inputs, from, Penalty).Predict(nights.Columns, night), 0, nights.Columns[^1][night]);
+    private static double Foretell(NightTable nights, int[] inputs, int[] from, int night, double penalty)
+        => Math.Clamp(SensorModel.Plane(nights.Columns, NightTable.Target, inputs, from, penalty).Predict(nights.Columns, night), 0, nights.Columns[^1][night]);
+
+    /// <summary>Index of the penalty that has missed least so far; the strongest for equal ones.</summary>
+    private static int Best(double[] squares) => Array.LastIndexOf(squares, squares.Min());
 
     /// <summary>Whether the mean gain in squared error is above its standard error.</summary>
     private static bool Beats(double[] truth, double[] model, double[] reference)
@@ -87,4 +95,6 @@ internal sealed record NightForecast(
         double error = Math.Sqrt(gain.Sum(g => (g - mean) * (g - mean)) / (gain.Length - 1) / gain.Length);
         return mean > error;
     }
+
+    private readonly record struct ScoredNight(double Truth, double Foretold, double Before, double Mean);
 }

@@ -9,10 +9,10 @@ internal sealed class NightTable
     /// <summary>Column of the risk hours from sunset to sunrise; NaN for a night to come. [h]</summary>
     public const int Target = 0;
 
-    private NightTable(LocalSun[] nights, LocalDate[] dates, double[][] columns) => (Nights, Dates, Columns) = (nights, dates, columns);
-
-    /// <summary>Sunset of each night and the sunrise after it.</summary>
-    public LocalSun[] Nights { get; }
+    /// <summary>A table of nights.</summary>
+    /// <param name="dates">Local date on which each begins, in order.</param>
+    /// <param name="columns">The target, what was known before, and last how long each night is.</param>
+    public NightTable(LocalDate[] dates, double[][] columns) => (Dates, Columns) = (dates, columns);
 
     /// <summary>Local date on which each night begins; the last one is the night to come.</summary>
     public LocalDate[] Dates { get; }
@@ -28,7 +28,6 @@ internal sealed class NightTable
     {
         SunCalendar sun = new(hourly.Start, hourly.End + Duration.FromDays(2), zone, latitudeDeg, longitudeDeg);
         List<LocalDate> dates = [];
-        List<LocalSun> nights = [];
         List<double[]> rows = [];
         LocalDate last = hourly.End.InZone(zone).Date;
         for (LocalDate date = hourly.Start.InZone(zone).Date.PlusDays(2); date <= last; date = date.PlusDays(1))
@@ -36,13 +35,12 @@ internal sealed class NightTable
             if (sun.Of(date).Sunset is Instant sunset && sun.Of(date.PlusDays(1)).Sunrise is Instant sunrise && sunrise > sunset)
             {
                 dates.Add(date);
-                nights.Add(new LocalSun(sunrise, sunset));
                 rows.Add(Row(hourly, zone.AtStartOfDay(date).ToInstant(), sunset, sunrise));
             }
         }
 
         double[][] columns = rows.Count == 0 ? [] : [.. Enumerable.Range(0, rows[0].Length).Select(c => rows.Select(r => r[c]).ToArray())];
-        return new NightTable([.. nights], [.. dates], columns);
+        return new NightTable([.. dates], columns);
     }
 
     /// <summary>Risk hours of the night, then: of the day and of the night before, margin, humidity inside and out, temperature outside, sun, cover, water on leaves, and how long the night is.</summary>

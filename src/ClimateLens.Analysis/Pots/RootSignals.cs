@@ -63,7 +63,7 @@ internal static class RootSignals
         DryDown[] soaked = [.. dryDowns.Where(d => d.SaturatedAfter == true)];
         return soaked.Length == 0 ? null : new(
             "dryThenSaturated",
-            $"{Say.Count(soaked.Length, "pot")} went dry and {(soaked.Length == 1 ? "was" : "were")} seen saturated within a day ({Say.List([.. soaked.Select(d => BenchName(d.Bench)).Distinct()])}).",
+            $"A pot went dry and was seen saturated within a day {Say.Count(soaked.Length, "time")} ({Say.List([.. soaked.Select(d => BenchName(d.Bench)).Distinct()])}).",
             "roots damaged by drying or flooding are open to infection (Pacific Northwest handbook); the day is this project's");
     }
 

@@ -56,6 +56,12 @@ public sealed record Review
     /// <summary>Waterings in time order; null when nothing tells of waterings (no log, no valve), empty when a log tells of none.</summary>
     public required ImmutableArray<Watering>? Waterings { get; init; }
 
+    /// <summary>Sudden rises of the humidity that nothing logged explains, which may be waterings; null where no balance has skill.</summary>
+    public ImmutableArray<WateringHint>? WateringHints { get; init; }
+
+    /// <summary>Floods on dull and on bright days; null without floods or without the weeks before.</summary>
+    public FloodReport? Floods { get; init; }
+
     /// <summary>What-ifs; null until the house balance can answer.</summary>
     public ImmutableArray<WhatIf>? WhatIfs { get; init; }
 
@@ -252,7 +258,7 @@ public sealed record CanopyClosure(LocalDate Value, LocalDate Low, LocalDate? Hi
 /// <param name="AbsoluteHumidityRiseGm3">After less before, with sensor error; a difference, not an effect. [g/m³]</param>
 /// <param name="RelativeHumidityBeforePct">Mean of the hour before the start of its round. [%]</param>
 /// <param name="RelativeHumidityAfterPct">Mean of the hour after the end of its round. [%]</param>
-/// <param name="RiskHoursCaused">Risk hours that it caused; null until causes can be told apart.</param>
+/// <param name="RiskHoursCaused">Risk hours that its lateness caused; null where it was not late, or the week could not be replayed.</param>
 /// <param name="Source">Where it comes from: a log's file and line, or a valve column.</param>
 public sealed record Watering(
     OffsetDateTime Start,
@@ -277,7 +283,22 @@ public sealed record Watering(
 
     /// <summary>From its end to sunset, below 0 for later; null where either is not known. [h]</summary>
     public double? HoursToSunset { get; init; }
+
+    /// <summary>What leaves kept wet could have lost from its end to sunset; they hold about 0.2 mm. Null where it wets none or that is not known. [mm]</summary>
+    public double? DryingLeftMm { get; init; }
+
+    /// <summary>Highest leaf temperature from the step before it to its end; null where it wets none or that is not known. [°C]</summary>
+    public double? LeafTemperatureC { get; init; }
+
+    /// <summary>Strongest sun over the crop in that time; null likewise. [W/m²]</summary>
+    public double? SunOverCropWm2 { get; init; }
 }
+
+/// <summary>A sudden rise of the humidity that sun, vents, outside air and the waterings known do not explain: a watering that nobody wrote down, or a door, a spray, a hose on the floor.</summary>
+/// <param name="At">When it began.</param>
+/// <param name="RiseGm3">Humidity a quarter of an hour on, less what the balance expects. [g/m³]</param>
+/// <param name="Score">That rise over its usual scatter at that time of day; 4 or more. [1]</param>
+public sealed record WateringHint(OffsetDateTime At, double RiseGm3, double Score);
 
 /// <summary>The period replayed another way.</summary>
 public sealed record WhatIf(string Name, Estimate RiskHours, Estimate RiskHoursAvoided);

@@ -35,7 +35,9 @@ internal static class UnknownParts
         yield return (review.Waterings is null, "waterings", "Nothing tells of waterings: there is neither a watering log nor a valve column for this house in the nursery file.");
         UnknownMethods? methods = UnknownMethods.Of(period.Input, review.Waterings ?? []);
         yield return (methods is not null, "waterings.method", methods?.Sentence() ?? "");
-        yield return (review.Waterings is { Length: > 0 }, "waterings.riskHoursCaused", "Which risk hours a single watering caused is not worked out; what all late waterings together caused stands under causes. The rise of humidity shown is a difference, not an effect.");
+        yield return (review.Waterings?.Any(w => w.AfterCutOff == true) == true && causes.CausedBy is null, "waterings.riskHoursCaused", "Which risk hours a late watering caused cannot be told, since the week could not be replayed. The rise of humidity shown is a difference, not an effect.");
+        yield return (review.WateringHints is null, "wateringHints", "Whether the log lacks a watering cannot be told: that takes a house balance with skill.");
+        yield return (review.Floods is null, "floods", "What floods of benches or floors leave in the air is not known: there is none in the period, or there are no two weeks of readings before it to compare with.");
         yield return (review.HouseBalance is null, "houseBalance", causes.WhyNot);
         yield return (review.MatchedWaterings is null, "matchedWaterings", "No watering over the leaves in the period can be compared with alike hours without one: there was none, or there are no two weeks of readings before the period to compare with.");
         yield return (review.WhatIfs is null, "whatIfs", $"What another watering time or more venting would have changed cannot be told. {causes.WhyNot}");
@@ -51,8 +53,9 @@ internal static class UnknownParts
         yield return (review.Roots is null, "roots", "Whether the weather in the pots favours root rot is not known without pot checks in this period.");
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
         yield return (review.Scouting is null, "scouting", $"Whether risk hours and disease go together is not known: no affected plants were counted in this house in the {ScoutedWeeks.Most} weeks up to the end of the period.");
-        yield return (review.Outlook?.RiskHours is null, "outlook.riskHours", WhyNoOutlook(review.Outlook));
-        yield return (review.Outlook is null or { DryingDays: 0 }, "outlook.latestFinish", "The watering cut-off of the coming day is not known: on most of the days before it the drying of leaves is not.");
+        yield return (review.Outlook is null, "outlook", WhyNoOutlook(review.Outlook));
+        yield return (review.Outlook is { RiskHours: null }, "outlook.riskHours", WhyNoOutlook(review.Outlook));
+        yield return (review.Outlook is { DryingDays: 0 }, "outlook.latestFinish", "The watering cut-off of the coming day is not known: on most of the days before it the drying of leaves is not.");
     }
 
     private static string WhyNoOutlook(OutlookReport? outlook) => outlook?.Score is not { SkillOverNightBefore: { } before, SkillOverMeanNight: { } mean } score

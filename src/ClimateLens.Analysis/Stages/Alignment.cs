@@ -54,7 +54,7 @@ public static class Alignment
             Temperature = First(listed, "airTemperature")?.Series,
             Humidity = First(listed, "relativeHumidity")?.Series,
             Leaf = First(listed, "leafTemperature")?.Series,
-            Events = [.. AllWaterings.Of(input)],
+            Events = [.. AllWaterings.Of(input, MeteredWaterings.Of(input, frame, listed.Select(s => s.Series), overGaps))],
             OverGap = overGaps.ToImmutableDictionary(),
             RowSeen = RowsSeen([.. listed.Where(s => JoinedSources.IsBehind(s.Series, main?.Series)).Select(s => sources[s.Batch])], axis.Count),
         };

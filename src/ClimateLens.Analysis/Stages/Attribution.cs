@@ -28,7 +28,14 @@ public static class Attribution
             return state with { WhyNot = whyNot ?? "The risk hours of the period carry no total." };
         }
 
-        WateringMatch? match = house.HasAir && OtherWaterings.AnyWetting(house) ? WateringMatch.Of(past!, house, balance) : null;
+        bool wets = OtherWaterings.AnyWetting(house), floods = FloodedDays.Any(house);
+        AlikeHours? hours = house.HasAir && (wets || floods) ? new AlikeHours(past!, house, balance.Inputs) : null;
+        WateringMatch? match = hours is null || !wets ? null : WateringMatch.Of(hours, balance);
+        state = state with
+        {
+            Floods = hours is null || !floods ? null : FloodedDays.Of(house, hours),
+            Hints = house.HasAir && balance.HasSkill ? WateringHints.Of(house, balance) : null,
+        };
         state = match is null ? state : state with
         {
             Waterings = CauseReports.Of(match, house.Frame.Axis.Step.TotalHours),
@@ -54,6 +61,7 @@ public static class Attribution
         {
             WhatIfs = WhatIfs.Of(weeks, total),
             Shares = WhatIfs.Shares(weeks, total),
+            CausedBy = WhatIfs.Caused(weeks, total),
             NotReplayed = NotReplayed(weeks.Known),
         };
     }

@@ -25,6 +25,8 @@ public static class Findings
         KeepWaterOffLeaves.Of,
         SpaceWider.Of,
         HeatAndVentEarly.Of,
+        FloodOnDullDay.Of,
+        WaterOnHotLeaves.Of,
         LongHumidNights.Of,
         TooLittleData.Of,
         SensorNotTrusted.Of,

@@ -64,6 +64,7 @@ public static class LeafState
                 MeasuredLeafC = measured,
                 Night = night,
                 AbsorbedWm2 = absorbed,
+                OverCropWm2 = overCrop,
                 AboveC = above,
                 OpenShare = open,
                 WaterMm = water,

@@ -43,6 +43,8 @@ public static class ReviewAssembly
             Waterings = waterings,
             WhatIfs = causes.WhatIfs,
             Causes = causes.Shares,
+            WateringHints = causes.Hints,
+            Floods = causes.Floods,
             Outlook = outlook,
             HouseBalance = causes.Balance,
             MatchedWaterings = causes.Waterings,

@@ -50,6 +50,7 @@ public static class RiskHours
             TotalBefore = Before(tally, hours, period),
             Errors = errors,
             CutOffs = new CutOffs(period, foliage),
+            Drying = new DryingLeft(period, foliage),
         };
     }
 

@@ -36,6 +36,9 @@ public sealed record RiskState(HourTable Hours, BiasDraws Draws, double[] Probab
     /// <summary>The watering cut-off of each day.</summary>
     internal CutOffs CutOffs { get; init; } = CutOffs.None;
 
+    /// <summary>What leaves could still lose after a watering; null where it was not prepared.</summary>
+    internal DryingLeft? Drying { get; init; }
+
     /// <summary>Risk hours of the period, or null when the data do not carry a total.</summary>
     public required Estimate? Total { get; init; }
 

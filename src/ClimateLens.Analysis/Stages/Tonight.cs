@@ -1,6 +1,5 @@
 using ClimateLens.Analysis.Outlook;
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Analysis.Time;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Stages;
@@ -30,8 +29,8 @@ public static class Tonight
             At(sunrise, zone),
             night is { IsBetter: true } ? new Estimate(Math.Round(night.RiskHours, 1), Math.Round(night.Low, 1), Math.Round(night.High, 1)) : null,
             night is null ? null : new OutlookScore(night.Scored, Rounded(night.Persistence.Skill), Rounded(night.Climatology.Skill), Math.Round(night.MeanMissHours, 2)),
-            drying?.Latest is Instant latest ? At(latest, zone) : null,
-            drying?.Earliest is Instant earliest ? At(earliest, zone) : null,
+            drying?.Latest is Instant latest ? At(WholeMinute(latest), zone) : null,
+            drying?.Earliest is Instant earliest ? At(WholeMinute(earliest), zone) : null,
             drying?.Days ?? 0,
             drying?.MeanMissHours is double miss ? Math.Round(miss, 2) : null);
     }
@@ -44,6 +43,8 @@ public static class Tonight
     }
 
     private static double? Rounded(double value) => double.IsFinite(value) ? Math.Round(value, 2) : null;
+
+    private static Instant WholeMinute(Instant time) => Instant.FromUnixTimeSeconds((long)Math.Floor(time.ToUnixTimeTicks() / (60.0 * NodaConstants.TicksPerSecond)) * 60);
 
     private static OffsetDateTime At(Instant instant, DateTimeZone zone) => instant.InZone(zone).ToOffsetDateTime();
 }

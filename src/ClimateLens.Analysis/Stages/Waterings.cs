@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Analysis.WateringEvents;
@@ -15,8 +16,8 @@ namespace ClimateLens.Analysis.Stages;
 /// </summary>
 public static class Waterings
 {
-    /// <summary>Finds the waterings; null when nothing would tell of them: no log, no valve.</summary>
-    public static ImmutableArray<Watering>? Find(HousePeriod period, RiskState risk)
+    /// <summary>Finds the waterings; null when nothing would tell of them: no log, no valve, no water meter.</summary>
+    public static ImmutableArray<Watering>? Find(HousePeriod period, RiskState risk, CauseState causes)
     {
         HouseInput input = period.Input;
         if (!IsTold(input))
@@ -28,13 +29,14 @@ public static class Waterings
         [
             .. WateringRound.Of(period.Events)
                 .Where(r => r.Event.Start >= input.Period.Start && r.Event.Start < input.Period.End)
-                .Select(r => Judge(period, risk, r.Event, r.Round)),
+                .Select(r => Judge(period, risk, r.Event, r.Round) with { RiskHoursCaused = Caused(causes, r.Event) }),
         ];
     }
 
     private static bool IsTold(HouseInput input)
         => input.Records.Any(r => r.Kind == RecordKind.Waterings)
             || ValveWaterings.HasColumns(input)
+            || MeteredWaterings.HasColumns(input)
             || input.Nursery.Exports.Any(e => e.Kind == RecordKind.Waterings
                 && (e.House == input.House.Id || e.Columns.Any(c => c.Channel == RecordFields.House)));
 
@@ -66,7 +68,27 @@ public static class Waterings
         {
             CutOffByFilm = cutOff?.ByFilm,
             HoursToSunset = sunset is Instant down && e.End is Instant ended ? Rounded((down - ended).TotalHours) : null,
+            DryingLeftMm = wets == true && sunset is Instant dark && e.End is Instant over ? Rounded(risk.Drying?.Mm(over, dark)) : null,
+            LeafTemperatureC = wets == true ? Rounded(AtStart(period, e, risk.LeafStepC)) : null,
+            SunOverCropWm2 = wets == true ? Rounded(period.Foliage is { } leaves ? AtStart(period, e, leaves.OverCropWm2) : null) : null,
         };
+    }
+
+    /// <summary>What the late waterings caused, where the week could be replayed; the others that wet leaves, nothing by their lateness.</summary>
+    private static Estimate? Caused(CauseState causes, WateringEvent e)
+        => causes.CausedBy is { } caused && CutOff.Wets(e) == true ? caused.GetValueOrDefault(e) : null;
+
+    /// <summary>Greatest value of a column from the step before a watering, when leaves were dry yet, to its end; null where none is known.</summary>
+    private static double? AtStart(HousePeriod period, WateringEvent e, double[] column)
+    {
+        int first = Math.Max(0, period.Frame.Axis.IndexOf(e.Start) - 1), last = period.Frame.Axis.IndexOf(e.End ?? e.Start);
+        double most = double.NaN;
+        for (int i = first; i <= Math.Min(last, column.Length - 1); i++)
+        {
+            most = double.IsNaN(most) || column[i] > most ? column[i] : most;
+        }
+
+        return double.IsNaN(most) ? null : most;
     }
 
     private static Estimate? Rise(AirAround? before, AirAround? after, BiasDraws draws, Instant start)

@@ -2,9 +2,12 @@ using ClimateLens.Nursery;
 
 namespace ClimateLens.Analysis.WateringEvents;
 
-/// <summary>The waterings of run-in and period, from logs and valves, each once and in time order.</summary>
+/// <summary>The waterings of run-in and period, from logs, valves and water meters, each once and in time order.</summary>
 internal static class AllWaterings
 {
-    public static IEnumerable<WateringEvent> Of(HouseInput input)
-        => OneOfEach.Of([.. LoggedWaterings.Of(input)], [.. ValveWaterings.Of(input)]);
+    /// <summary>Joins them.</summary>
+    /// <param name="input">Settings, readings and records of the house.</param>
+    /// <param name="metered">What its water meters tell.</param>
+    public static IEnumerable<WateringEvent> Of(HouseInput input, IEnumerable<WateringEvent> metered)
+        => OneOfEach.WithMeters(OneOfEach.Of([.. LoggedWaterings.Of(input)], [.. ValveWaterings.Of(input)]), [.. metered]);
 }

@@ -33,6 +33,31 @@ internal static class OneOfEach
             };
         }
 
-        return joined.OrderBy(e => e.Start).ThenBy(e => e.Bench, StringComparer.Ordinal).ThenBy(e => e.Source, StringComparer.Ordinal);
+        return InOrder(joined);
     }
+
+    /// <summary>
+    /// Adds what water meters tell, in time order. A run of a meter in which logs or valves tell of waterings is those; where it is a single one without litres, the meter's count.
+    /// </summary>
+    public static IEnumerable<WateringEvent> WithMeters(IEnumerable<WateringEvent> told, IReadOnlyList<WateringEvent> metered)
+    {
+        List<WateringEvent> all = [.. told];
+        foreach (WateringEvent run in metered)
+        {
+            int[] within = [.. Enumerable.Range(0, all.Count).Where(i => all[i].Overlaps(run, Slack) && (all[i].Method == run.Method || run.Method is null || all[i].Method is null))];
+            if (within.Length == 0)
+            {
+                all.Add(run);
+            }
+            else if (within.Length == 1 && all[within[0]] is { Litres: null } single)
+            {
+                all[within[0]] = single with { Litres = run.Litres, Source = $"{single.Source}; litres by {run.Source}" };
+            }
+        }
+
+        return InOrder(all);
+    }
+
+    private static IEnumerable<WateringEvent> InOrder(IEnumerable<WateringEvent> events)
+        => events.OrderBy(e => e.Start).ThenBy(e => e.Bench, StringComparer.Ordinal).ThenBy(e => e.Source, StringComparer.Ordinal);
 }

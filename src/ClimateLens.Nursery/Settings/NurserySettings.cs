@@ -161,6 +161,9 @@ public sealed record RiskRules(
     /// <summary>Standard error of that. [points of %]</summary>
     public double CanopyHumidityErrorPct { get; init; } = 4;
 
+    /// <summary>A day with less sun over the crop is dull. [MJ/m²]</summary>
+    public double DullDayMJm2 { get; init; } = 2;
+
     /// <summary>Whether a leaf-wetness sensor rules over the film model.</summary>
     public bool WetnessSensorRules { get; init; }
 
@@ -290,13 +293,13 @@ public sealed record FieldCondition(string Field, string Text);
 /// <param name="Line">Line in the nursery file, for messages.</param>
 public sealed record ColumnSettings(FieldRef Field, string Channel, string Sensor, string Unit, int Line)
 {
-    /// <summary>For a valve column: how the water reaches the crop.</summary>
+    /// <summary>For a valve column or a water meter: how the water reaches the crop.</summary>
     public WateringMethod? Method { get; init; }
 
     /// <summary>For a valve column: flow while open, or null. [L/min]</summary>
     public double? LitresPerMinute { get; init; }
 
-    /// <summary>For a valve column: bench or section that it serves; empty for the whole house.</summary>
+    /// <summary>For a valve column or a water meter: bench or section that it serves; empty for the whole house.</summary>
     public string Bench { get; init; } = "";
 
     /// <summary>The column is read only from rows whose fields of these names hold these texts; empty: from every row.</summary>

@@ -9,6 +9,7 @@ public static class HouseWeekCells
         new WeekInBriefCell(),
         new WhatToChangeCell(),
         new RiskCalendarCell(),
+        new TonightCell(),
         new WeekAirCell(),
         new CausesCell(),
         new DewMarginCell(),

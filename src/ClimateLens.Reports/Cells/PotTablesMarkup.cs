@@ -35,7 +35,7 @@ internal static class PotTablesMarkup
         Open(body, "Rounds", "Rounds walked of those due", "Round", "Weekdays", "Weekend");
         foreach (PotRoundReport r in pots.Rounds)
         {
-            body.Line($"<tr><th scope=\"row\">{Words.Capital(r.Name)}</th><td>{r.WeekdaysWalked} of {r.WeekdaysDue}</td><td>{r.WeekendWalked} of {r.WeekendDue}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{Words.Capital(r.Name)}</th><td>{r.WeekdaysWalked} of {r.WeekdaysDue}</td><td>{(r.WeekendDue == 0 ? "not due" : $"{r.WeekendWalked} of {r.WeekendDue}")}</td></tr>");
         }
 
         Close(body);
@@ -65,7 +65,7 @@ internal static class PotTablesMarkup
 
         if (!agreement.AgainstWeights.IsEmpty)
         {
-            body.Line($"<p class=\"note\">Against the pots' weights, in levels: {string.Join("; ", agreement.AgainstWeights.Select(w => $"{w.Grader} {Range(w.Bias, 1)} over {Words.Count(w.Pots, "pot", "pots")}"))}.</p>");
+            body.Line($"<p class=\"note\">Against the pots' weights, in levels: {string.Join("; ", agreement.AgainstWeights.Select(w => $"{w.Grader} {Range(w.Bias, 1)} over {Words.Count(w.Pots, "pot", "pots")}"))}. Which weight belongs to which level is a choice of this project and shifts all alike: compare people with each other.</p>");
         }
 
         if (agreement.PotsNeeded is { } needed && agreement.Graders.Length > 1)
@@ -82,7 +82,7 @@ internal static class PotTablesMarkup
             return;
         }
 
-        Open(body, "Pots that went dry", $"Pots that went dry, worst first{(pots.DryDowns.Length > MostDry ? $" ({MostDry} of {Words.Whole(pots.DryDowns.Length)})" : "")}", "Seen", "Bench", "Pot", "Level", "Leaves", "Watered after", "Saturated within a day");
+        Open(body, "Pots that went dry", $"Pots found dry, worst first{(pots.DryDowns.Length > MostDry ? $" ({MostDry} of {Words.Whole(pots.DryDowns.Length)})" : "")}", "Seen", "Bench", "Pot", "Level", "Leaves", "Watered after", "Saturated within a day");
         foreach (DryDown d in pots.DryDowns.Take(MostDry))
         {
             string watered = d.HoursToWatering is { } h ? $"{DisplayUnits.Number(h, 0)} h" : DisplayUnits.NotKnown;

@@ -47,7 +47,7 @@ public sealed class PotsCell : IReportCell
         int due = pots.Days.Sum(d => d.Due), walked = pots.Days.Sum(d => Math.Min(d.Walked, d.Due));
         string rounds = $"{Words.Count(pots.Count, "pot check", "pot checks")}, {walked} of {Words.Count(due, "round", "rounds")} walked";
         string band = pots.Band is not { } b ? "" : $"; {Words.Share((b.Checks - b.Drier - b.Wetter) / (double)b.Checks)} of the levels were within the band, {Words.Whole(b.Drier)} drier and {Words.Whole(b.Wetter)} wetter";
-        string dry = pots.DryDowns.IsEmpty ? "" : $"; {Words.Count(pots.DryDowns.Length, "pot", "pots")} went dry";
+        string dry = pots.DryDowns.IsEmpty ? "" : $"; a pot was found dry {Words.Count(pots.DryDowns.Length, "time", "times")}";
         string signal = roots?.Signal switch { "act" => " Root-rot weather: look at roots now.", "watch" => " Root-rot weather: keep an eye on roots.", "quiet" => " No root-rot weather was seen.", _ => "" };
         return $"{rounds}{band}{dry}.{signal}";
     }

@@ -171,13 +171,16 @@ public static class DataFiles
     {
         CsvTable table = new(
             "start", "end", "method", "wetsLeaves", "bench", "litres", "sunset", "cutOff", "afterCutOff", "absoluteHumidityBeforeGm3", "absoluteHumidityAfterGm3",
-            "absoluteHumidityRiseGm3", "absoluteHumidityRiseLowGm3", "absoluteHumidityRiseHighGm3", "relativeHumidityBeforePct", "relativeHumidityAfterPct", "source");
+            "absoluteHumidityRiseGm3", "absoluteHumidityRiseLowGm3", "absoluteHumidityRiseHighGm3", "relativeHumidityBeforePct", "relativeHumidityAfterPct",
+            "hoursToSunset", "dryingLeftMm", "leafTemperatureC", "sunOverCropWm2", "riskHoursCaused", "riskHoursCausedLow", "riskHoursCausedHigh", "source");
         foreach (Watering w in waterings)
         {
             table.Time(w.Start).Time(w.End).Text(MethodName(w.Method)).Flag(w.WetsLeaves).Text(w.Bench).Number(w.Litres)
                 .Time(w.Sunset).Time(w.CutOff).Flag(w.AfterCutOff).Number(w.AbsoluteHumidityBeforeGm3).Number(w.AbsoluteHumidityAfterGm3)
                 .Number(w.AbsoluteHumidityRiseGm3?.Value).Number(w.AbsoluteHumidityRiseGm3?.Low).Number(w.AbsoluteHumidityRiseGm3?.High)
-                .Number(w.RelativeHumidityBeforePct).Number(w.RelativeHumidityAfterPct).Text(w.Source).EndRow();
+                .Number(w.RelativeHumidityBeforePct).Number(w.RelativeHumidityAfterPct)
+                .Number(w.HoursToSunset).Number(w.DryingLeftMm).Number(w.LeafTemperatureC).Number(w.SunOverCropWm2)
+                .Number(w.RiskHoursCaused?.Value).Number(w.RiskHoursCaused?.Low).Number(w.RiskHoursCaused?.High).Text(w.Source).EndRow();
         }
 
         return table.ToBytes();

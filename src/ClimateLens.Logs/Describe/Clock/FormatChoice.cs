@@ -101,7 +101,7 @@ internal static class FormatChoice
     private static bool IsMixed(MixedTally pair, StampTally best)
     {
         int fewer = pair.Taken.Min();
-        if (pair.Order.IsWithoutGap && best.Order.Oddities() > 0 && fewer > 0)
+        if (pair.Order.IsWithoutGap && (best.Order.Oddities() > 0 || pair.Order.Count > best.Read) && fewer > 0)
         {
             return true; // chance does not put days together without a gap, nor even one row onto the very next step
         }

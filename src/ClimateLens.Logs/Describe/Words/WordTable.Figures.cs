@@ -5,7 +5,7 @@ internal static partial class WordTable
 {
     private static (Idea Idea, string Words)[] Figures =>
     [
-        (Idea.SetPoint, "set setpoint* set_point* setp sp setpt stp soll sollwert* *soll *sollwert* sollw instelling* ingesteld* ingest gewenst* berekend* berek ber streef* setpunt* saetpunkt* *saetpunkt* setpunkt* onsket krav *krav consigne* consigna* impostat* target desired demand* reference* riferimento heating_temperature"),
+        (Idea.SetPoint, "set setpoint* set_point* setp sp setpt stp soll* *soll *sollwert* sollw instelling* ingesteld* ingest gewenst* berekend* berek ber streef* setpunt* saetpunkt* *saetpunkt* setpunkt* onsket krav *krav consigne* consigna* impostat* target desired demand* reference* riferimento heating_temperature"),
         (Idea.Measured, "measured meas actual act gemeten ist istwert* gemessen malt aktuel aktuelle mesure* medid* misurat* real"),
         (Idea.Average, "avg average mean gemiddeld* gem mittel* *mittel *mittelwert* durchschnitt* gns gennemsnit* snit middel moyen* moy media medio promedio"),
         (Idea.Minimum, "min minimum minimal* minima minimo mini laagste tiefst*"),

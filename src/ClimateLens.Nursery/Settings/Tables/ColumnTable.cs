@@ -66,18 +66,19 @@ internal static class ColumnTable
             table.NotHere("where", "is for readings only", "take it out.");
         }
 
-        bool valve = what?.Channel == "valve" && kind is null;
+        bool valve = what?.Channel == "valve" && kind is null, meter = what?.Channel == "waterVolume" && kind is null;
         if (what is not null && !valve)
         {
-            foreach (string key in (string[])["method", "litresPerMinute", "bench"])
+            table.NotHere("litresPerMinute", "is for valve columns only", "take it out.");
+            foreach (string key in meter ? [] : (string[])["method", "bench"])
             {
-                table.NotHere(key, "is for valve columns only", "take it out.");
+                table.NotHere(key, "is for valve and waterVolume columns only", "take it out.");
             }
         }
 
         ColumnSettings column = new(field, what?.Channel ?? "", sensor, what?.Unit ?? "", table.At.Line) { MissingValues = missing, Marks = marks, Where = kind is null ? ShapeKeys.Where(table, dialect) : [] };
         column = kind is null ? ValueKeys.Read(table, column) : column;
-        return what is null ? null : valve ? ValveKeys.Read(table, column) : column;
+        return what is null ? null : valve ? ValveKeys.Read(table, column) : meter ? ValveKeys.ReadMeter(table, column) : column;
     }
 
     private static (string Channel, string Unit)? OfReading(TableReader table)

@@ -8,7 +8,7 @@ internal static class RulesTable
     public static readonly string[] Keys =
     [
         "marginK", "temperatureLowC", "temperatureHighC", "leafNightOffsetK", "leafNightOffsetErrorK", "dryingHours", "leafBalanceErrorK",
-        "canopyDifference", "canopyTemperatureK", "canopyTemperatureErrorK", "canopyHumidityPct", "canopyHumidityErrorPct", "wetnessSensorRules",
+        "canopyDifference", "canopyTemperatureK", "canopyTemperatureErrorK", "canopyHumidityPct", "canopyHumidityErrorPct", "wetnessSensorRules", "dullDayMJm2",
     ];
 
     public static RiskRules Read(TableReader house)
@@ -33,6 +33,7 @@ internal static class RulesTable
             CanopyTemperatureErrorK = table.Number("canopyTemperatureErrorK", 0, 10, "kelvin") ?? usual.CanopyTemperatureErrorK,
             CanopyHumidityPct = table.Number("canopyHumidityPct", -50, 50, "points of relative humidity") ?? usual.CanopyHumidityPct,
             CanopyHumidityErrorPct = table.Number("canopyHumidityErrorPct", 0, 50, "points of relative humidity") ?? usual.CanopyHumidityErrorPct,
+            DullDayMJm2 = table.Number("dullDayMJm2", 0, 30, "megajoules per square metre") ?? usual.DullDayMJm2,
             WetnessSensorRules = table.Flag("wetnessSensorRules") ?? usual.WetnessSensorRules,
         };
         if (rules.TemperatureLowC >= rules.TemperatureHighC)
