@@ -26,9 +26,9 @@ public sealed class PotsCell : IReportCell
         HtmlBuilder body = new();
         PotStrip.Add(body, pots);
         PotTablesMarkup.Drying(body, pots.Drying);
-        PotTablesMarkup.DryDowns(body, pots);
         Roots(body, context.Review.Roots);
-        body.Line($"<div class=\"screen\">"); // a wall needs the strip, the dry pots and tomorrow
+        body.Line($"<div class=\"screen\">"); // a wall needs the strip and tomorrow; dry pots are among the findings
+        PotTablesMarkup.DryDowns(body, pots);
         PotTablesMarkup.Rounds(body, pots);
         PotTablesMarkup.Agreement(body, pots.Agreement);
         body.Line($"</div>");

@@ -24,10 +24,12 @@ public sealed class RecordsCell : IReportCell
 
         HtmlBuilder body = new();
         Kinds(body, records);
+        body.Line($"<div class=\"screen\">"); // paper has the findings; the lists stand beside the page
         CareMarkup.Treatments(body, records);
         CareMarkup.Groups(body, records);
         CareMarkup.Floors(body, records);
         CareMarkup.Tanks(body, records);
+        body.Line($"</div>");
         body.Line(context.DataLink(DataFiles.Treatments));
         body.Line(context.DataLink(DataFiles.Groups));
         body.Line(context.DataLink(DataFiles.ScoutedBenches));
