@@ -6,10 +6,10 @@ internal static class LeafSigns
     /// <summary>The sign for a text; capitals, blanks, hyphens and underscores do not count.</summary>
     public static LeafSign Of(string text) => string.Concat(text.Where(char.IsLetter)).ToLowerInvariant() switch
     {
-        "turgid" or "firm" or "ok" or "fine" => LeafSign.Turgid,
-        "flagging" or "flag" => LeafSign.Flagging,
-        "severeflagging" or "severelyflagging" or "hanging" => LeafSign.SevereFlagging,
-        "wilted" or "wilting" or "limp" => LeafSign.Wilted,
+        "turgid" or "t" or "firm" or "ok" or "fine" => LeafSign.Turgid,
+        "flagging" or "f" or "flag" => LeafSign.Flagging,
+        "severeflagging" or "s" or "severelyflagging" or "hanging" => LeafSign.SevereFlagging,
+        "wilted" or "w" or "wilting" or "limp" => LeafSign.Wilted,
         _ => LeafSign.NotKnown,
     };
 
