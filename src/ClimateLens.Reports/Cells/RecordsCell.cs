@@ -13,6 +13,9 @@ public sealed class RecordsCell : IReportCell
     public string Heading => "Which records were kept?";
 
     /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["records"];
+
+    /// <inheritdoc/>
     public CellContent Render(CellContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
