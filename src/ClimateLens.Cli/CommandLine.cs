@@ -58,6 +58,7 @@ internal static class CommandLine
         ReviewCommand.Create(output, error),
         ImportCommand.Create(output, error),
         CheckCommand.Create(output, error),
+        NotebookCommand.Create(output, error),
         SetAsideCommand.Create(output, error),
         DescribeCommand.Create(output, error),
         DrenchCommand.Create(output),

@@ -5,7 +5,11 @@ namespace ClimateLens.Reports;
 
 /// <summary>How pages are to read.</summary>
 /// <param name="Units">Units of display; data files stay SI.</param>
-public sealed record PageOptions(UnitSystem Units);
+public sealed record PageOptions(UnitSystem Units)
+{
+    /// <summary>Notebooks: built-in ones, and the nursery's own.</summary>
+    public Notebooks.NotebookFolder Notebooks { get; init; } = Reports.Notebooks.NotebookFolder.BuiltIn;
+}
 
 /// <summary>One published house period in a line.</summary>
 /// <param name="House">House id.</param>

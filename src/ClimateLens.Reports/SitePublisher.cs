@@ -3,6 +3,7 @@ using System.Text;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Pages;
 using ClimateLens.Reports.Publishing;
 using ClimateLens.Reports.Units;
@@ -23,7 +24,7 @@ public sealed class SitePublisher
     private readonly Lock _lock = new();
     private readonly SiteFolder _site;
     private readonly PageOptions _options;
-    private readonly IReadOnlyList<IReportCell> _cells;
+    private readonly IReadOnlyList<IReportCell>? _cells;
     private readonly string _maker;
     private readonly Dictionary<(string House, string Period), SiteEntry> _entries = [];
     private bool _assetsReady;
@@ -32,15 +33,15 @@ public sealed class SitePublisher
     /// <param name="siteFolder">Its folder; made when it does not exist.</param>
     /// <param name="options">How pages are to read.</param>
     public SitePublisher(string siteFolder, PageOptions options)
-        : this(siteFolder, options, HouseWeekCells.All)
+        : this(siteFolder, options, null)
     {
     }
 
-    /// <summary>Opens a site whose pages have other parts than the usual ones.</summary>
+    /// <summary>Opens a site in which each house and week has one page, of these cells.</summary>
     /// <param name="siteFolder">Its folder.</param>
     /// <param name="options">How pages are to read.</param>
-    /// <param name="cells">The parts of a page, in order.</param>
-    public SitePublisher(string siteFolder, PageOptions options, IReadOnlyList<IReportCell> cells)
+    /// <param name="cells">The parts of a page, in order; null for the notebooks of the options.</param>
+    public SitePublisher(string siteFolder, PageOptions options, IReadOnlyList<IReportCell>? cells)
     {
         ArgumentException.ThrowIfNullOrEmpty(siteFolder);
         ArgumentNullException.ThrowIfNull(options);
@@ -100,15 +101,15 @@ public sealed class SitePublisher
         string period = PeriodWords.FolderName(review.Period);
         string folder = FolderOf(review.House.Id, period);
         ImmutableSortedDictionary<string, byte[]> data = DataFiles.Of(review);
-        RenderedPage page = HouseWeekPage.Render(review, new DisplayUnits(_options.Units), data.Keys, _cells);
+        ImmutableArray<(string File, RenderedPage Page)> pages = Pages(review, data.Keys);
         List<(string, ReadOnlyMemory<byte>)> files =
         [
             .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)),
-            ($"{folder}/index.html", Encoding.UTF8.GetBytes(page.Html)),
+            .. pages.OrderBy(p => p.File == "index.html").Select(p => ($"{folder}/{p.File}", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(p.Page.Html))),
         ];
         EnsureAssets();
         _site.Write($"{folder}/{BegunName}", ReadOnlyMemory<byte>.Empty);
-        foreach (string old in DataFiles.Names.Where(n => !data.ContainsKey(n)))
+        foreach (string old in DataFiles.Names.Where(n => !data.ContainsKey(n)).Concat(_site.Names(folder, ".html").Where(n => !pages.Any(p => p.File == n))))
         {
             _site.Delete($"{folder}/{old}");
         }
@@ -121,7 +122,7 @@ public sealed class SitePublisher
             _entries[(summary.House, summary.Period)] = new SiteEntry(summary, review.House.Nursery, review.House.Invented, _maker);
         }
 
-        return new PublishedPage(summary, _site.PathOf(summary.Page), page.FailedCells);
+        return new PublishedPage(summary, _site.PathOf(summary.Page), [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()]);
     }
 
     /// <summary>Writes the site's index and, last, its state: from now on <see cref="RunKey"/> is the given one.</summary>
@@ -134,6 +135,19 @@ public sealed class SitePublisher
         _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
         _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _maker, entries).Write());
         RunKey = runKey;
+    }
+
+    /// <summary>The pages of a house and week: one a notebook.</summary>
+    private ImmutableArray<(string File, RenderedPage Page)> Pages(Review review, IEnumerable<string> files)
+    {
+        DisplayUnits units = new(_options.Units);
+        if (_cells is not null)
+        {
+            return [("index.html", HouseWeekPage.Render(review, units, files, _cells))];
+        }
+
+        ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
+        return [.. notebooks.Select(n => (HouseWeekPage.FileName(n), HouseWeekPage.Render(review, units, files, n, notebooks)))];
     }
 
     /// <summary>Whether a page stands with the data files that every page has.</summary>

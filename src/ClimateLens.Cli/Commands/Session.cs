@@ -7,6 +7,7 @@ using ClimateLens.Logs;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Cli.Commands;
 
@@ -16,15 +17,16 @@ internal sealed class Session : IDisposable
     private readonly Messages _messages;
     private readonly Lazy<SitePublisher> _site;
 
-    private Session(NurserySettings nursery, ReadingStore store, string siteFolder, UnitSystem units, Messages messages)
+    private Session(NurserySettings nursery, ReadingStore store, string siteFolder, UnitSystem units, NotebookFolder notebooks, Messages messages)
     {
         Nursery = nursery;
         Store = store;
-        _site = new(() => new SitePublisher(siteFolder, new PageOptions(units)));
+        _site = new(() => new SitePublisher(siteFolder, new PageOptions(units) { Notebooks = notebooks }));
         SiteIndex = Path.Combine(siteFolder, "index.html");
         Units = units;
         _messages = messages;
         Report(nursery.Warnings);
+        Report(notebooks.Problems);
     }
 
     public NurserySettings Nursery { get; }
@@ -54,7 +56,7 @@ internal sealed class Session : IDisposable
         string folder = FolderOf(request.NurseryPath);
         string siteFolder = Path.GetFullPath(request.Out ?? Path.Combine(folder, nursery.Site));
         UnitSystem units = request.Units ?? nursery.Units;
-        return new Session(nursery, ReadingStore.Open(nursery, folder), siteFolder, units, messages);
+        return new Session(nursery, ReadingStore.Open(nursery, folder), siteFolder, units, NotebooksOf(nursery, request.NurseryPath), messages);
     }
 
     /// <summary>As <see cref="Open"/>, and opens the site: a folder that cannot be written is told before the work, not after it.</summary>
@@ -72,6 +74,16 @@ internal sealed class Session : IDisposable
             throw;
         }
     }
+
+    /// <summary>The notebooks of a nursery.</summary>
+    public static NotebookFolder NotebooksOf(NurserySettings nursery, string nurseryPath)
+        => NotebookFolder.Read(NotebooksFolder(nursery, nurseryPath), nursery.Notebooks.Length == 0 ? UsualNotebooks : nursery.Notebooks, isAsked: nursery.Notebooks.Length > 0);
+
+    /// <summary>Their folder, full path.</summary>
+    public static string NotebooksFolder(NurserySettings nursery, string nurseryPath)
+        => Path.GetFullPath(Path.Combine(FolderOf(nurseryPath), nursery.Notebooks.Length == 0 ? UsualNotebooks : nursery.Notebooks));
+
+    private const string UsualNotebooks = "notebooks";
 
     /// <summary>The folder against which a nursery file's paths are read.</summary>
     public static string FolderOf(string nurseryPath) => Path.GetDirectoryName(Path.GetFullPath(nurseryPath)) ?? ".";

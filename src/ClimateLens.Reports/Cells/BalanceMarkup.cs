@@ -81,7 +81,7 @@ internal static class BalanceMarkup
             ? $" For the waterings compared it gives {DisplayUnits.VapourDensity(gm3.Value)}; learned from two halves of the days apart, {DisplayUnits.Number(gm3.Low, 1)} to {DisplayUnits.Number(gm3.High, 1)}."
             : "";
         string better = learned is { Better: { } name, RootMeanSquareGm3: { } own, BalanceRootMeanSquareGm3: { } other }
-            ? $" On the hours that both tell it is off by {DisplayUnits.VapourDensity(own)}, the balance by {DisplayUnits.VapourDensity(other)}: {(name == "balance" ? "the balance is better." : "it is better at telling such days. What-ifs stay with the balance: one without physics has not seen a week done otherwise.")}"
+            ? $" On the hours that both tell it is off by {DisplayUnits.Number(own, 2)} g/m³, the balance by {DisplayUnits.Number(other, 2)} g/m³: {(name == "balance" ? "the balance is better." : "it is better at telling such days. What-ifs stay with the balance: one without physics has not seen a week done otherwise.")}"
             : "";
         body.Line($"<p>Learned response, without physics ({kind}), on the same days held out: skill {DisplayUnits.Number(before, 2)} over the day before and {DisplayUnits.Number(mean, 2)} over the mean day.{better}{effect}</p>");
     }

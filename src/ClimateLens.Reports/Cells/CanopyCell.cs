@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -15,6 +16,12 @@ public sealed class CanopyCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "How far has the crop closed?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["canopy"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Figure | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -15,6 +16,12 @@ public sealed class CausesCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Who put the humidity there, and what would have helped?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["causes"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -12,6 +12,9 @@ namespace ClimateLens.Reports.Cells;
 /// <param name="Files">Names of the data files beside the page.</param>
 public sealed record CellContext(Review Review, WeekFacts Facts, DisplayUnits Units, ImmutableArray<string> Files)
 {
+    /// <summary>What the notebook gave the cell.</summary>
+    public Notebooks.CellValues Values { get; init; } = Notebooks.CellValues.None;
+
     /// <summary>A context for a review.</summary>
     public static CellContext Of(Review review, DisplayUnits units, IEnumerable<string> files)
         => new(review, WeekFacts.Of(review), units, [.. files]);

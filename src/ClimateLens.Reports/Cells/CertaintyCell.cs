@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -16,6 +17,12 @@ public sealed class CertaintyCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "How sure is that, and what would make it surer?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["riskHours"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -2,6 +2,7 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Charts;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -14,6 +15,9 @@ public sealed class DewMarginCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "How close did leaves come to dew?";
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Figure;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

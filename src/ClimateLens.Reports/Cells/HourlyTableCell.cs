@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -14,6 +15,9 @@ public sealed class HourlyTableCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "What are the numbers hour by hour?";
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -12,6 +12,15 @@ public interface IReportCell
     /// <summary>The question that it answers, in plain words.</summary>
     string Heading { get; }
 
+    /// <summary>What a notebook may set beside the heading.</summary>
+    IReadOnlyList<Notebooks.CellParameter> Parameters => [];
+
+    /// <summary>Keys of the review without which the cell only says why it has no answer.</summary>
+    IReadOnlyList<string> Needs => [];
+
+    /// <summary>What it gives.</summary>
+    Notebooks.CellGives Gives => Notebooks.CellGives.Sentence | Notebooks.CellGives.Table;
+
     /// <summary>Answers. Equal reviews and units give equal content.</summary>
     CellContent Render(CellContext context);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -14,6 +15,12 @@ public sealed class InfectionCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Did the weather favour grey mould?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["wetPeriods"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -12,10 +13,13 @@ public sealed class OtherFindingsCell : IReportCell
     public string Heading => "What else was found?";
 
     /// <inheritdoc/>
+    public IReadOnlyList<CellParameter> Parameters => [new("after", ParameterKind.WholeNumber, "how many findings stand elsewhere", 0, 20)];
+
+    /// <inheritdoc/>
     public CellContent Render(CellContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        List<Finding> rest = [.. context.Review.Findings.OrderBy(f => f.Rank).Skip(WhatToChangeCell.Most)];
+        List<Finding> rest = [.. context.Review.Findings.OrderBy(f => f.Rank).Skip(context.Values.WholeNumber("after", WhatToChangeCell.Most))];
         return rest.Count == 0 ? CellContent.Nothing : new CellContent("", FindingMarkup.List(rest, context));
     }
 }

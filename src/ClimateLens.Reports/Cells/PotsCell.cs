@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -12,6 +13,12 @@ public sealed class PotsCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Pots and roots: too wet, too dry?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["pots"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

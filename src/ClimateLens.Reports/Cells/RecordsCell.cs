@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -12,6 +13,12 @@ public sealed class RecordsCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Which records were kept, and what do they say?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["records"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 using NodaTime;
 
@@ -15,6 +16,12 @@ public sealed class RiskCalendarCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "When was the risk?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["riskHours"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Figure | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

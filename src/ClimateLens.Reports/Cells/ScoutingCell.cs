@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -17,6 +18,12 @@ public sealed class ScoutingCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Did risk and disease go together?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["scouting"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -16,6 +17,12 @@ public sealed class SecondOpinionCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Do the sensors go together as usual?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["secondOpinion"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -2,6 +2,7 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Channels;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -14,6 +15,9 @@ public sealed class SensorsCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Can the readings be trusted?";
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -12,6 +13,12 @@ public sealed class TonightCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "What of the night after this week?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["outlook"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

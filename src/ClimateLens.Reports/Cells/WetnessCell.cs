@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -14,6 +15,12 @@ public sealed class WetnessCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "When were leaves wet?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["leafBasis"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

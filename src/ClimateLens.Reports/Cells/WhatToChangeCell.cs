@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -16,6 +17,12 @@ public sealed class WhatToChangeCell : IReportCell
     public string Heading => "What to change";
 
     /// <inheritdoc/>
+    public IReadOnlyList<CellParameter> Parameters => [new("most", ParameterKind.WholeNumber, "how many findings stand here", 1, 20)];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Table;
+
+    /// <inheritdoc/>
     public CellContent Render(CellContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
@@ -28,10 +35,11 @@ public sealed class WhatToChangeCell : IReportCell
         }
 
         HtmlBuilder body = new();
-        body.Line(FindingMarkup.List(findings.Take(Most), context));
-        if (findings.Count > Most)
+        int most = context.Values.WholeNumber("most", Most);
+        body.Line(FindingMarkup.List(findings.Take(most), context));
+        if (findings.Count > most)
         {
-            body.Line($"<p class=\"note\"><a href=\"#otherFindings\">{Words.Count(findings.Count - Most, "more finding", "more findings")}</a> further down.</p>");
+            body.Line($"<p class=\"note\"><a href=\"#otherFindings\">{Words.Count(findings.Count - most, "more finding", "more findings")}</a> further down.</p>");
         }
 
         return new CellContent("", body.ToHtml());

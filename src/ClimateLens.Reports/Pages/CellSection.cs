@@ -13,7 +13,7 @@ internal static class CellSection
         try
         {
             CellContent content = cell.Render(context);
-            return content.IsNothing ? Html.Empty : Section(cell, content);
+            return content.IsNothing ? Html.Empty : Section(cell, content, context.Values.Text("heading") ?? cell.Heading);
         }
         catch (Exception problem) when (problem is not OutOfMemoryException)
         {
@@ -23,9 +23,9 @@ internal static class CellSection
         }
     }
 
-    private static Html Section(IReportCell cell, CellContent content)
+    private static Html Section(IReportCell cell, CellContent content, string heading)
     {
-        HtmlBuilder section = Open(cell);
+        HtmlBuilder section = Open(cell, heading);
         if (content.Sentence.Length > 0)
         {
             section.Line($"<p class=\"said\">{content.Sentence}</p>");
@@ -40,12 +40,12 @@ internal static class CellSection
         return section.Line($"</section>").ToHtml();
     }
 
-    private static Html Failed(IReportCell cell, Exception problem) => Open(cell)
+    private static Html Failed(IReportCell cell, Exception problem) => Open(cell, cell.Heading)
         .Line($"<p class=\"failed\">This part could not be made ({problem.GetType().Name}: {problem.Message}). The rest of the page does not depend on it.</p>")
         .Line($"</section>")
         .ToHtml();
 
-    private static HtmlBuilder Open(IReportCell cell) => new HtmlBuilder()
+    private static HtmlBuilder Open(IReportCell cell, string heading) => new HtmlBuilder()
         .Line($"<section id=\"{cell.Name}\" aria-labelledby=\"{cell.Name}-heading\">")
-        .Line($"<h2 id=\"{cell.Name}-heading\">{cell.Heading}</h2>");
+        .Line($"<h2 id=\"{cell.Name}-heading\">{heading}</h2>");
 }

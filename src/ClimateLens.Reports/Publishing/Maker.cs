@@ -5,7 +5,7 @@ using System.Text;
 namespace ClimateLens.Reports.Publishing;
 
 /// <summary>
-/// What makes pages: a fingerprint of every ClimateLens assembly at work and of the options. A deterministic build
+/// What makes pages: a fingerprint of every ClimateLens assembly at work of the options and of the notebooks. A deterministic build
 /// gives an assembly a new module id exactly when its code changes, so pages are made again after any change of code.
 /// </summary>
 internal static class Maker
@@ -14,7 +14,7 @@ internal static class Maker
     {
         SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
         Collect(typeof(Maker).Assembly, modules);
-        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options.Units;
+        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options.Units + "\n" + string.Join('\n', options.Notebooks.All.Values.Select(n => $"{n.Name} {n.Hash}"));
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
     }
 

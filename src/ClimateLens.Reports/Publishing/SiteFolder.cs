@@ -34,6 +34,11 @@ internal sealed class SiteFolder
 
     public bool Exists(string place) => File.Exists(PathOf(place));
 
+    /// <summary>Names of the files in a folder of the site that end so, in ordinal order.</summary>
+    public IReadOnlyList<string> Names(string folder, string ending) => Guarded(folder, () => Directory.Exists(PathOf(folder))
+        ? [.. Directory.GetFiles(PathOf(folder), "*" + ending).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)]
+        : (IReadOnlyList<string>)[]);
+
     /// <summary>The file's bytes, or null where there is none.</summary>
     public byte[]? Read(string place) => Guarded(place, () => Exists(place) ? File.ReadAllBytes(PathOf(place)) : null);
 

@@ -10,7 +10,7 @@ internal static class NurseryTable
     public static readonly string[] FileKeys = ["nursery", "house", "export"];
 
     public static readonly string[] Keys =
-        ["name", "invented", "timeZone", "latitude", "longitude", "elevationM", "units", "store", "site"];
+        ["name", "invented", "timeZone", "latitude", "longitude", "elevationM", "units", "store", "site", "notebooks"];
 
     private const string DefaultStore = "store";
     private const string DefaultSite = "site";
@@ -33,6 +33,7 @@ internal static class NurseryTable
         return new(fileName, name, zone ?? DateTimeZone.Utc, latitude, longitude, elevation, units, store, site, houses, exports, hash)
         {
             Invented = invented,
+            Notebooks = nursery.Text("notebooks") ?? "",
         };
     }
 

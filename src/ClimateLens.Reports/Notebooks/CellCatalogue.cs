@@ -1,0 +1,16 @@
+using ClimateLens.Reports.Cells;
+
+namespace ClimateLens.Reports.Notebooks;
+
+/// <summary>All cells by what a notebook is for. A new cell is a new class and its line in one of these lists.</summary>
+public static class CellCatalogue
+{
+    /// <summary>Cells that a kind of notebook may name, in the order in which they are listed.</summary>
+    public static IReadOnlyList<CellInfo> Of(NotebookKind kind) => kind switch
+    {
+        NotebookKind.HouseWeek => HouseWeekInfos,
+        _ => [],
+    };
+
+    private static readonly CellInfo[] HouseWeekInfos = [.. HouseWeekCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading, .. c.Parameters], c.Needs, c.Gives))];
+}
