@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Care;
 using ClimateLens.Analysis.Causes;
+using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
@@ -34,8 +36,10 @@ public static class ReviewPipeline
         CauseState causes = Attribution.Of(house, past, risk);   // who put the humidity there, and what would have been otherwise
         ImmutableArray<Watering>? waterings = Waterings.Find(house, risk, causes); // against the cut-off, with the air before and after
         OutlookReport? outlook = Tonight.Of(house, past, risk);  // the coming night, where the nights before foretell it
-        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes); // what to know and do, most hours at stake first
+        PotState pots = PotChecked.Of(house, past);              // rounds, band, swings, dry-downs, graders, drying, roots
+        CareState care = CareRecords.Of(house);                  // rotation, doses, floors, tanks, re-entry, growth
+        ImmutableArray<Finding> findings = Findings.Rank(house, risk, waterings, causes, pots, care); // what to know and do, most hours at stake first
         SecondOpinionReport opinion = SecondOpinion.Of(house, past); // what the weeks before say of the sensors; changes nothing
-        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes, outlook);
+        return ReviewAssembly.Assemble(house, risk, waterings, findings, opinion, causes, outlook, pots, care);
     }
 }

@@ -61,6 +61,8 @@ internal static class CommandLine
         NotebookCommand.Create(output, error),
         SetAsideCommand.Create(output, error),
         DescribeCommand.Create(output, error),
+        DrenchCommand.Create(output),
+        SheetCommand.Create(output, error),
     ];
 
     // The library's own handler would answer a bug with exit code 1; Guard answers with 70.

@@ -19,14 +19,13 @@ public static class ExportChecker
     {
         var problems = new ProblemList();
         var finder = new ExportFiles(nurseryFolder, nursery);
-        string[] houses = [.. nursery.Houses.Select(h => h.Id)];
         var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
         int known = 0;
         using var spill = new SpillFolder(StoreDisk.Real, Path.Combine(Path.GetTempPath(), "climatelens-" + Path.GetRandomFileName()));
         foreach (ExportSettings export in nursery.Exports)
         {
             var workshop = new Workshop(null, spill, MemoryLimits.Usual, "");
-            SourceContent content = SourceUpdate.ContentOf(export, houses, [], null, workshop, storeStands: false);
+            SourceContent content = SourceUpdate.ContentOf(export, nursery, [], null, workshop, storeStands: false);
             var import = new SourceImport(nursery, export, [], content, null, problems, null);
             import.Run(Candidates.Of(finder.Of(export, nursery.FileName, problems), [], export.Dialect, problems));
             sheets.AddRange(import.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));

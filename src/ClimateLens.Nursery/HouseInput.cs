@@ -13,7 +13,7 @@ namespace ClimateLens.Nursery;
 /// <param name="Period">The period under review, without its run-in.</param>
 /// <param name="RunIn">Days before the period that are loaded for the models, as an interval that ends where the period starts.</param>
 /// <param name="Batches">Readings of the house and of the whole nursery within run-in and period, by source.</param>
-/// <param name="Records">Records of the house within run-in and period, in time order; plant widths and scouting from a year before it on.</param>
+/// <param name="Records">Records of the house within run-in and period, in time order; plant widths, scouting, treatments and floors from a year before it on, pot checks from the start of the history on.</param>
 /// <param name="Files">What the import knows of the files behind them.</param>
 public sealed record HouseInput(
     NurserySettings Nursery,

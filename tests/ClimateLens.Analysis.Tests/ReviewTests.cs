@@ -47,8 +47,7 @@ public sealed class ReviewTests
             .WithRecord(RecordKind.PotChecks, new LocalDateTime(2025, 10, 7, 9, 0), ("level", "2"));
         Review review = ReviewPipeline.Run(house.Input);
         Assert.Equal(2, review.Pots!.Count);
-        Assert.Equal(["potChecks:2", "waterings:1"], review.Records!.Select(r => $"{r.Key}:{r.Value.Count}"));
-        Assert.Equal("read and kept; not judged yet", review.Pots.Note);
+        Assert.Equal(["potChecks:2", "waterings:1"], review.Records!.Kinds.Select(r => $"{r.Key}:{r.Value.Count}"));
     }
 
     [Fact]

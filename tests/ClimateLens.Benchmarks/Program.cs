@@ -14,6 +14,7 @@ return args switch
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
     ["causes-recovery", ..] => CausesRecoveryTable.Run(args[1..]),
     ["outlook", ..] => OutlookTable.Run(args[1..]),
+    ["pot-recovery", ..] => PotRecoveryTable.Run(args[1..]),
     ["false-alarms", ..] => FalseAlarms.Run(args[1..]),
     ["learned-rates", .. var rest] => LearnedRates.Run(rest),
     _ => RunBenchmarks(args),

@@ -18,6 +18,14 @@ internal sealed class TestNursery : IDisposable
         Set(exportsToml, zone);
     }
 
+    /// <summary>A nursery whose first house has more settings of its own.</summary>
+    public static TestNursery WithHouse(string house, string exportsToml)
+    {
+        var nursery = new TestNursery(exportsToml);
+        nursery.SetPlace(exportsToml, 53, 0, "Europe/London", house);
+        return nursery;
+    }
+
     /// <summary>One source of two channels, comma and ISO times.</summary>
     public const string Climate = """
         [[export]]
@@ -48,7 +56,7 @@ internal sealed class TestNursery : IDisposable
 
     public void Set(string exportsToml, string zone = "Europe/London") => SetPlace(exportsToml, 53, 0, zone);
 
-    public void SetPlace(string exportsToml, int latitude, int longitude, string zone = "Europe/London")
+    public void SetPlace(string exportsToml, int latitude, int longitude, string zone = "Europe/London", string house = "")
     {
         string toml = $"""
             [nursery]
@@ -60,6 +68,7 @@ internal sealed class TestNursery : IDisposable
             [[house]]
             id = "1"
             name = "House 1"
+            {house}
             [[house]]
             id = "2"
             name = "House 2"

@@ -120,7 +120,12 @@ public class PageTests
             Findings = [new Finding(text, 1, text, text, text, [text])],
             NotKnown = [new Unknown(text, text)],
             Sensors = [new SensorReport(text, text, text, new FlagCounts(1, 1, 1, 1, 1), [text])],
-            Records = review.Records!.Add(text, new RecordCount(1, text)),
+            Records = review.Records! with
+            {
+                Kinds = review.Records.Kinds.Add(text, new RecordCount(1, text)),
+                Treatments = [review.Records.Treatments[0] with { Bench = text, What = text, Purpose = text, ActiveIngredient = text, Groups = [text] }],
+            },
+            Pots = review.Pots! with { Benches = [review.Pots.Benches[0] with { Bench = text }], People = [new PotPerson(text, 1, 1)] },
             Provenance = review.Provenance with { Tool = text, NurseryFile = text, Files = [review.Provenance.Files[0] with { File = text, Source = text }] },
         };
     }

@@ -52,7 +52,6 @@ public class ReviewSchemaTests
             Canopy = new CanopyState(new Estimate(0.8, 0.7, 0.9), new CanopyClosure(new LocalDate(2025, 10, 20), new LocalDate(2025, 10, 15), new LocalDate(2025, 11, 1))),
             WhatIfs = [new WhatIf("all", estimate, estimate)],
             Causes = [new Cause("weather", estimate)],
-            Roots = new RecordCount(1, ""),
             Outlook = SampleCauses.Outlook,
         }));
     }

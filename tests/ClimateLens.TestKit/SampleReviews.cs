@@ -35,10 +35,9 @@ public static class SampleReviews
             PublishedLimits = SampleLeaves.Limits,
             Canopy = SampleParts.Canopy(At(period.From.ToInstant()).Date),
             Waterings = SampleWaterings.Of(period, London),
-            Records = ImmutableSortedDictionary<string, RecordCount>.Empty
-                .Add("potChecks", new RecordCount(24, "Not yet made into a dry-down."))
-                .Add("treatments", new RecordCount(1, "")),
-            Pots = new RecordCount(24, "Not yet made into a dry-down."),
+            Records = SamplePots.Records(period),
+            Pots = SamplePots.Pots(period),
+            Roots = SamplePots.Roots,
             Scouting = SampleParts.Scouting,
             Sensors = SampleParts.Sensors,
             SecondOpinion = SampleParts.SecondOpinion,

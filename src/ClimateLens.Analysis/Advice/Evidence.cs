@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Care;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Gridding;
+using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
@@ -14,7 +16,9 @@ namespace ClimateLens.Analysis.Advice;
 /// <param name="Waterings">Waterings of the period; empty also when nothing tells of any.</param>
 /// <param name="Coverage">Coverage of the period.</param>
 /// <param name="Causes">Who put the humidity there.</param>
-internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArray<Watering> Waterings, Coverage Coverage, CauseState Causes)
+/// <param name="Pots">What people saw of the pots.</param>
+/// <param name="Care">What the records say.</param>
+internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArray<Watering> Waterings, Coverage Coverage, CauseState Causes, PotState Pots, CareState Care)
 {
     /// <summary>The nursery's zone.</summary>
     public DateTimeZone Zone => Period.Frame.Axis.Zone;

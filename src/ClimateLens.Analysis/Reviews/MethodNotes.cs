@@ -72,6 +72,7 @@ internal static class MethodNotes
                 $"Affected plants by week: each bench's last count of the week, summed. Beside them the risk hours of up to {ScoutedWeeks.Most} weeks of the same crop, worked out like the period's with {Scouting.WeekRisk.Draws} of its draws. Spearman's rank correlation of a count with the risk hours of the week before it, from {Scouting.ScoutingOf.FewestPairs} pairs on.",
                 "Spearman 1904 (from memory); range after Bonett and Wright 2000; share of random pairings (docs/science/scouting.md)",
                 "An association, not a cause. The range is too narrow for weeks that follow from each other and for few pairs; the lag between infection and a spot is not known."),
+            .. PotNotes.Methods(period),
         ];
     }
 }

@@ -75,13 +75,13 @@ public sealed record Review
     public MatchedWaterings? MatchedWaterings { get; init; }
 
     /// <summary>Pot checks; null when there are none.</summary>
-    public RecordCount? Pots { get; init; }
+    public PotReport? Pots { get; init; }
 
-    /// <summary>Roots; null until judged.</summary>
-    public RecordCount? Roots { get; init; }
+    /// <summary>Whether the weather in the pots favoured root rot; null without pot checks.</summary>
+    public RootReport? Roots { get; init; }
 
-    /// <summary>Records by kind (camelCase) with the number in the period; null when there are none.</summary>
-    public ImmutableSortedDictionary<string, RecordCount>? Records { get; init; }
+    /// <summary>Records and what they say; null when there are none.</summary>
+    public RecordsReport? Records { get; init; }
 
     /// <summary>Risk hours by week beside the plants found affected; null where none were counted.</summary>
     public ScoutingReport? Scouting { get; init; }
@@ -308,7 +308,7 @@ public sealed record Cause(string Name, Estimate RiskHours);
 
 /// <summary>Records of a kind that were read for the period.</summary>
 /// <param name="Count">Rows in the period.</param>
-/// <param name="Note">What is not yet made of them, or empty.</param>
+/// <param name="Note">When the last one was where the period has none, else empty.</param>
 public sealed record RecordCount(int Count, string Note);
 
 /// <summary>A series of the house and how far it can be trusted.</summary>

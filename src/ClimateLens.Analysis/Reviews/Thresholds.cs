@@ -33,6 +33,7 @@ internal static class Thresholds
             new("humidNightPct", NightHours.HumidPct, "%", "Michigan State University Extension, advice on grey mould in greenhouses"),
             new("clockFaultMin", ClockLimits.LeastFaultMin, "min", "choice of this project (docs/science/clock.md)"),
             new("saturatedPct", SeriesChecks.SaturatedPct, "%", Practice),
+            .. PotNotes.Limits(period),
             .. Accuracies(period),
         ];
     }

@@ -48,7 +48,9 @@ internal static class UnknownParts
         }
 
         yield return (review.Pots is null, "pots", "No pot checks were recorded in this period.");
-        yield return (review.Roots is null, "roots", "The state of the roots is not judged yet: pot checks, treatments and floor records are read and kept.");
+        yield return (review.Pots is { Drying: null }, "pots.drying", "How fast the benches dry is not known: fewer than six stretches between two pot checks without a watering, or the air in them is not known.");
+        yield return (review.Pots?.Drying is { } drying && drying.Benches.All(b => b.Morning is null), "pots.drying.forecast", WhyNoDryingForecast(review.Pots));
+        yield return (review.Roots is null, "roots", "Whether the weather in the pots favours root rot is not known without pot checks in this period.");
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
         yield return (review.Scouting is null, "scouting", $"Whether risk hours and disease go together is not known: no affected plants were counted in this house in the {ScoutedWeeks.Most} weeks up to the end of the period.");
         yield return (review.Outlook is null, "outlook", WhyNoOutlook(review.Outlook));
@@ -71,6 +73,13 @@ internal static class UnknownParts
             ? $"Whether the clock of export \"{own[0].Source}\" runs right was not seen: {Say.InSentence(own[0].Check.Sentence)} A column with light or outside temperature in the same export would tell."
             : null;
     }
+
+    private static string WhyNoDryingForecast(PotReport? pots) => pots?.Drying?.Score switch
+    {
+        null => "Tomorrow's levels are not foretold: there are too few past days on which such forecasts could be held against what was seen.",
+        { Skill: <= 0 } score => $"Tomorrow's levels are not foretold: over {score.Forecasts} past forecasts \"same as yesterday\" was no worse.",
+        _ => "Tomorrow's levels are not foretold: every bench was watered since its last pot check, or that check is more than a day old.",
+    };
 
     private static string WhyNoSecondOpinion(SecondOpinionReport opinion)
     {

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Advice;
+using ClimateLens.Analysis.Care;
 using ClimateLens.Analysis.Causes;
+using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 
 namespace ClimateLens.Analysis.Stages;
@@ -15,6 +17,10 @@ public static class Findings
     private static readonly Func<Evidence, Candidate?>[] Rules =
     [
         ClockWrong.Of,
+        InsideReentry.Of,
+        FloorRemembers.Of,
+        DryPots.Of,
+        RootWeatherSeen.Of,
         LateOverheadWatering.Of,
         KeepWaterOffLeaves.Of,
         SpaceWider.Of,
@@ -25,18 +31,29 @@ public static class Findings
         TooLittleData.Of,
         SensorNotTrusted.Of,
         WateringsNotJudged.Of,
+        TankOutOfLimits.Of,
+        FailedAndRepeated.Of,
+        GrowthStopped.Of,
+        WaterInTheMorning.Of,
+        MoistureJumps.Of,
+        WetAtDusk.Of,
+        WateredTooWet.Of,
+        GradersApart.Of,
+        GroupAgain.Of,
+        RoundsMissed.Of,
+        GradersNotKnown.Of,
         OneCauseRules.Of,
         UnexplainedRisk.Of,
     ];
 
     /// <summary>Ranks the findings of a period.</summary>
-    public static ImmutableArray<Finding> Rank(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, CauseState causes)
+    public static ImmutableArray<Finding> Rank(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, CauseState causes, PotState pots, CareState care)
     {
-        Evidence evidence = new(period, risk, waterings ?? [], CoverageOf.Period(period, risk.Hours), causes);
+        Evidence evidence = new(period, risk, waterings ?? [], CoverageOf.Period(period, risk.Hours), causes, pots, care);
         Candidate[] found = [.. Rules.Select(rule => rule(evidence)).OfType<Candidate>()];
-        if (found.All(c => c.Id == OneCauseRules.Id))
+        if (found.All(c => c.Id is OneCauseRules.Id or GradersNotKnown.Id or RoundsMissed.Id))
         {
-            found = [CalmWeek.Of(evidence), .. found]; // what to measure is no reason for alarm
+            found = [CalmWeek.Of(evidence), .. found]; // what to measure or look at is no reason for alarm
         }
 
         return

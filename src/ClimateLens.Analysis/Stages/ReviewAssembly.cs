@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using ClimateLens.Analysis.Care;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
+using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Scouting;
 using ClimateLens.Nursery;
@@ -17,7 +19,8 @@ public static class ReviewAssembly
     public const string SchemaVersion = "1.0";
 
     /// <summary>Assembles the review; what is null in it is named in its <see cref="Review.NotKnown"/>.</summary>
-    public static Review Assemble(HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion, CauseState causes, OutlookReport? outlook)
+    public static Review Assemble(
+        HousePeriod period, RiskState risk, ImmutableArray<Watering>? waterings, ImmutableArray<Finding> findings, SecondOpinionReport opinion, CauseState causes, OutlookReport? outlook, PotState pots, CareState care)
     {
         HouseInput input = period.Input;
         OpinionsOnWetness opinions = OpinionsOnWetness.Of(period, risk);
@@ -45,8 +48,9 @@ public static class ReviewAssembly
             Outlook = outlook,
             HouseBalance = causes.Balance,
             MatchedWaterings = causes.Waterings,
-            Pots = RecordCounts.Pots(input),
-            Records = RecordCounts.Of(input),
+            Pots = pots.Pots,
+            Roots = pots.Roots,
+            Records = care.Records,
             Scouting = ScoutingOf.Of(period, risk),
             Sensors = SensorReports.Of(period),
             SecondOpinion = opinion.Sensors.IsEmpty ? null : opinion,

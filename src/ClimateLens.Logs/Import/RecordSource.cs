@@ -10,11 +10,11 @@ namespace ClimateLens.Logs.Import;
 /// <summary>A source of records: a part for each house that its rows speak of.</summary>
 /// <param name="export">Its settings.</param>
 /// <param name="kind">What it records.</param>
-/// <param name="houses">Ids of the nursery's houses.</param>
+/// <param name="nursery">The nursery.</param>
 /// <param name="parts">What the store holds.</param>
 /// <param name="reader">Reads it; null where nothing is held.</param>
 /// <param name="workshop">Where it is made.</param>
-internal sealed class RecordSource(ExportSettings export, RecordKind kind, IReadOnlyCollection<string> houses, IReadOnlyList<LedgerPart> parts, PartReader? reader, Workshop workshop) : SourceContent
+internal sealed class RecordSource(ExportSettings export, RecordKind kind, NurserySettings nursery, IReadOnlyList<LedgerPart> parts, PartReader? reader, Workshop workshop) : SourceContent
 {
     private List<StoredRecord>? _records;
     private bool _changed;
@@ -45,7 +45,7 @@ internal sealed class RecordSource(ExportSettings export, RecordKind kind, IRead
     {
         _records ??= Held();
         int index = PlaceOf(file);
-        List<StoredRecord>? read = new RecordFile(export, kind, houses, index, file.Aside, file.Counts).Read(file.Opened, linesInQuotes: !HasOpenQuote(file.Opened));
+        List<StoredRecord>? read = new RecordFile(export, kind, nursery, index, file.Aside, file.Counts).Read(file.Opened, linesInQuotes: !HasOpenQuote(file.Opened));
         if (read is null)
         {
             return Taken.Nothing;

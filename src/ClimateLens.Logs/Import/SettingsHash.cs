@@ -43,6 +43,13 @@ internal static class SettingsHash
         // A row that names a house which the nursery file did not have is set aside; a new house takes it up again.
         Add(text, export.Kind is null ? [] : [.. nursery.Houses.Select(h => h.Id)]);
 
+        // So is a pot check that its house makes impossible.
+        foreach (HouseSettings house in export.Kind == Nursery.Records.RecordKind.PotChecks ? nursery.Houses : [])
+        {
+            Add(text, [house.Pots.DryWeightG, nursery.Zone.Id, .. house.Benches]);
+            Add(text, [.. house.Crops.Select(c => FormattableString.Invariant($"{c.Potted:uuuu-MM-dd} {c.Sale:uuuu-MM-dd}"))]);
+        }
+
         // The sheet holds the clock against the sun of the place.
         Add(text, export.Columns.Any(c => SourceClock.IsJudged(c.Channel)) ? [nursery.LatitudeDeg, nursery.LongitudeDeg, nursery.Zone.Id] : []);
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()));

@@ -26,7 +26,6 @@ internal sealed class SourceUpdate(
     ProblemList problems,
     Action<string>? progress)
 {
-    private readonly string[] _houses = [.. nursery.Houses.Select(h => h.Id)];
     private readonly string _settings = SettingsHash.Of(export, nursery);
 
     /// <summary>Files read, in order.</summary>
@@ -137,12 +136,12 @@ internal sealed class SourceUpdate(
     }
 
     private SourceContent Content(IReadOnlyList<LedgerPart> parts, bool storeStands)
-        => ContentOf(export, _houses, parts, reader, new Workshop(transaction, transaction.Spill, limits, _settings), storeStands);
+        => ContentOf(export, nursery, parts, reader, new Workshop(transaction, transaction.Spill, limits, _settings), storeStands);
 
     /// <summary>The content of an export's source.</summary>
-    public static SourceContent ContentOf(ExportSettings export, IReadOnlyCollection<string> houses, IReadOnlyList<LedgerPart> parts, PartReader? from, Workshop workshop, bool storeStands)
+    public static SourceContent ContentOf(ExportSettings export, NurserySettings nursery, IReadOnlyList<LedgerPart> parts, PartReader? from, Workshop workshop, bool storeStands)
         => export.Kind is Nursery.Records.RecordKind kind
-            ? new RecordSource(export, kind, houses, parts, from, workshop) { StoreStands = storeStands }
+            ? new RecordSource(export, kind, nursery, parts, from, workshop) { StoreStands = storeStands }
             : new ReadingSource(export, parts, from, workshop) { StoreStands = storeStands };
 
     private static IEnumerable<string> StoredIn(LedgerSource source)

@@ -24,6 +24,9 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
     /// <summary>0-based field of the file, or -1.</summary>
     public int Index => index;
 
+    /// <summary>Whether a cell that is not read sets the whole row aside: a pot check with an impossible level says nothing that can be trusted.</summary>
+    public bool SetsRowAside => kept.Type == RecordFieldType.Level;
+
     /// <summary>What is wrong with a cell that is not read.</summary>
     public ProblemCode Fault => kept.Type switch
     {

@@ -16,11 +16,11 @@ namespace ClimateLens.Logs.Records;
 /// <summary>Reads one file of records.</summary>
 /// <param name="export">Its settings.</param>
 /// <param name="kind">What it records.</param>
-/// <param name="houses">Ids of the nursery's houses.</param>
+/// <param name="nursery">The nursery.</param>
 /// <param name="fileIndex">Its place in the source's list of files.</param>
 /// <param name="aside">Where goes what can't be read.</param>
 /// <param name="counts">What became of its rows.</param>
-internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOnlyCollection<string> houses, int fileIndex, SetAsideLog aside, RowCounts counts)
+internal sealed class RecordFile(ExportSettings export, RecordKind kind, NurserySettings nursery, int fileIndex, SetAsideLog aside, RowCounts counts)
 {
     private readonly List<StoredRecord?> _records = [];
     private readonly List<(int Record, int Line, byte[] Raw)> _waiting = [];
@@ -111,7 +111,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
                 _waiting.Add((_records.Count, table.Line, table.Raw.ToArray()));
             }
 
-            _records.Add(new StoredRecord(house, utc, fileIndex, table.Line, Fields(table, columns, times, utc)));
+            _records.Add(Record(table, house, utc, columns, times)); // nothing for a row that was set aside: its time still tells how the clock ran
         }
 
         if (export.Time.MoreFormats.IsEmpty)
@@ -129,16 +129,35 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             return export.House;
         }
 
-        if (houses.Contains(house) || house == ReadingBatch.WholeNursery)
+        if (nursery.Houses.Any(h => h.Id == house) || house == ReadingBatch.WholeNursery)
         {
             return house;
         }
 
-        table.SetAside(ProblemCodes.House, column!.Index + 1, Encoding.UTF8.GetBytes(house), "one of " + string.Join(", ", houses.Select(SafeText.Quote)));
+        table.SetAside(ProblemCodes.House, column!.Index + 1, Encoding.UTF8.GetBytes(house), "one of " + string.Join(", ", nursery.Houses.Select(h => SafeText.Quote(h.Id))));
         return null;
     }
 
-    private ImmutableSortedDictionary<string, string> Fields(ExportTable table, RecordColumn[] columns, RecordTimes times, long utc)
+    private StoredRecord? Record(ExportTable table, string house, long utc, RecordColumn[] columns, RecordTimes times)
+    {
+        if (Fields(table, columns, times, utc) is not { } fields)
+        {
+            return null;
+        }
+
+        HouseSettings? settings = nursery.Houses.FirstOrDefault(h => h.Id == house);
+        if (kind == RecordKind.PotChecks && PotCheckRules.Of(settings, nursery.Zone, utc, fields) is { } fault)
+        {
+            int column = Array.Find(columns, c => c.Name == fault.Field)?.Index ?? -1;
+            table.SetAside(fault.Code, column < 0 ? null : column + 1, fault.Found, fault.Expected);
+            return null;
+        }
+
+        return new StoredRecord(house, utc, fileIndex, table.Line, fields);
+    }
+
+    /// <summary>The fields of a row; null where one of them set the whole row aside.</summary>
+    private ImmutableSortedDictionary<string, string>? Fields(ExportTable table, RecordColumn[] columns, RecordTimes times, long utc)
     {
         var fields = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         foreach (RecordColumn column in columns)
@@ -158,6 +177,11 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
             {
                 _odd.Count(cell, column.Index + 1, column.Name, table.Field(column.Index), table.Line);
             }
+            else if (cell > CellKind.Impossible && column.SetsRowAside)
+            {
+                table.SetAside(column.Fault, column.Index + 1, table.Field(column.Index), column.Expected(export.Time));
+                return null;
+            }
             else if (cell > CellKind.Impossible)
             {
                 counts.CellsNotRead++;
@@ -174,9 +198,13 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, IReadOn
         for (int i = 0; i < resolved.Length; i++)
         {
             (int record, int line, byte[] raw) = _waiting[i];
+            if (_records[record] is not StoredRecord old)
+            {
+                continue; // set aside already
+            }
+
             if (resolved[i] is long utc)
             {
-                StoredRecord old = _records[record]!;
                 _records[record] = new StoredRecord(old.House, utc, old.File, old.Line, old.Fields);
                 continue;
             }

@@ -18,7 +18,10 @@ namespace ClimateLens.Logs.Store;
 /// <param name="earlier">Keeps the weeks that are looked back at.</param>
 internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache, EarlierWeeks earlier)
 {
-    /// <summary>How far before the run-in plant widths and scouting are looked for: a crop's growth is fitted to all of them, and counts are held against the weeks before.</summary>
+    /// <summary>
+    /// How far before the run-in records are looked for that a season is judged by: a crop's growth is fitted to all widths, counts are held against the weeks before, a group's uses are counted,
+    /// and a floor remembers what was sprayed over it.
+    /// </summary>
     private static readonly Duration CropTime = Duration.FromDays(366);
 
     /// <summary>Loads a house period, its run-in, the readings before it, and the earlier weeks that its scouting is held against.</summary>
@@ -56,7 +59,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {
-                records.AddRange(RecordsOf(source, kind, house.Id, kind is RecordKind.PlantWidths or RecordKind.Scouting ? Micros.Of(start - CropTime) : from, to));
+                records.AddRange(RecordsOf(source, kind, house.Id, EarliestOf(kind, start, past), to));
                 earlier.AddRange(kind == RecordKind.Waterings && past < from ? RecordsOf(source, kind, house.Id, past, from) : []);
             }
             else
@@ -79,6 +82,13 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             EarlierWaterings = InOrder(earlier),
         };
     }
+
+    private static long EarliestOf(RecordKind kind, Instant start, long past) => kind switch
+    {
+        RecordKind.PlantWidths or RecordKind.Scouting or RecordKind.Treatments or RecordKind.Floors => Micros.Of(start - CropTime),
+        RecordKind.PotChecks => Math.Min(past, Micros.Of(start)), // drying is learned from the weeks of the history
+        _ => Micros.Of(start),
+    };
 
     private static ImmutableArray<RecordRow> InOrder(IEnumerable<RecordRow> records)
         => [.. records.OrderBy(r => r.At).ThenBy(r => r.Kind).ThenBy(r => r.Source, StringComparer.Ordinal).ThenBy(r => r.File, StringComparer.Ordinal).ThenBy(r => r.Line)];

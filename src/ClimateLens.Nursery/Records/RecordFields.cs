@@ -32,7 +32,7 @@ public static class RecordFields
             Measure("mediumTemperature", Quantity.Temperature),
             .. Shared,
         ],
-        [RecordKind.PlantWidths] = [Text("plant"), Measure("width", Quantity.Length), .. Shared],
+        [RecordKind.PlantWidths] = [Text("plant"), Measure("width", Quantity.Length), Measure("height", Quantity.Length), .. Shared],
         [RecordKind.Treatments] =
         [
             Text("what"),

@@ -9,7 +9,7 @@ public enum RecordKind
     /// <summary>A pot check: bench, pot, grader, level.</summary>
     PotChecks,
 
-    /// <summary>A plant's width.</summary>
+    /// <summary>A plant's width or height.</summary>
     PlantWidths,
 
     /// <summary>A treatment: active ingredient, group code.</summary>

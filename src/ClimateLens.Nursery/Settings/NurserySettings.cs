@@ -73,6 +73,15 @@ public sealed record HouseSettings(
 {
     /// <summary>Cover of the house: <c>singleGlass</c>, <c>twinPane</c>, <c>film</c> or <c>doubleFilm</c>; empty where the file does not tell.</summary>
     public string Glazing { get; init; } = "";
+
+    /// <summary>Names of its benches; empty where the file does not tell, and then any name is taken.</summary>
+    public ImmutableArray<string> Benches { get; init; } = [];
+
+    /// <summary>How pots are checked.</summary>
+    public PotRules Pots { get; init; } = new();
+
+    /// <summary>What treatments, floors and tanks are held against.</summary>
+    public CareRules Care { get; init; } = new();
 }
 
 /// <summary>A crop of a house.</summary>

@@ -19,6 +19,7 @@ public static class HouseWeekCells
         new HourlyTableCell(),
         new WateringsCell(),
         new CanopyCell(),
+        new PotsCell(),
         new OtherFindingsCell(),
         new ScoutingCell(),
         new RecordsCell(),

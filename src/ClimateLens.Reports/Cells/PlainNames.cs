@@ -9,6 +9,13 @@ internal static class PlainNames
     private static readonly FrozenDictionary<string, string> Known = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["riskHours"] = "Risk hours",
+        ["pots.drying"] = "How fast the benches dry",
+        ["pots.drying.forecast"] = "Tomorrow's moisture",
+        ["bandLow"] = "Driest level that the crop should reach",
+        ["bandHigh"] = "Wettest level that it should stand at",
+        ["warmMediumC"] = "A medium warmer than this favours root rot of warm houses",
+        ["coolMediumC"] = "A wet medium cooler than this favours root rot of cool houses",
+        ["groupUses"] = "Uses of a resistance group in a season above which it is named",
         ["riskHoursBefore"] = "Risk hours of the week before",
         ["clock"] = "Whether the clock runs right",
         ["clockFaultMin"] = "Offset from the sun from which on a clock counts as wrong",

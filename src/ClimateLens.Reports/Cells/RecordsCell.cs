@@ -1,16 +1,17 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 
 namespace ClimateLens.Reports.Cells;
 
-/// <summary>Which records were kept beside the readings.</summary>
+/// <summary>The records that protect a crop, and their gaps.</summary>
 public sealed class RecordsCell : IReportCell
 {
     /// <inheritdoc/>
     public string Name => "records";
 
     /// <inheritdoc/>
-    public string Heading => "Which records were kept?";
+    public string Heading => "Which records were kept, and what do they say?";
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["records"];
@@ -19,20 +20,38 @@ public sealed class RecordsCell : IReportCell
     public CellContent Render(CellContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        if (context.Review.Records is not { Count: > 0 } records)
+        if (context.Review.Records is not { } records)
         {
             return CellContent.Unanswered("No record of the crop was read for this period.");
         }
 
         HtmlBuilder body = new();
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Records\" tabindex=\"0\"><table class=\"data\"><caption>Records of the period</caption><thead><tr><th scope=\"col\">Record</th><th scope=\"col\">Rows</th><th scope=\"col\">Note</th></tr></thead><tbody>");
-        foreach ((string kind, RecordCount record) in records)
+        Kinds(body, records);
+        body.Line($"<div class=\"screen\">"); // paper has the findings; the lists stand beside the page
+        CareMarkup.Treatments(body, records);
+        CareMarkup.Groups(body, records);
+        CareMarkup.Floors(body, records);
+        CareMarkup.Tanks(body, records);
+        body.Line($"</div>");
+        body.Line(context.DataLink(DataFiles.Treatments));
+        body.Line(context.DataLink(DataFiles.Groups));
+        body.Line(context.DataLink(DataFiles.ScoutedBenches));
+        int rows = records.Kinds.Values.Sum(r => r.Count), kinds = records.Kinds.Values.Count(r => r.Count > 0);
+        string inside = records.Reentry.IsEmpty ? "" : $" {Words.Count(records.Reentry.Length, "row lies", "rows lie")} inside a re-entry time.";
+        return new CellContent(
+            $"{Words.Count(rows, "row", "rows")} of {Words.Count(kinds, "kind of record", "kinds of record")} fall into this period.{inside}",
+            body.ToHtml(),
+            "Groups are counted as codes; this page recommends no product and no rate. The label, local codes and licensed practice rule.");
+    }
+
+    private static void Kinds(HtmlBuilder body, RecordsReport records)
+    {
+        PotTablesMarkup.Open(body, "Records", "Records of the period", "Record", "Rows", "Gap");
+        foreach ((string kind, RecordCount record) in records.Kinds)
         {
             body.Line($"<tr><th scope=\"row\">{PlainNames.Of(kind)}</th><td>{record.Count}</td><td class=\"words\">{record.Note}</td></tr>");
         }
 
-        body.Line($"</tbody></table></div>");
-        int rows = records.Values.Sum(r => r.Count);
-        return new CellContent($"{Words.Count(rows, "row", "rows")} of {Words.Count(records.Count, "kind of record", "kinds of record")} fall into this period.", body.ToHtml());
+        PotTablesMarkup.Close(body);
     }
 }

@@ -55,11 +55,29 @@ public static class DataFiles
     /// <summary>Risk hours and affected plants by week.</summary>
     public const string Scouting = "scouting.csv";
 
+    /// <summary>Levels of each bench by visit.</summary>
+    public const string Pots = "pots.csv";
+
+    /// <summary>Drying and forecast by bench.</summary>
+    public const string Drying = "drying.csv";
+
+    /// <summary>How alike people grade.</summary>
+    public const string Graders = "graders.csv";
+
+    /// <summary>Treatments of the period.</summary>
+    public const string Treatments = "treatments.csv";
+
+    /// <summary>Resistance groups of the season.</summary>
+    public const string Groups = "resistance-groups.csv";
+
+    /// <summary>Affected plants by bench.</summary>
+    public const string ScoutedBenches = "scouted-benches.csv";
+
     /// <summary>The review, whole.</summary>
     public const string Review = "review.json";
 
     /// <summary>Every name that this version can write.</summary>
-    public static ImmutableArray<string> Names { get; } = [Canopy, Causes, ErrorShares, Files, Findings, Flags, Gaps, Hours, HouseBalance, Review, Scouting, SecondOpinion, Sensors, WateringEffect, Waterings, WetPeriods, WhatIfs];
+    public static ImmutableArray<string> Names { get; } = [Canopy, Causes, Drying, ErrorShares, Files, Findings, Flags, Gaps, Graders, Hours, HouseBalance, Pots, Groups, Review, ScoutedBenches, Scouting, SecondOpinion, Sensors, Treatments, WateringEffect, Waterings, WetPeriods, WhatIfs];
 
     /// <summary>The files of a review, in ordinal order of their names.</summary>
     public static ImmutableSortedDictionary<string, byte[]> Of(Review review)
@@ -120,6 +138,11 @@ public static class DataFiles
         if (review.Scouting is { } scouting)
         {
             files[Scouting] = ScoutingTable.Of(scouting);
+        }
+
+        foreach ((string name, byte[] table) in PotTables.Of(review.Pots).Concat(CareTables.Of(review.Records)))
+        {
+            files[name] = table;
         }
 
         if (review.Waterings is { } waterings)

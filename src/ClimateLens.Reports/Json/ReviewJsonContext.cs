@@ -1,8 +1,10 @@
 using System.Text.Json.Serialization;
+using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Clock;
 using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
+using ClimateLens.Science.Treatments;
 
 namespace ClimateLens.Reports.Json;
 
@@ -11,7 +13,7 @@ namespace ClimateLens.Reports.Json;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     WriteIndented = true,
     NewLine = "\n",
-    Converters = [typeof(NumberConverter), typeof(OptionalNumberConverter), typeof(TimeConverter), typeof(DateConverter), typeof(MethodConverter), typeof(VerdictConverter), typeof(SetAsideKindConverter)])]
+    Converters = [typeof(NumberConverter), typeof(OptionalNumberConverter), typeof(TimeConverter), typeof(DateConverter), typeof(MethodConverter), typeof(VerdictConverter), typeof(SetAsideKindConverter), typeof(LeafSignConverter), typeof(ResistanceRiskConverter)])]
 [JsonSerializable(typeof(Review))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;
 
@@ -23,3 +25,9 @@ internal sealed class VerdictConverter() : JsonStringEnumConverter<ClockVerdict>
 
 /// <summary>What a reason took away, for example <c>row</c>.</summary>
 internal sealed class SetAsideKindConverter() : JsonStringEnumConverter<SetAsideKind>(System.Text.Json.JsonNamingPolicy.CamelCase, allowIntegerValues: false);
+
+/// <summary>States of leaves, for example <c>severeFlagging</c>.</summary>
+internal sealed class LeafSignConverter() : JsonStringEnumConverter<LeafSign>(System.Text.Json.JsonNamingPolicy.CamelCase, allowIntegerValues: false);
+
+/// <summary>Risks of resistance, for example <c>notKnown</c>.</summary>
+internal sealed class ResistanceRiskConverter() : JsonStringEnumConverter<ResistanceRisk>(System.Text.Json.JsonNamingPolicy.CamelCase, allowIntegerValues: false);

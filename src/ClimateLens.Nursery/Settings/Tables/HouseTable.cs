@@ -8,7 +8,7 @@ namespace ClimateLens.Nursery.Settings.Tables;
 /// <summary>[[house]] with its rules, crops and sensors.</summary>
 internal static class HouseTable
 {
-    public static readonly string[] Keys = ["id", "name", "areaM2", "glazing", "rules", "crop", "sensor"];
+    public static readonly string[] Keys = ["id", "name", "areaM2", "glazing", "benches", "rules", "pots", "care", "crop", "sensor", "tank"];
 
     private const double LargestAreaM2 = 1e6;
 
@@ -46,6 +46,9 @@ internal static class HouseTable
         return new HouseSettings(id, name, area, crops, SensorTable.ReadAll(house), rules)
         {
             Glazing = house.Choice("glazing", ["singleGlass", "twinPane", "film", "doubleFilm"]) ?? "",
+            Benches = [.. house.Texts("benches", "[\"A\", \"B\"]").Select(bench => bench.Trim())],
+            Pots = PotsTable.Read(house),
+            Care = CareTable.Read(house),
         };
     }
 }

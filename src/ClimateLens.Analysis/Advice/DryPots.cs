@@ -1,0 +1,40 @@
+using ClimateLens.Analysis.Pots;
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Analysis.Text;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>Pots that went dry: how to wet them again, and that their roots want looking at.</summary>
+internal static class DryPots
+{
+    public const string Id = "dryPots";
+
+    private const int MostFacts = 5;
+
+    public static Candidate? Of(Evidence evidence)
+    {
+        if (evidence.Pots.Pots is not { DryDowns: { IsEmpty: false } dry })
+        {
+            return null;
+        }
+
+        int soaked = dry.Count(d => d.SaturatedAfter == true);
+        string after = soaked == 0 ? "" : $" It was seen saturated within a day {(soaked == 1 ? "once" : $"{soaked} times")}: soaked at once after drying, roots are open to rot.";
+        return new Candidate(
+            Id,
+            Standing.Crop + dry.Length,
+            $"A pot was found dry (level 1, or leaves that hang) {(dry.Length == 1 ? "once" : $"{dry.Length} times")}, on {Say.List([.. dry.Select(d => RootSignals.BenchName(d.Bench)).Distinct().Order(StringComparer.Ordinal).Select(Say.InSentence)])}.{after}",
+            "Wet dry pots gently, a little at a time, and let them drain in between. Tip a few out and look at the roots: white and firm, or brown and soft.",
+            "Common practice, no source; that dried or flooded roots are open to rot is from the Pacific Northwest handbook. Any treatment follows the label and a licensed person.",
+            [.. dry.Take(MostFacts).Select(Fact)]);
+    }
+
+    private static string Fact(DryDown d)
+    {
+        string pot = d.Pot.Length > 0 ? $", pot {d.Pot}" : "";
+        string level = d.Level is { } l ? $"level {Say.Number(l)}, " : "";
+        string watered = d.HoursToWatering is { } hours ? $"; watered {Say.Number(hours, 0)} h later" : "; no watering is known within a day";
+        string saturated = d.SaturatedAfter switch { true => ", then saturated", false => ", not saturated after", null => "" };
+        return $"{RootSignals.BenchName(d.Bench)}{pot}, {Nursery.Time.TimeWords.Moment(d.At)}: {level}{LeafSigns.Words(d.Leaves)}{watered}{saturated}.";
+    }
+}

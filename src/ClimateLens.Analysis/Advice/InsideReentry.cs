@@ -1,0 +1,24 @@
+using ClimateLens.Analysis.Pots;
+using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Time;
+
+namespace ClimateLens.Analysis.Advice;
+
+/// <summary>Somebody or something was logged inside a re-entry time.</summary>
+internal static class InsideReentry
+{
+    public const string Id = "insideReentry";
+
+    private const int MostFacts = 5;
+
+    public static Candidate? Of(Evidence evidence)
+        => evidence.Care.Records is { Reentry: { IsEmpty: false } inside }
+            ? new Candidate(
+                Id,
+                Standing.Stop,
+                $"{Say.Count(inside.Length, "row")} of the records {(inside.Length == 1 ? "lies" : "lie")} inside a re-entry time.",
+                "Ask who was there and when, and whether the times are right. Put a sign at the door until the time is over.",
+                "The label's re-entry time rules. A clock that is off, or a boom that waters by itself, looks the same.",
+                [.. inside.Take(MostFacts).Select(e => $"{(e.What == "potCheck" ? "Pot check" : "Watering")} on {Say.InSentence(RootSignals.BenchName(e.Bench))}, {TimeWords.Moment(e.At)}{(e.Who.Length > 0 ? $" ({e.Who})" : "")}: treated {TimeWords.Moment(e.Treated)}, closed until {TimeWords.Moment(e.Until)}.")])
+            : null;
+}

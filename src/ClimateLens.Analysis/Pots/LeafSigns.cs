@@ -1,0 +1,25 @@
+namespace ClimateLens.Analysis.Pots;
+
+/// <summary>The words that people write for the state of leaves. The one place that knows them.</summary>
+internal static class LeafSigns
+{
+    /// <summary>The sign for a text; capitals, blanks, hyphens and underscores do not count.</summary>
+    public static LeafSign Of(string text) => string.Concat(text.Where(char.IsLetter)).ToLowerInvariant() switch
+    {
+        "turgid" or "t" or "firm" or "ok" or "fine" => LeafSign.Turgid,
+        "flagging" or "f" or "flag" => LeafSign.Flagging,
+        "severeflagging" or "s" or "severelyflagging" or "hanging" => LeafSign.SevereFlagging,
+        "wilted" or "w" or "wilting" or "limp" => LeafSign.Wilted,
+        _ => LeafSign.NotKnown,
+    };
+
+    /// <summary>The sign in a sentence.</summary>
+    public static string Words(LeafSign sign) => sign switch
+    {
+        LeafSign.Turgid => "turgid",
+        LeafSign.Flagging => "flagging",
+        LeafSign.SevereFlagging => "severely flagging",
+        LeafSign.Wilted => "wilted",
+        _ => "leaves not noted",
+    };
+}

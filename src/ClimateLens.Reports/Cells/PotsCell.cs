@@ -1,0 +1,70 @@
+using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Markup;
+
+namespace ClimateLens.Reports.Cells;
+
+/// <summary>Pots and roots: levels by bench and day, rounds, how alike people grade, what dries, and what that means for roots.</summary>
+public sealed class PotsCell : IReportCell
+{
+    /// <inheritdoc/>
+    public string Name => "pots";
+
+    /// <inheritdoc/>
+    public string Heading => "Pots and roots: too wet, too dry?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CellContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        if (context.Review.Pots is not { } pots)
+        {
+            return CellContent.Unanswered(
+                "No pot was checked in this period. Three minutes a day, eight pots lifted and graded from 1 to 5, would tell which benches are too wet at dusk, which dry out, and which to water first tomorrow: climatelens sheet prints the sheet.");
+        }
+
+        HtmlBuilder body = new();
+        PotStrip.Add(body, pots);
+        PotTablesMarkup.Drying(body, pots.Drying);
+        Roots(body, context.Review.Roots);
+        body.Line($"<div class=\"screen\">"); // a wall needs the strip and tomorrow; dry pots are among the findings
+        PotTablesMarkup.DryDowns(body, pots);
+        PotTablesMarkup.Rounds(body, pots);
+        PotTablesMarkup.Agreement(body, pots.Agreement);
+        body.Line($"</div>");
+        body.Line(context.DataLink(DataFiles.Pots));
+        body.Line(context.DataLink(DataFiles.Drying));
+        body.Line(context.DataLink(DataFiles.Graders));
+        return new CellContent(
+            Sentence(pots, context.Review.Roots),
+            body.ToHtml(),
+            "Levels are what people saw and lifted; two people may part by half a level. The band is the nursery file's, or 2 to 4 where it sets none. The swing index sums what each day's fall is beyond 1.2 levels (choice of this project). "
+            + "Dry pots are wetted again gently and their roots looked at; any treatment follows the label and a licensed person.");
+    }
+
+    private static string Sentence(PotReport pots, RootReport? roots)
+    {
+        int due = pots.Days.Sum(d => d.Due), walked = pots.Days.Sum(d => Math.Min(d.Walked, d.Due));
+        string rounds = $"{Words.Count(pots.Count, "pot check", "pot checks")}, {walked} of {Words.Count(due, "round", "rounds")} walked";
+        string band = pots.Band is not { } b ? "" : $"; {Words.Share((b.Checks - b.Drier - b.Wetter) / (double)b.Checks)} of the levels were within the band, {Words.Whole(b.Drier)} drier and {Words.Whole(b.Wetter)} wetter";
+        string dry = pots.DryDowns.IsEmpty ? "" : $"; a pot was found dry {Words.Count(pots.DryDowns.Length, "time", "times")}";
+        string signal = roots?.Signal switch { "act" => " Root-rot weather: look at roots now.", "watch" => " Root-rot weather: keep an eye on roots.", "quiet" => " No root-rot weather was seen.", _ => "" };
+        return $"{rounds}{band}{dry}.{signal}";
+    }
+
+    private static void Roots(HtmlBuilder body, RootReport? roots)
+    {
+        if (roots is not { Reasons.IsEmpty: false })
+        {
+            return;
+        }
+
+        body.Line($"<h3>Why roots want {(roots.Signal == "act" ? "looking at" : "watching")}</h3><ul>");
+        foreach (RootReason reason in roots.Reasons)
+        {
+            body.Line($"<li>{reason.Text} <span class=\"source\">{reason.Source}</span></li>");
+        }
+
+        body.Line($"</ul><p class=\"note\">A signal with its reasons, not a chance of disease.</p>");
+    }
+}

@@ -1,0 +1,28 @@
+using ClimateLens.Science.Treatments;
+
+namespace ClimateLens.Science.Tests.Treatments;
+
+public class GroupRunsTests
+{
+    [Theory]
+    [InlineData("9 + 12", "12,9")]
+    [InlineData(" 04 ", "4")]
+    [InlineData("bm 02", "BM02")]
+    [InlineData("4/28", "28,4")]
+    [InlineData("", "")]
+    public void CodesOf_Text_IsTheCodes(string written, string codes) => Assert.Equal(codes, string.Join(',', GroupRuns.CodesOf(written)));
+
+    [Fact]
+    public void Longest_MixtureThatSharesACode_Counts()
+        => Assert.Equal(3, GroupRuns.Longest([GroupRuns.CodesOf("4"), GroupRuns.CodesOf("4 + 12"), GroupRuns.CodesOf("4"), GroupRuns.CodesOf("12")]));
+
+    [Fact]
+    public void Longest_CodesThatAlternate_IsOne() => Assert.Equal(1, GroupRuns.Longest([GroupRuns.CodesOf("4"), GroupRuns.CodesOf("28"), GroupRuns.CodesOf("4")]));
+
+    [Fact]
+    public void Groups_EachCodeOnce_AsItIsRead()
+        => Assert.All(ResistanceGroups.All, g => Assert.Equal(g.Code, Assert.Single(GroupRuns.CodesOf(g.Code))));
+
+    [Fact]
+    public void Of_CodeThatIsNotListed_IsNull() => Assert.Null(ResistanceGroups.Of("999"));
+}
