@@ -19,7 +19,7 @@ internal static class Growth
 
     /// <summary>The stalls of the period; empty where plants grow on or too few were measured.</summary>
     public static ImmutableArray<GrowthStall> Of(HouseInput input)
-        => [.. new[] { ("width", "width"), ("height", "height") }.Select(m => Stall(input, m.Item1)).OfType<GrowthStall>()];
+        => [.. ((string[])["width", "height"]).Select(measure => Stall(input, measure)).OfType<GrowthStall>()];
 
     private static GrowthStall? Stall(HouseInput input, string measure)
     {

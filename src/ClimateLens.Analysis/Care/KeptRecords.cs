@@ -16,11 +16,11 @@ internal static class KeptRecords
         .GroupBy(r => r.Kind)
         .ToImmutableSortedDictionary(g => RecordKinds.WordOf(g.Key), g => Count(input, [.. g.Select(r => r.At)]), StringComparer.Ordinal);
 
-    /// <summary>Counts of affected plants of the period by bench and symptom, in time order.</summary>
+    /// <summary>Counts of affected plants of the season by bench and symptom, in time order.</summary>
     public static ImmutableArray<ScoutedBench> Scouted(HouseInput input) =>
     [
         .. input.Records
-            .Where(r => r.Kind == RecordKind.Scouting && input.Period.Contains(r.At) && r.Number("count") >= 0)
+            .Where(r => r.Kind == RecordKind.Scouting && r.At < input.Period.End && r.At.InZone(input.Nursery.Zone).Date >= Treatments.SeasonStart(input) && r.Number("count") >= 0)
             .Select(r => new ScoutedBench(r.At.InZone(input.Nursery.Zone).ToOffsetDateTime(), r.Text("bench"), r.Text("symptom").ToLowerInvariant(), r.Number("count")!.Value)),
     ];
 

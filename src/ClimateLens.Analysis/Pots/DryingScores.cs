@@ -47,7 +47,7 @@ internal sealed class DryingScores(PotData data, DryingPower power, DryingStretc
 
         var skill = ForecastSkill.Of([.. tried.Select(t => t.Truth)], [.. tried.Select(t => t.Forecast.Value)], [.. tried.Select(t => t.Yesterday)]);
         double held = tried.Count(t => t.Forecast.Low <= t.Truth && t.Truth <= t.Forecast.High) / (double)tried.Length;
-        return double.IsFinite(skill.Skill) ? new(skill.Count, skill.Skill, skill.Rmse, Math.Sqrt(skill.ReferenceMeanSquare), held) : null;
+        return new(skill.Count, double.IsFinite(skill.Skill) ? skill.Skill : null, skill.Rmse, Math.Sqrt(skill.ReferenceMeanSquare), held);
     }
 
     private IEnumerable<LocalDate> Days()

@@ -31,13 +31,13 @@ internal static class RootSignals
 
     private static RootReason? LongSaturation(PotData data)
     {
-        (string Bench, double Hours)[] long_ =
+        (string Bench, double Hours)[] soaked =
         [
             .. data.Visits.Keys.Select(bench => (bench, Hours: LongestSaturation(data, bench))).Where(b => b.Hours >= RootWeather.LongSaturationH).OrderByDescending(b => b.Hours),
         ];
-        return long_.Length == 0 ? null : new(
+        return soaked.Length == 0 ? null : new(
             "longSaturation",
-            $"{Say.List([.. long_.Select(b => $"{BenchName(b.Bench)} was seen saturated at every visit over {Say.Number(b.Hours, 0)} h")])}.",
+            $"{Say.List([.. soaked.Select(b => $"{BenchName(b.Bench)} was seen saturated at every visit over {Say.Number(b.Hours, 0)} h")])}.",
             "48 h of flooding opened a resistant rhododendron to a related water mould (Blaker and MacDonald 1981, abstract); applied to pots by this project");
     }
 

@@ -25,8 +25,8 @@ public sealed record LevelForecast(OffsetDateTime At, Estimate Level);
 
 /// <summary>Forecasts of past days from the days before each, against "same as yesterday".</summary>
 /// <param name="Forecasts">Levels forecast and then seen.</param>
-/// <param name="Skill">1 perfect, 0 no better than "same as yesterday", below 0 worse. [1]</param>
+/// <param name="Skill">1 perfect, 0 no better than "same as yesterday", below 0 worse; null where "same as yesterday" never missed. [1]</param>
 /// <param name="Rmse">Root mean square of the misses. [levels]</param>
 /// <param name="RmseYesterday">The same for "same as yesterday". [levels]</param>
 /// <param name="ShareInRange">Share of the levels that lay in the forecast's 5 to 95 % range. [1]</param>
-public sealed record DryingScore(int Forecasts, double Skill, double Rmse, double RmseYesterday, double ShareInRange);
+public sealed record DryingScore(int Forecasts, double? Skill, double Rmse, double RmseYesterday, double ShareInRange);

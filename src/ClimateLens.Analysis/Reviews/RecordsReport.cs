@@ -14,7 +14,7 @@ namespace ClimateLens.Analysis.Reviews;
 /// <param name="Tanks">Tanks against the limits of the nursery file; empty without limits.</param>
 /// <param name="Reentry">What was logged inside a re-entry time.</param>
 /// <param name="Stalls">Plants that all but stopped growing.</param>
-/// <param name="Scouted">Affected plants of the period by bench.</param>
+/// <param name="Scouted">Affected plants of the season by bench.</param>
 public sealed record RecordsReport(
     ImmutableSortedDictionary<string, RecordCount> Kinds,
     ImmutableArray<TreatmentEntry> Treatments,

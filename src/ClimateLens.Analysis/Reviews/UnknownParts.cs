@@ -77,7 +77,7 @@ internal static class UnknownParts
     private static string WhyNoDryingForecast(PotReport? pots) => pots?.Drying?.Score switch
     {
         null => "Tomorrow's levels are not foretold: there are too few past days on which such forecasts could be held against what was seen.",
-        { Skill: <= 0 } score => $"Tomorrow's levels are not foretold: over {score.Forecasts} past forecasts \"same as yesterday\" was no worse.",
+        { Skill: null or <= 0 } score => $"Tomorrow's levels are not foretold: over {score.Forecasts} past forecasts \"same as yesterday\" was no worse.",
         _ => "Tomorrow's levels are not foretold: every bench was watered since its last pot check, or that check is more than a day old.",
     };
 

@@ -116,7 +116,7 @@ internal static class PotTablesMarkup
     private static string Score(DryingReport drying) => drying.Score switch
     {
         null => "Tomorrow's levels are not told: too few past days to hold such forecasts against.",
-        { Skill: <= 0 } s => $"Tomorrow's levels are not told: over {Words.Count(s.Forecasts, "past forecast", "past forecasts")} \"same as yesterday\" was no worse.",
+        { Skill: null or <= 0 } s => $"Tomorrow's levels are not told: over {Words.Count(s.Forecasts, "past forecast", "past forecasts")} \"same as yesterday\" was no worse.",
         { } s => $"Over {Words.Count(s.Forecasts, "past forecast", "past forecasts")} made from the days before each, the miss was {DisplayUnits.Number(s.Rmse, 2)} levels, \"same as yesterday\" {DisplayUnits.Number(s.RmseYesterday, 2)} (skill {DisplayUnits.Number(s.Skill, 2)}); {Words.Share(s.ShareInRange)} lay in the range.",
     };
 

@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -12,6 +13,12 @@ public sealed class PotsCell : IReportCell
 
     /// <inheritdoc/>
     public string Heading => "Pots and roots: too wet, too dry?";
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Needs => ["pots"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)
@@ -27,6 +34,7 @@ public sealed class PotsCell : IReportCell
         PotStrip.Add(body, pots);
         PotTablesMarkup.Drying(body, pots.Drying);
         Roots(body, context.Review.Roots);
+        body.Line(BeforeWaterings(pots));
         body.Line($"<div class=\"screen\">"); // a wall needs the strip and tomorrow; dry pots are among the findings
         PotTablesMarkup.DryDowns(body, pots);
         PotTablesMarkup.Rounds(body, pots);
@@ -50,6 +58,14 @@ public sealed class PotsCell : IReportCell
         string dry = pots.DryDowns.IsEmpty ? "" : $"; a pot was found dry {Words.Count(pots.DryDowns.Length, "time", "times")}";
         string signal = roots?.Signal switch { "act" => " Root-rot weather: look at roots now.", "watch" => " Root-rot weather: keep an eye on roots.", "quiet" => " No root-rot weather was seen.", _ => "" };
         return $"{rounds}{band}{dry}.{signal}";
+    }
+
+    private static Html BeforeWaterings(PotReport pots)
+    {
+        int wet = pots.BeforeWaterings.Count(w => w.Verdict == "tooWet"), dry = pots.BeforeWaterings.Count(w => w.Verdict == "tooDry");
+        return pots.BeforeWaterings.IsEmpty
+            ? Html.Empty
+            : HtmlBuilder.Of($"<p class=\"note\">Of {Words.Count(pots.BeforeWaterings.Length, "watering of a bench", "waterings of a bench")} with a check up to six hours before, {Words.Whole(wet)} fell on pots that were still wet and {Words.Whole(dry)} on pots that were too dry.</p>");
     }
 
     private static void Roots(HtmlBuilder body, RootReport? roots)

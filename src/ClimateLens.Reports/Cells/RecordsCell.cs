@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -15,6 +16,9 @@ public sealed class RecordsCell : IReportCell
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["records"];
+
+    /// <inheritdoc/>
+    public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)

@@ -171,8 +171,10 @@ public sealed class CareFindingsTests
     [Fact]
     public void Scouted_ByBench_IsListed()
     {
-        ImmutableArray<ScoutedBench> scouted = House.Record(RecordKind.Scouting, 1, 9, ("symptom", "Rot"), ("bench", "B"), ("count", "3")).Review().Records!.Scouted;
-        Assert.Equal(("B", "rot", 3.0), (scouted[0].Bench, scouted[0].Symptom, scouted[0].Plants));
+        // The season begins with the crop's potting, ten weeks before the period.
+        ImmutableArray<ScoutedBench> scouted = House.Record(RecordKind.Scouting, 1, 9, ("symptom", "Rot"), ("bench", "B"), ("count", "3"))
+            .Record(RecordKind.Scouting, -60, 9, ("symptom", "rot"), ("bench", "A"), ("count", "1")).Record(RecordKind.Scouting, -80, 9, ("symptom", "rot"), ("bench", "A"), ("count", "7")).Review().Records!.Scouted;
+        Assert.Equal([("A", "rot", 1.0), ("B", "rot", 3.0)], scouted.Select(s => (s.Bench, s.Symptom, s.Plants)));
     }
 
     [Fact]

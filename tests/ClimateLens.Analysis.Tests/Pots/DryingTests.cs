@@ -55,18 +55,21 @@ public sealed class DryingTests
     }
 
     [Fact]
-    public void Forecast_GradesOfChance_IsNotShown()
+    public void Forecast_YesterdayIsTheBetterGuess_IsNotShownAndSaysSo()
     {
-        // Nobody's pots dry and grades are pure chance: yesterday is no better a guess, nor is the forecast told where it loses.
-        var random = new SeededRandom(7);
+        // The same levels every day, since somebody waters at night and writes nothing down: yesterday is exactly right, drying on is not.
         SyntheticHouse house = CheckedHouse.Dry;
         for (int day = -9; day < 7; day++)
         {
-            house = house.Check(day, 8, 0, "A", "1", 3 + (day % 2 == 0 ? 0.3 : -0.3)).Check(day, 15, 0, "A", "1", 3.2 - (day % 2 == 0 ? 0.3 : -0.3) + (0.01 * random.NextNormal()));
+            house = house.Check(day, 8, 0, "A", "1", 3.5).Check(day, 15, 0, "A", "1", 2.5);
         }
 
-        DryingReport drying = house.Review().Pots!.Drying!;
-        Assert.Equal(drying.Score!.Skill > 0, drying.Benches.Any(b => b.Morning is not null));
+        Review review = house.With(new PotRules { BandLow = 2.4, BandHigh = 4 }).Review();
+        DryingReport drying = review.Pots!.Drying!;
+        Assert.True(drying.Score is { Skill: null, RmseYesterday: 0, Rmse: > 0.3 }, $"{drying.Score}");
+        Assert.All(drying.Benches, b => Assert.Null(b.Morning));
+        Assert.DoesNotContain(review.Findings, f => f.Id == "waterInTheMorning");
+        Assert.Contains("\"same as yesterday\" was no worse", review.NotKnown.Single(u => u.What == "pots.drying.forecast").Why, StringComparison.Ordinal);
     }
 
     [Fact]
