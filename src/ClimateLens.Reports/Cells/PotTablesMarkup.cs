@@ -26,7 +26,8 @@ internal static class PotTablesMarkup
         }
 
         Close(body);
-        body.Line($"<p class=\"note\">{Score(drying)}</p>");
+        string none = drying.Score?.Skill > 0 && drying.Benches.All(b => b.Morning is null) ? " No level is told here: every bench was watered since its last check, or that check is more than a day old." : "";
+        body.Line($"<p class=\"note\">{Score(drying)}{none}</p>");
     }
 
     /// <summary>Which rounds were walked.</summary>
@@ -125,7 +126,7 @@ internal static class PotTablesMarkup
     private static string Range(Estimate? e, int decimals)
         => e is null ? DisplayUnits.NotKnown : $"{Signed(e.Value, decimals)} ({Signed(e.Low, decimals)} to {Signed(e.High, decimals)})";
 
-    private static string Signed(double value, int decimals) => $"{(value < 0 ? "\u2212" : "")}{DisplayUnits.Number(Math.Abs(value), decimals)}";
+    private static string Signed(double value, int decimals) => $"{(Math.Round(value, decimals) < 0 ? "\u2212" : "")}{DisplayUnits.Number(Math.Abs(value), decimals)}";
 
     /// <summary>Opens a table that scrolls on a narrow screen.</summary>
     internal static void Open(HtmlBuilder body, string label, string caption, params ReadOnlySpan<string> heads)
