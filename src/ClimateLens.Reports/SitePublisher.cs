@@ -20,6 +20,8 @@ public sealed class SitePublisher
 {
     private const string StatePlace = "site.json";
     private const string IndexPlace = "index.html";
+    private const string FeedPlace = "feed.xml";
+    private const string LatestPlace = "latest.json";
     private const string BegunName = ".begun";
     private readonly Lock _lock = new();
     private readonly SiteFolder _site;
@@ -55,7 +57,7 @@ public sealed class SitePublisher
             _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
         }
 
-        bool whole = state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && SiteAssets.AreThere(_site);
+        bool whole = state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && _site.Exists(FeedPlace) && _site.Exists(LatestPlace) && SiteAssets.AreThere(_site);
         RunKey = whole ? state.RunKey : null;
     }
 
@@ -119,7 +121,13 @@ public sealed class SitePublisher
         HouseWeekSummary summary = Summarise(review, period, $"{folder}/index.html");
         lock (_lock)
         {
-            _entries[(summary.House, summary.Period)] = new SiteEntry(summary, review.House.Nursery, review.House.Invented, _maker);
+            SiteEntry? old = _entries.GetValueOrDefault((summary.House, summary.Period));
+            _entries[(summary.House, summary.Period)] = new SiteEntry(
+                summary, review.House.Nursery, review.House.Invented, _maker, EndOf(review), review.Findings.MinBy(f => f.Rank)?.Text ?? "")
+            {
+                Before = review.RiskHoursBefore,
+                Was = Was(old, summary),
+            };
         }
 
         return new PublishedPage(summary, _site.PathOf(summary.Page), [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()]);
@@ -132,6 +140,8 @@ public sealed class SitePublisher
         ArgumentNullException.ThrowIfNull(runKey);
         EnsureAssets();
         ImmutableArray<SiteEntry> entries = InOrder();
+        _site.Write(FeedPlace, Feed.Write(entries));
+        _site.Write(LatestPlace, Latest.Write(entries));
         _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
         _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _maker, entries).Write());
         RunKey = runKey;
@@ -149,6 +159,14 @@ public sealed class SitePublisher
         ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
         return [.. notebooks.Select(n => (HouseWeekPage.FileName(n), HouseWeekPage.Render(review, units, files, n, notebooks)))];
     }
+
+    private static string EndOf(Review review) => NodaTime.Text.OffsetDateTimePattern.Rfc3339.Format(review.Period.To);
+
+    /// <summary>What the page told before late data changed it; a change of the program is none.</summary>
+    private double? Was(SiteEntry? old, HouseWeekSummary summary)
+        => old is null || old.Maker != _maker ? null
+            : old.Summary.InputHash == summary.InputHash || old.Summary.RiskHours == summary.RiskHours ? old.Was
+            : old.Summary.RiskHours;
 
     /// <summary>Whether a page stands with the data files that every page has.</summary>
     private bool IsThere(string page)

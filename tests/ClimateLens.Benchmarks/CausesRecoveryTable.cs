@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClimateLens.Science.Agreement;
 using ClimateLens.TestKit.Simulated;
 
 namespace ClimateLens.Benchmarks;
@@ -26,12 +27,32 @@ internal static class CausesRecoveryTable
         }
 
         Stretch(all);
+        Labels(all);
         RecoveredChange[] weeks = [.. all.Where(c => c.WhatIf == "all" && c.LateShare is not null)];
         RecoveredChange[] drip = [.. weeks.Where(c => c.House == "2")];
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"House 2 (drip in the morning) is charged 1 h or less to late watering in {Share(drip, c => c.LateShare <= 1)} of {drip.Length} weeks told"));
         Weather(weeks);
         return 0;
     }
+
+    /// <summary>Agreement of the change that helps most, as the page names it and as it truly was, beyond chance.</summary>
+    private static void Labels(RecoveredChange[] all)
+    {
+        (int Truth, int Found)[] pairs =
+        [
+            .. all.Where(c => c.WhatIf != "all").GroupBy(c => (c.Seed, c.House, c.Week)).Where(week => week.All(c => c.Found is not null))
+                .Select(week => (Label([.. week.Select(c => (double)c.Truth)]), Label([.. week.Select(c => c.Found!.Value)]))),
+        ];
+        AgreementTable table = AgreementTable.OfPairs(Changes + 1, pairs);
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"The change that helps most (one of {Changes}, or none that avoids {LeastHours} h), named and true: the same in {100.0 * pairs.Count(p => p.Truth == p.Found) / pairs.Length:0} % of {pairs.Length} house-weeks, Cohen's kappa {WeightedKappa.Of(table, KappaWeights.None):0.00} (standard error {WeightedKappa.StandardError(table, KappaWeights.None):0.00})"));
+    }
+
+    private const int Changes = 4;
+    private const double LeastHours = 3;
+
+    private static int Label(double[] avoided) => avoided.Max() < LeastHours ? Changes : Array.IndexOf(avoided, avoided.Max());
 
     /// <summary>How far the truth lay beyond the value, in widths of the range to that side: what the range would have to be stretched by to hold it in nine weeks of ten.</summary>
     private static void Stretch(RecoveredChange[] all)

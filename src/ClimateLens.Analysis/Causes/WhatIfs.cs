@@ -25,7 +25,7 @@ internal static class WhatIfs
         double[] shares = Game(players, set => weeks.Values[set]);
         double scale = Scale(weeks, total);
         double[][] drawn = [.. Enumerable.Range(0, weeks.Draws).Select(d => Game(players, set => weeks.Counts[set]![d]))];
-        List<Cause> causes = [.. players.Select((p, i) => new Cause(ChangeNames.Cause(p), Estimates.Of(scale * shares[i], [.. drawn.Select(d => d[i])])))];
+        List<Cause> causes = [.. players.Select((p, i) => new Cause(ChangeNames.Cause(p), Widened(Estimates.Of(scale * shares[i], [.. drawn.Select(d => d[i])]), p, total)))];
         double rest = total.Value - causes.Sum(c => c.RiskHours.Value);
         double[] left = [.. weeks.Counts[(int)weeks.Known]!];
         return [.. causes, new Cause(ChangeNames.Weather, Estimates.Of(rest, left))];
@@ -39,6 +39,7 @@ internal static class WhatIfs
         {
             ImmutableArray<WateringEvent> waterings = weeks.Late.Waterings(round);
             Estimate each = Estimates.Of(Scale(weeks, total) * weeks.ValueByLateRound[round] / waterings.Length, [.. weeks.ByLateRound[round].Select(h => h / waterings.Length)]);
+            each = Widened(each, Change.WaterBeforeCutOff, total);
             foreach (WateringEvent e in waterings)
             {
                 caused[e] = new Estimate(Math.Round(each.Value, 2), Math.Round(each.Low, 2), Math.Round(each.High, 2));
@@ -52,10 +53,19 @@ internal static class WhatIfs
     {
         double[] before = weeks.Counts[0]!, after = weeks.Counts[(int)set]!;
         int avoided = (int)Math.Round(Scale(weeks, total) * (weeks.Values[0] - weeks.Values[(int)set]), MidpointRounding.AwayFromZero);
+        Estimate left = Estimates.OfCount((int)total.Value - avoided, [.. after]), fewer = Widened(Estimates.OfCount(avoided, [.. before.Select((b, d) => b - after[d])]), set, total);
+        fewer = fewer with { High = Math.Ceiling(fewer.High) };
         return new WhatIf(
             set == weeks.Known ? ChangeNames.All : ChangeNames.WhatIf(set),
-            Estimates.OfCount((int)total.Value - avoided, [.. after]),
-            Estimates.OfCount(avoided, [.. before.Select((b, d) => b - after[d])]));
+            left with { Low = Math.Max(0, Math.Min(left.Low, total.Value - fewer.High)) },
+            fewer);
+    }
+
+    /// <summary>A range, wider upwards by what replays of simulated weeks missed there (<see cref="ReplayRates.UpwardStretch"/>); no more than all risk hours of the week.</summary>
+    private static Estimate Widened(Estimate avoided, Change set, Estimate total)
+    {
+        double high = avoided.Value + (ReplayRates.UpwardStretch(set) * (avoided.High - avoided.Value));
+        return avoided with { High = Math.Max(avoided.High, Math.Min(high, Math.Max(total.High, avoided.Value))) };
     }
 
     private static double Scale(ReplayedWeeks weeks, Estimate total) => weeks.Values[0] > 0 ? total.Value / weeks.Values[0] : 0;

@@ -17,7 +17,7 @@ internal static class IndexPage
         Html main = entries.Count == 0
             ? HtmlBuilder.Of($"<p class=\"said\">No week has been reviewed yet.</p>")
             : Grid(entries);
-        return PageShell.Render($"{name}: climate reviews", "", "", charts: false, entries.Any(e => e.Invented), header, main);
+        return PageShell.Render($"{name}: climate reviews", "", "", charts: false, entries.Any(e => e.Invented), header, main, feed: true);
     }
 
     private static Html Grid(IReadOnlyList<SiteEntry> entries)
@@ -33,13 +33,21 @@ internal static class IndexPage
         }
 
         body.Line($"</tr></thead><tbody>");
+        double largest = entries.Max(e => e.Summary.RiskHours) ?? 0;
+        body.Add($"<tr><th scope=\"row\">Week by week</th>");
+        foreach ((string id, _) in houses)
+        {
+            body.Add($"<td>{SparkLine.Of(entries.Where(e => e.Summary.House == id), largest)}</td>");
+        }
+
+        body.Line($"</tr>");
         foreach (IGrouping<string, SiteEntry> period in entries.GroupBy(e => e.Summary.Period))
         {
             SitePeriod name = SitePeriod.Of(period.Key);
             body.Add($"<tr><th scope=\"row\">{Words.Capital(name.Name)}<span>{name.Dates}</span></th>");
             foreach ((string id, _) in houses)
             {
-                body.Add($"{Cell(period.FirstOrDefault(e => e.Summary.House == id)?.Summary)}");
+                body.Add($"{Cell(period.FirstOrDefault(e => e.Summary.House == id))}");
             }
 
             body.Line($"</tr>");
@@ -48,9 +56,9 @@ internal static class IndexPage
         return body.Line($"</tbody></table></div>").ToHtml();
     }
 
-    private static Html Cell(HouseWeekSummary? summary)
+    private static Html Cell(SiteEntry? entry)
     {
-        if (summary is null)
+        if (entry?.Summary is not { } summary)
         {
             return HtmlBuilder.Of($"<td class=\"none\"><span aria-hidden=\"true\">–</span><span class=\"vh\">not reviewed</span></td>");
         }
@@ -58,12 +66,13 @@ internal static class IndexPage
         string hours = summary.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(summary.RiskHours, 0)}\u00A0h";
         string range = summary.RiskHours is null ? "" : $"{DisplayUnits.Number(summary.Low, 0)} to {DisplayUnits.Number(summary.High, 0)}";
         string aside = summary.SetAside == 0 ? "" : $"{Words.Count(summary.SetAside, "row", "rows")} set aside";
+        string was = entry.Was is { } before ? $"was {DisplayUnits.Number(before, 0)} before late data" : "";
         bool thin = summary.HoursWithData < 0.9 * summary.ExpectedHours;
         string coverage = summary.HoursWithData == 0
             ? "no usable readings"
             : $"{(thin ? "only " : "")}{summary.HoursWithData} of {summary.ExpectedHours} h with data";
         return HtmlBuilder.Of(
-            $"<td><a href=\"{summary.Page}\"><strong>{hours}</strong><span class=\"vh\"> risk, {Html.Name(summary.HouseName)}, {SitePeriod.Of(summary.Period).Name}</span></a><span class=\"range\">{range}</span><span class=\"{(thin ? "thin" : "")}\">{coverage}</span><span>{aside}</span></td>");
+            $"<td><a href=\"{summary.Page}\"><strong>{hours}</strong><span class=\"vh\"> risk, {Html.Name(summary.HouseName)}, {SitePeriod.Of(summary.Period).Name}</span></a><span class=\"range\">{range}</span><span class=\"{(thin ? "thin" : "")}\">{coverage}</span><span>{aside}</span><span>{was}</span></td>");
     }
 
     private static List<(string Id, string Name)> Houses(IReadOnlyList<SiteEntry> entries)

@@ -18,7 +18,8 @@ internal static class PageShell
     /// <param name="invented">Whether the nursery is invented.</param>
     /// <param name="header">Content of the page's header.</param>
     /// <param name="main">Content of the page.</param>
-    public static string Render(string title, string root, string made, bool charts, bool invented, Html header, Html main)
+    /// <param name="feed">Whether the site's feed is named.</param>
+    public static string Render(string title, string root, string made, bool charts, bool invented, Html header, Html main, bool feed = false)
     {
         HtmlBuilder page = new();
         page.Line($"<!DOCTYPE html>").Line($"<html lang=\"en\">").Line($"<head>").Line($"<meta charset=\"utf-8\">");
@@ -31,6 +32,11 @@ internal static class PageShell
         page.Line($"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
         page.Line($"<title>{title}</title>");
         page.Line($"<link rel=\"icon\" href=\"data:,\">").Line($"<link rel=\"stylesheet\" href=\"{root}assets/site.css\">");
+        if (feed)
+        {
+            page.Line($"<link rel=\"alternate\" type=\"application/atom+xml\" href=\"{root}feed.xml\">");
+        }
+
         if (charts)
         {
             page.Line($"<script defer src=\"{root}assets/{Publishing.SiteAssets.ChartLibrary}\"></script>");

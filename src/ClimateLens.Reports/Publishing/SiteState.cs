@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Pages;
 
 namespace ClimateLens.Reports.Publishing;
@@ -10,12 +11,21 @@ namespace ClimateLens.Reports.Publishing;
 /// <param name="Nursery">Nursery name.</param>
 /// <param name="Invented">Whether the nursery is invented.</param>
 /// <param name="Maker">Fingerprint of the program and of the options that made it.</param>
-internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker);
+/// <param name="Ended">End of the period, ISO 8601 with offset.</param>
+/// <param name="Said">The finding that comes first, as a sentence.</param>
+internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker, string Ended, string Said)
+{
+    /// <summary>Risk hours of the seven days before; null where not known. [h]</summary>
+    public Estimate? Before { get; init; }
+
+    /// <summary>Risk hours that the page told before its data changed; null where they did not. [h]</summary>
+    public double? Was { get; init; }
+}
 
 /// <summary>What a site holds. Only a note of what was done: lost or damaged, it costs the time to make the pages again.</summary>
 internal sealed record SiteState(int Version, string? RunKey, string Maker, ImmutableArray<SiteEntry> Entries)
 {
-    public const int CurrentVersion = 1;
+    public const int CurrentVersion = 2;
 
     public static SiteState Empty { get; } = new(CurrentVersion, null, "", []);
 
