@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Logs.Health;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Reports;
@@ -24,6 +25,9 @@ internal sealed record CommandResult(
 
     /// <summary>What was set aside, with <c>set-aside</c>.</summary>
     public SetAsideListing? SetAside { get; init; }
+
+    /// <summary>What was looked at, with <c>doctor</c>.</summary>
+    public ImmutableArray<CheckupLine> Checkup { get; init; } = [];
 
     /// <summary>Closing words for people.</summary>
     public string Summary { get; init; } = "";

@@ -54,7 +54,7 @@ internal sealed class Session : IDisposable
     {
         NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
         string folder = FolderOf(request.NurseryPath);
-        string siteFolder = Path.GetFullPath(request.Out ?? Path.Combine(folder, nursery.Site));
+        string siteFolder = SiteFolderOf(request, nursery);
         UnitSystem units = request.Units ?? nursery.Units;
         return new Session(nursery, ReadingStore.Open(nursery, folder), siteFolder, units, NotebooksOf(nursery, request.NurseryPath), messages);
     }
@@ -87,6 +87,9 @@ internal sealed class Session : IDisposable
 
     /// <summary>The folder against which a nursery file's paths are read.</summary>
     public static string FolderOf(string nurseryPath) => Path.GetDirectoryName(Path.GetFullPath(nurseryPath)) ?? ".";
+
+    /// <summary>The folder of the pages, full path.</summary>
+    public static string SiteFolderOf(Request request, NurserySettings nursery) => Path.GetFullPath(request.Out ?? Path.Combine(FolderOf(request.NurseryPath), nursery.Site));
 
     /// <summary>Imports what is new and tells what was set aside.</summary>
     public ImportReport Import()

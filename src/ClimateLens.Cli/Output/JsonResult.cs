@@ -28,6 +28,11 @@ internal static class JsonResult
                 SetAsideJson.Write(json, result.SetAside);
             }
 
+            if (!result.Checkup.IsEmpty)
+            {
+                CheckupOutput.WriteJson(json, result.Checkup);
+            }
+
             if (result.Review is not null)
             {
                 json.WritePropertyName("review");
