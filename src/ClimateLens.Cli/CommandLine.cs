@@ -59,6 +59,7 @@ internal static class CommandLine
         ImportCommand.Create(output, error),
         CheckCommand.Create(output, error),
         NotebookCommand.Create(output, error),
+        CompareCommand.Create(output, error),
         SetAsideCommand.Create(output, error),
         DescribeCommand.Create(output, error),
         DrenchCommand.Create(output),

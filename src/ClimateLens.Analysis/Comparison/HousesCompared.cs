@@ -4,6 +4,7 @@ using ClimateLens.Science.Psychrometrics;
 using ClimateLens.Science.Quantities;
 using ClimateLens.Science.Statistics;
 using NodaTime;
+using Interval = ClimateLens.Science.Statistics.Interval;
 
 namespace ClimateLens.Analysis.Comparison;
 

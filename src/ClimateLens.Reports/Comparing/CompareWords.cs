@@ -18,20 +18,23 @@ internal static class CompareWords
         _ => name,
     };
 
+    /// <summary>A quantity within a sentence.</summary>
+    public static string InSentence(string name) => name == "vpdKPa" ? "VPD" : Name(name).ToLowerInvariant();
+
     /// <summary>A value of a quantity, with its unit in the reader's system.</summary>
     public static string Value(string name, double value, DisplayUnits units) => name switch
     {
         "airTemperatureC" => units.Temperature(value),
-        "dewPointMarginK" => units.TemperatureDifference(value),
+        "dewPointMarginK" => units.Difference(value),
         "relativeHumidityPct" => $"{DisplayUnits.Number(value, 1)}\u00A0%",
-        "vpdKPa" => DisplayUnits.Deficit(value),
+        "vpdKPa" => DisplayUnits.Vpd(value),
         _ => DisplayUnits.VapourDensity(value),
     };
 
     /// <summary>A difference of a quantity with its range.</summary>
     public static string Difference(MeanDifference d, DisplayUnits units)
     {
-        string At(double v) => d.Name is "airTemperatureC" ? units.TemperatureDifference(v) : Value(d.Name, v, units);
+        string At(double v) => d.Name is "airTemperatureC" ? units.Difference(v) : Value(d.Name, v, units);
         return d.Difference.Low == d.Difference.High ? $"{At(d.Difference.Value)} (too few days for a range)" : $"{At(d.Difference.Value)} ({At(d.Difference.Low)} to {At(d.Difference.High)})";
     }
 
@@ -45,5 +48,5 @@ internal static class CompareWords
     };
 
     /// <summary>A number with its sign.</summary>
-    public static string Signed(double value, int decimals) => (value > 0 ? "+" : "") + value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Replace('-', '\u2212');
+    public static string Signed(double value, int decimals) => Math.Round(value, decimals) == 0 ? "0" : (value > 0 ? "+" : "") + value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Replace('-', '\u2212');
 }

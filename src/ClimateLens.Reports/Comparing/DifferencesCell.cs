@@ -27,7 +27,7 @@ public sealed class DifferencesCell : ICompareCell
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Differences, scrolls sideways\" tabindex=\"0\"><table class=\"data wide\"><caption>Means over {context.Report.Hours} hours that both have</caption><thead><tr><th scope=\"col\"></th><th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th><th scope=\"col\">First less second (range by chance)</th><th scope=\"col\">Sensors may do</th><th scope=\"col\">So</th></tr></thead><tbody>");
         foreach (MeanDifference d in context.Report.Differences)
         {
-            string sensors = d.SensorError is { } error ? $"±{(d.Name == "airTemperatureC" ? context.Units.TemperatureDifference(error) : CompareWords.Value(d.Name, error, context.Units))}" : DisplayUnits.NotKnown;
+            string sensors = d.SensorError is { } error ? $"±{(d.Name == "airTemperatureC" ? context.Units.Difference(error) : CompareWords.Value(d.Name, error, context.Units))}" : DisplayUnits.NotKnown;
             body.Line($"<tr><th scope=\"row\">{CompareWords.Name(d.Name)}</th><td>{CompareWords.Value(d.Name, d.First, context.Units)}</td><td>{CompareWords.Value(d.Name, d.Second, context.Units)}</td><td>{CompareWords.Difference(d, context.Units)}</td><td>{sensors}</td><td>{CompareWords.Verdict(d.Verdict)}</td></tr>");
         }
 
@@ -39,7 +39,7 @@ public sealed class DifferencesCell : ICompareCell
         body.Line($"</tbody></table></div>");
         MeanDifference[] sure = [.. context.Report.Differences.Where(d => d.Verdict == "beyondSensors")];
         string sentence = sure.Length == 0 ? "In nothing do they differ beyond what chance and both sensors may do."
-            : $"Beyond chance and both sensors' errors: {string.Join(", ", sure.Select(d => $"{CompareWords.Name(d.Name).ToLowerInvariant()} {(d.Difference.Value > 0 ? "higher" : "lower")} in {context.FirstName}"))}.";
+            : $"Beyond chance and both sensors' errors: {string.Join(", ", sure.Select(d => $"{CompareWords.InSentence(d.Name)} {(d.Difference.Value > 0 ? "higher" : "lower")} in {context.FirstName}"))}.";
         return new CellContent(sentence, body.ToHtml());
     }
 }

@@ -27,7 +27,7 @@ public sealed class NightsCell : ICompareCell
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Nights, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Nights: {Html.Name(context.FirstName)}, then {Html.Name(context.SecondName)}</caption><thead><tr><th scope=\"col\">Evening of</th><th scope=\"col\">Risk hours</th><th scope=\"col\">Mean RH</th><th scope=\"col\">Least margin</th></tr></thead><tbody>");
         foreach (NightPair n in context.Report.Nights)
         {
-            body.Line($"<tr><th scope=\"row\">{LocalTimes.Day(n.Evening)}</th><td>{n.FirstRiskHours}, {n.SecondRiskHours}</td><td>{DisplayUnits.Number(n.FirstHumidityPct, 0)}, {DisplayUnits.Number(n.SecondHumidityPct, 0)} %</td><td>{context.Units.TemperatureDifference(n.FirstLeastMarginK)}, {context.Units.TemperatureDifference(n.SecondLeastMarginK)}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{LocalTimes.Day(n.Evening)}</th><td>{n.FirstRiskHours}, {n.SecondRiskHours}</td><td>{DisplayUnits.Number(n.FirstHumidityPct, 0)}, {DisplayUnits.Number(n.SecondHumidityPct, 0)} %</td><td>{context.Units.Difference(n.FirstLeastMarginK)}, {context.Units.Difference(n.SecondLeastMarginK)}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");
