@@ -60,6 +60,7 @@ internal static class CommandLine
         CheckCommand.Create(output, error),
         NotebookCommand.Create(output, error),
         DoctorCommand.Create(output, error),
+        CompareCommand.Create(output, error),
         SetAsideCommand.Create(output, error),
         DescribeCommand.Create(output, error),
         DrenchCommand.Create(output),

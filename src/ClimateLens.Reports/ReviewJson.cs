@@ -11,7 +11,7 @@ public static class ReviewJson
 {
     // The context's own options carry the converters; only the encoder is ours: letters of every script stay readable,
     // and < > & ' are still escaped, so that the file may be pasted into a page.
-    private static readonly ReviewJsonContext Context = new(
+    internal static readonly ReviewJsonContext Context = new(
         new JsonSerializerOptions(ReviewJsonContext.Default.Options) { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) });
 
     /// <summary>

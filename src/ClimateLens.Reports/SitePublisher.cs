@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Data;
@@ -131,6 +132,32 @@ public sealed class SitePublisher
         }
 
         return new PublishedPage(summary, _site.PathOf(summary.Page), [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()]);
+    }
+
+    /// <summary>Makes the pages that hold two reviews side by side, with comparison.json and nights.csv beside them, and puts them in place.</summary>
+    /// <param name="first">One review.</param>
+    /// <param name="second">The other; its period has as many hours.</param>
+    /// <returns>Full path of the page, and the names of the cells that threw.</returns>
+    public (string IndexHtml, ImmutableArray<string> FailedCells) PublishComparison(Review first, Review second)
+    {
+        ComparisonReport report = HousesCompared.Of(first, second);
+        string a = PeriodWords.FolderName(first.Period), b = PeriodWords.FolderName(second.Period);
+        string house = first.House.Nursery == second.House.Nursery ? "" : "other-";
+        string folder = $"compare/house-{first.House.Id}_{a}_{house}house-{second.House.Id}_{b}";
+        FolderOf(first.House.Id, a);
+        FolderOf(second.House.Id, b);
+        DisplayUnits units = new(_options.Units);
+        ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HousesWeek);
+        (string File, RenderedPage Page)[] pages = [.. notebooks.Select(n => (n.Name == "compare" ? "index.html" : $"{n.Name}.html", ComparePage.Render(report, first, second, units, n)))];
+        EnsureAssets();
+        _site.WriteAll(
+        [
+            ($"{folder}/comparison.json", CompareJson.Write(report)),
+            ($"{folder}/nights.csv", CompareTables.Nights(report)),
+            ($"{folder}/differences.csv", CompareTables.Differences(report)),
+            .. pages.OrderBy(p => p.File == "index.html").Select(p => ($"{folder}/{p.File}", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(p.Page.Html))),
+        ]);
+        return (_site.PathOf($"{folder}/index.html"), [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()]);
     }
 
     /// <summary>Writes the site's index and, last, its state: from now on <see cref="RunKey"/> is the given one.</summary>

@@ -75,6 +75,10 @@ internal sealed class Session : IDisposable
         }
     }
 
+    /// <summary>The house of an id.</summary>
+    public HouseSettings HouseOf(string id) => Nursery.Houses.FirstOrDefault(h => h.Id == id)
+        ?? throw new NoDataException($"there is no house \"{id}\"; the nursery file has {string.Join(", ", Nursery.Houses.Select(h => h.Id))}.");
+
     /// <summary>The notebooks of a nursery.</summary>
     public static NotebookFolder NotebooksOf(NurserySettings nursery, string nurseryPath)
         => NotebookFolder.Read(NotebooksFolder(nursery, nurseryPath), nursery.Notebooks.Length == 0 ? UsualNotebooks : nursery.Notebooks, isAsked: nursery.Notebooks.Length > 0);

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Clock;
@@ -15,6 +16,7 @@ namespace ClimateLens.Reports.Json;
     NewLine = "\n",
     Converters = [typeof(NumberConverter), typeof(OptionalNumberConverter), typeof(TimeConverter), typeof(DateConverter), typeof(MethodConverter), typeof(VerdictConverter), typeof(SetAsideKindConverter), typeof(LeafSignConverter), typeof(ResistanceRiskConverter)])]
 [JsonSerializable(typeof(Review))]
+[JsonSerializable(typeof(ComparisonReport))]
 internal sealed partial class ReviewJsonContext : JsonSerializerContext;
 
 /// <summary>Watering methods by the names that files use, for example <c>overheadBoom</c>.</summary>

@@ -1,4 +1,5 @@
 using ClimateLens.Reports.Cells;
+using ClimateLens.Reports.Comparing;
 
 namespace ClimateLens.Reports.Notebooks;
 
@@ -9,8 +10,11 @@ public static class CellCatalogue
     public static IReadOnlyList<CellInfo> Of(NotebookKind kind) => kind switch
     {
         NotebookKind.HouseWeek => HouseWeekInfos,
+        NotebookKind.HousesWeek => HousesWeekInfos,
         _ => [],
     };
+
+    private static readonly CellInfo[] HousesWeekInfos = [.. CompareCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
 
     private static readonly CellInfo[] HouseWeekInfos = [.. HouseWeekCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading, .. c.Parameters], c.Needs, c.Gives))];
 }

@@ -6,26 +6,34 @@ namespace ClimateLens.Reports.Pages;
 /// <summary>One cell as a section of the page; a cell that throws leaves a note in its place.</summary>
 internal static class CellSection
 {
-    /// <summary>The section; empty when the cell has nothing to say.</summary>
+    /// <summary>The section of a cell of a house's week.</summary>
     public static Html Render(IReportCell cell, CellContext context, out bool threw)
+        => Render(cell.Name, context.Values.Text("heading") ?? cell.Heading, () => cell.Render(context), out threw);
+
+    /// <summary>The section; empty when the cell has nothing to say.</summary>
+    /// <param name="name">Name of the cell, also its id in the page.</param>
+    /// <param name="heading">Its heading.</param>
+    /// <param name="answer">Makes its content.</param>
+    /// <param name="threw">Whether it could not.</param>
+    public static Html Render(string name, string heading, Func<CellContent> answer, out bool threw)
     {
         threw = false;
         try
         {
-            CellContent content = cell.Render(context);
-            return content.IsNothing ? Html.Empty : Section(cell, content, context.Values.Text("heading") ?? cell.Heading);
+            CellContent content = answer();
+            return content.IsNothing ? Html.Empty : Section(name, heading, content);
         }
         catch (Exception problem) when (problem is not OutOfMemoryException)
         {
             // Any bug of one part: a grower still gets the others, and the command line reports the part by name.
             threw = true;
-            return Failed(cell, problem);
+            return Failed(name, heading, problem);
         }
     }
 
-    private static Html Section(IReportCell cell, CellContent content, string heading)
+    private static Html Section(string name, string heading, CellContent content)
     {
-        HtmlBuilder section = Open(cell, heading);
+        HtmlBuilder section = Open(name, heading);
         if (content.Sentence.Length > 0)
         {
             section.Line($"<p class=\"said\">{content.Sentence}</p>");
@@ -40,12 +48,12 @@ internal static class CellSection
         return section.Line($"</section>").ToHtml();
     }
 
-    private static Html Failed(IReportCell cell, Exception problem) => Open(cell, cell.Heading)
+    private static Html Failed(string name, string heading, Exception problem) => Open(name, heading)
         .Line($"<p class=\"failed\">This part could not be made ({problem.GetType().Name}: {problem.Message}). The rest of the page does not depend on it.</p>")
         .Line($"</section>")
         .ToHtml();
 
-    private static HtmlBuilder Open(IReportCell cell, string heading) => new HtmlBuilder()
-        .Line($"<section id=\"{cell.Name}\" aria-labelledby=\"{cell.Name}-heading\">")
-        .Line($"<h2 id=\"{cell.Name}-heading\">{heading}</h2>");
+    private static HtmlBuilder Open(string name, string heading) => new HtmlBuilder()
+        .Line($"<section id=\"{name}\" aria-labelledby=\"{name}-heading\">")
+        .Line($"<h2 id=\"{name}-heading\">{heading}</h2>");
 }

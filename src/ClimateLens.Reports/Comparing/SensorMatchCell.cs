@@ -1,0 +1,50 @@
+using ClimateLens.Analysis.Comparison;
+using ClimateLens.Reports.Cells;
+using ClimateLens.Reports.Markup;
+using ClimateLens.Reports.Units;
+
+namespace ClimateLens.Reports.Comparing;
+
+/// <summary>Whether the sensors of both sides can be compared at all.</summary>
+public sealed class SensorMatchCell : ICompareCell
+{
+    /// <inheritdoc/>
+    public string Name => "sensorMatch";
+
+    /// <inheritdoc/>
+    public string Heading => "Can the sensors be compared?";
+
+    /// <inheritdoc/>
+    public CellContent Render(CompareContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        if (!context.Report.SameTime)
+        {
+            return CellContent.Unanswered(context.Report.First.House == context.Report.Second.House
+                ? "Both sides come from the sensors of one house: what is wrong with them is wrong with both, unless one was moved or mended in between."
+                : "Both sides are of different times: no night can be held against the other.");
+        }
+
+        HtmlBuilder body = new();
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Sensors on nights alike\" tabindex=\"0\"><table class=\"data\"><caption>First less second on nights alike</caption><thead><tr><th scope=\"col\">Sensor</th><th scope=\"col\">Nights</th><th scope=\"col\">Offset (range)</th><th scope=\"col\">Two such sensors may part by</th><th scope=\"col\">The period's difference, less that offset</th></tr></thead><tbody>");
+        foreach (SensorMatch match in context.Report.Sensors)
+        {
+            string unit = match.Channel == "airTemperature" ? "K" : "%";
+            string offset = match.Offset is { } o ? $"{CompareWords.Signed(o.Value, 1)} {unit} ({CompareWords.Signed(o.Low, 1)} to {CompareWords.Signed(o.High, 1)})" : DisplayUnits.NotKnown;
+            string corrected = match.Corrected is { } c ? $"{CompareWords.Signed(c, 1)} {unit}" : DisplayUnits.NotKnown;
+            body.Line($"<tr><th scope=\"row\">{Words.Capital(Words.Spaced(match.Channel))}</th><td>{match.Nights}</td><td>{offset}</td><td>±{DisplayUnits.Number(match.JointAccuracy, 1)} {unit}</td><td>{corrected}</td></tr>");
+        }
+
+        body.Line($"</tbody></table></div>");
+        return new CellContent(Sentence(context.Report), body.ToHtml(),
+            "Nights alike: hours of night in which the air of both is within 1 K and no leaves were watered for 12 hours, three hours or more of a night. The offset holds what the sensors and what the houses differ by on such nights; hang both sensors side by side for a night to part the two.");
+    }
+
+    private static string Sentence(ComparisonReport report)
+    {
+        SensorMatch[] parted = [.. report.Sensors.Where(s => s.Offset is { } o && Math.Abs(o.Value) > s.JointAccuracy)];
+        return report.Sensors.IsEmpty || report.Sensors.All(s => s.Offset is null) ? "Not known: there are fewer than three nights on which both were alike."
+            : parted.Length == 0 ? "On nights alike they part by no more than two such sensors may."
+            : $"On nights alike {string.Join(" and ", parted.Select(s => Words.Spaced(s.Channel)))} {(parted.Length == 1 ? "parts" : "part")} by more than two such sensors may: the houses differ even then, or a sensor is off.";
+    }
+}
