@@ -55,6 +55,8 @@ internal static class CommandLine
     private static IEnumerable<Command> All(TextWriter output, TextWriter error) =>
     [
         RunCommand.Create(output, error),
+        PlanCommand.Create(output, error),
+        FinishCommand.Create(output, error),
         ReviewCommand.Create(output, error),
         ImportCommand.Create(output, error),
         CheckCommand.Create(output, error),

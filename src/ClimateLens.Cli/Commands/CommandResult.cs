@@ -29,6 +29,9 @@ internal sealed record CommandResult(
     /// <summary>What was looked at, with <c>doctor</c>.</summary>
     public ImmutableArray<CheckupLine> Checkup { get; init; } = [];
 
+    /// <summary>House-weeks that are to be reviewed, with <c>plan</c> and <c>finish</c>.</summary>
+    public ImmutableArray<PlannedWeek>? Plan { get; init; }
+
     /// <summary>Closing words for people.</summary>
     public string Summary { get; init; } = "";
 

@@ -64,7 +64,7 @@ internal static class Guard
     private static int? CodeOf(Exception fault) => fault switch
     {
         NoDataException or FileNotFoundException or DirectoryNotFoundException => ExitCode.NoData,
-        StoreLockedException => ExitCode.TryAgain,
+        StoreLockedException or PageHeldException => ExitCode.TryAgain,
         StoreUnavailableException or SiteUnavailableException => ExitCode.CannotWrite,
         UnauthorizedAccessException or IOException => ExitCode.CannotRead,
         _ => null,

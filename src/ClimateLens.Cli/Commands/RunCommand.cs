@@ -16,17 +16,61 @@ namespace ClimateLens.Cli.Commands;
 /// <summary><c>run NURSERY</c>: import what is new, review what changed, publish.</summary>
 internal static class RunCommand
 {
-    public static Command Create(TextWriter output, TextWriter error) => CommonOptions.Command("run", """
-        Import what is new, review every whole week of each house that changed, and publish the pages.
+    public static Command Create(TextWriter output, TextWriter error)
+    {
+        Command command = new("run", """
+            Import what is new, review every whole week of each house that changed, and publish the pages. With --house and --week: make that
+            one page out of what was imported, beside other runs that make others; plan lists them, and finish then makes the index.
 
-        Example: climatelens run sample-logs/nursery.toml
-        """, output, error, Run);
+            Examples: climatelens run sample-logs/nursery.toml
+                      climatelens run sample-logs/nursery.toml --house 1 --week 2025-W42
+            """);
+        CommonOptions common = new(command);
+        Option<string?> house = new("--house") { Description = "Only this house; with --week.", HelpName = "ID" };
+        Option<string?> week = new("--week") { Description = "Only this ISO week; with --house.", HelpName = "2025-W42" };
+        Option<int> jobs = new("--jobs") { Description = "Reviews worked out side by side (default: as many as the machine has processors); each holds its weeks in memory.", HelpName = "N", DefaultValueFactory = _ => Environment.ProcessorCount };
+        command.Options.Add(house);
+        command.Options.Add(week);
+        command.Options.Add(jobs);
+        command.Validators.Add(result =>
+        {
+            bool ofHouse = CommonOptions.Given(result, house, out _), ofWeek = CommonOptions.Given(result, week, out string? weekText);
+            if (ofHouse != ofWeek)
+            {
+                result.AddError("--house and --week go together.");
+            }
+            else if (ofWeek && !IsoWeek.TryParse(weekText, out _))
+            {
+                result.AddError($"--week \"{weekText}\" is not an ISO week such as 2025-W42.");
+            }
 
-    private static CommandResult Run(Request request, Messages messages)
+            if (result.GetResult(jobs) is { Implicit: false } given && !given.Errors.Any())
+            {
+                if (result.GetValue(jobs) < 1)
+                {
+                    result.AddError("--jobs is a number of reviews, 1 or more.");
+                }
+                else if (ofHouse)
+                {
+                    result.AddError("--jobs is of no use with --house and --week, which make one page.");
+                }
+            }
+        });
+        command.SetAction(parsed =>
+        {
+            Request request = common.Read(parsed);
+            return Guard.Run(request, output, error, messages => parsed.GetValue(house) is { } id && IsoWeek.TryParse(parsed.GetValue(week), out IsoWeek one)
+                ? OneHouseWeek.Run(request, messages, id, one)
+                : Run(request, messages, parsed.GetValue(jobs)));
+        });
+        return command;
+    }
+
+    private static CommandResult Run(Request request, Messages messages, int jobs)
     {
         using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
-        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages);
+        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages, jobs);
         ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
         if (lines.IsEmpty)
         {
@@ -39,10 +83,11 @@ internal static class RunCommand
         };
     }
 
-    private static HashSet<string> ReviewAll(Session session, Messages messages)
+    private static HashSet<string> ReviewAll(Session session, Messages messages, int jobs)
     {
         HashSet<string> renewed = [];
         bool complete = true;
+        SemaphoreSlim slots = new(jobs);
         Queue<PendingReview> ahead = []; // reviews are worked out side by side and published in order
         foreach (HouseSettings house in session.Nursery.Houses)
         {
@@ -55,8 +100,8 @@ internal static class RunCommand
             foreach (IsoWeek week in weeks)
             {
                 messages.Progress($"Reviewing {house.Name}, {week}");
-                ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week)));
-                while (ahead.Count > Environment.ProcessorCount)
+                ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week, slots)));
+                while (ahead.Count > jobs) // one more waits, loaded
                 {
                     complete &= Finish(session, ahead.Dequeue(), renewed);
                 }
@@ -80,19 +125,30 @@ internal static class RunCommand
     }
 
     /// <summary>Begins a review; null where there is nothing to do.</summary>
-    private static Task<Review>? Begin(Session session, HouseSettings house, IsoWeek week)
+    private static Task<Review>? Begin(Session session, HouseSettings house, IsoWeek week, SemaphoreSlim slots)
     {
         try
         {
-            HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
-            return !input.HasReadings // a hole in the readings, or a stray stamp years away: no page of nothing
-                || session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)) ? null : Task.Run(() => ReviewPipeline.Run(input));
+            return WorkLeft.Of(session, house, week) is { } input ? InSlot(slots, input) : null;
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {
             return Task.FromException<Review>(fault);
         }
     }
+
+    private static Task<Review> InSlot(SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
+    {
+        await slots.WaitAsync();
+        try
+        {
+            return ReviewPipeline.Run(input);
+        }
+        finally
+        {
+            slots.Release();
+        }
+    });
 
     private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed)
     {
