@@ -59,6 +59,7 @@ internal static class CommandLine
         FinishCommand.Create(output, error),
         ReviewCommand.Create(output, error),
         ImportCommand.Create(output, error),
+        NewCommand.Create(output, error),
         CheckCommand.Create(output, error),
         NotebookCommand.Create(output, error),
         DoctorCommand.Create(output, error),

@@ -23,6 +23,9 @@ internal sealed record CommandResult(
     /// <summary>The one review that was asked for, with <c>review</c>.</summary>
     public Review? Review { get; init; }
 
+    /// <summary>Houses and weeks whose review failed.</summary>
+    public ImmutableArray<(string House, string Period)> FailedWeeks { get; init; } = [];
+
     /// <summary>What was set aside, with <c>set-aside</c>.</summary>
     public SetAsideListing? SetAside { get; init; }
 

@@ -31,9 +31,16 @@ internal static class RunCommand
         Option<int> jobs = new("--jobs") { Description = "Reviews worked out side by side (default: as many as the machine has processors); each holds its weeks in memory.", HelpName = "N", DefaultValueFactory = _ => Environment.ProcessorCount };
         command.Options.Add(house);
         command.Options.Add(week);
+        Option<string?> log = new("--log") { Description = "Put a line of JSON for each page made or failed, and one that sums up the run, behind this file.", HelpName = "FILE" };
         command.Options.Add(jobs);
+        command.Options.Add(log);
         command.Validators.Add(result =>
         {
+            if (CommonOptions.Given(result, log, out string? logFile) && logFile!.Trim().Length == 0)
+            {
+                result.AddError("--log needs a file name.");
+            }
+
             bool ofHouse = CommonOptions.Given(result, house, out _), ofWeek = CommonOptions.Given(result, week, out string? weekText);
             if (ofHouse != ofWeek)
             {
@@ -61,7 +68,7 @@ internal static class RunCommand
             Request request = common.Read(parsed);
             return Guard.Run(request, output, error, messages => parsed.GetValue(house) is { } id && IsoWeek.TryParse(parsed.GetValue(week), out IsoWeek one)
                 ? OneHouseWeek.Run(request, messages, id, one)
-                : Run(request, messages, parsed.GetValue(jobs)));
+                : Run(request, messages, parsed.GetValue(jobs)), log: parsed.GetValue(log) is { } file ? new RunLog(file) : null);
         });
         return command;
     }
@@ -70,7 +77,8 @@ internal static class RunCommand
     {
         using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
-        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages, jobs);
+        List<(string House, string Period)> failed = [];
+        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages, jobs, failed);
         ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
         if (lines.IsEmpty)
         {
@@ -79,11 +87,12 @@ internal static class RunCommand
 
         return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets, lines, session.SiteIndex)
         {
+            FailedWeeks = [.. failed],
             Summary = renewed.Count == 0 ? "Nothing new: all pages are as they were." : "",
         };
     }
 
-    private static HashSet<string> ReviewAll(Session session, Messages messages, int jobs)
+    private static HashSet<string> ReviewAll(Session session, Messages messages, int jobs, List<(string House, string Period)> failed)
     {
         HashSet<string> renewed = [];
         bool complete = true;
@@ -103,14 +112,14 @@ internal static class RunCommand
                 ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week, slots)));
                 while (ahead.Count > jobs) // one more waits, loaded
                 {
-                    complete &= Finish(session, ahead.Dequeue(), renewed);
+                    complete &= Finish(session, ahead.Dequeue(), renewed, failed);
                 }
             }
         }
 
         while (ahead.TryDequeue(out PendingReview? pending))
         {
-            complete &= Finish(session, pending, renewed);
+            complete &= Finish(session, pending, renewed, failed);
         }
 
         messages.EndProgress();
@@ -150,7 +159,7 @@ internal static class RunCommand
         }
     });
 
-    private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed)
+    private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed, List<(string House, string Period)> failed)
     {
         if (pending.Review is null)
         {
@@ -166,6 +175,7 @@ internal static class RunCommand
         catch (Exception fault) when (IsOfOneReview(fault))
         {
             // One house that fails must not take the others' Monday away; the message names it, the exit code is 1.
+            failed.Add((pending.House.Id, pending.Week.ToString()));
             session.Report([new Problem("review.failed", Severity.Warning, null, null, null,
                 $"{pending.House.Name}, {pending.Week}: the review failed: {fault.GetType().Name}: {fault.Message}", "", "Report this as a bug; the other pages are published.")]);
             return false;
