@@ -40,8 +40,9 @@ public sealed class PotCheckTests
     private const string Header = "time,bench,level,weight\n";
 
     [Theory]
-    [InlineData("2025-10-13 07:10,Bench A,6,", "import.level", 3, "1 to 5")]
-    [InlineData("2025-10-13 07:10,Bench A,0.5,", "import.level", 3, "1 to 5")]
+    [InlineData("2025-10-13 07:10,Bench A,6,", "import.level", 3, "1 to 5, halves allowed")]
+    [InlineData("2025-10-13 07:10,Bench A,2.7,", "import.level", 3, "1 to 5, halves allowed")]
+    [InlineData("2025-10-13 07:10,Bench A,0.5,", "import.level", 3, "1 to 5, halves allowed")]
     [InlineData("2025-10-13 07:10,Bench A,3,619", "import.weightBelowDry", 4, "620 g (the dry pot) or more")]
     [InlineData("2025-08-03 07:10,Bench A,3,", "import.outsideCrop", null, "a time of cyclamen (2025-08-04 to 2025-11-17)")]
     [InlineData("2025-11-18 07:10,Bench A,3,", "import.outsideCrop", null, "a time of cyclamen (2025-08-04 to 2025-11-17)")]

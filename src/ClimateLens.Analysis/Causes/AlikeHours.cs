@@ -18,10 +18,10 @@ internal sealed class AlikeHours
     /// <summary>Joins the two.</summary>
     /// <param name="before">The weeks before the period.</param>
     /// <param name="house">The period.</param>
-    /// <param name="past">Columns of the weeks before.</param>
-    public AlikeHours(HousePeriod before, HousePeriod house, BalanceInputs past)
+    /// <param name="all">Columns of both, one behind the other.</param>
+    public AlikeHours(HousePeriod before, HousePeriod house, BalanceInputs all)
     {
-        All = BalanceColumns.Joined(past, BalanceColumns.Of(house, house.FirstStep));
+        All = all;
         Axis = house.Frame.Axis with { Start = before.Frame.Axis.StartOf(before.FirstStep), Count = All.Steps };
         Events = [.. before.Events, .. house.Events.Where(e => e.Start >= house.Input.Period.Start)];
         Design = new() { StepHours = Axis.Step.TotalHours, Draws = MatchDraws, Seed = unchecked((ulong)Uncertainty.BiasDraws.Seed) };

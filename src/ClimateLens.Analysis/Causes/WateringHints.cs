@@ -12,9 +12,9 @@ internal static class WateringHints
     /// <summary>Looks for them.</summary>
     /// <param name="house">The period.</param>
     /// <param name="balance">A balance with skill, fitted to the weeks before.</param>
-    public static ImmutableArray<WateringHint> Of(HousePeriod house, HouseBalance balance)
+    /// <param name="all">Columns of these weeks and the period, one behind the other.</param>
+    public static ImmutableArray<WateringHint> Of(HousePeriod house, HouseBalance balance, BalanceInputs all)
     {
-        BalanceInputs all = BalanceColumns.Joined(balance.Inputs, BalanceColumns.Of(house, house.FirstStep));
         TimeAxis axis = house.Frame.Axis;
         int before = balance.Inputs.Steps;
         return

@@ -1,3 +1,7 @@
+using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Records;
+
 namespace ClimateLens.Analysis.Pots;
 
 /// <summary>The words that people write for the state of leaves. The one place that knows them.</summary>
@@ -12,6 +16,13 @@ internal static class LeafSigns
         "wilted" or "w" or "wilting" or "limp" => LeafSign.Wilted,
         _ => LeafSign.NotKnown,
     };
+
+    /// <summary>Words of a period's pot checks that are none of these, each once, in quotes and ordinal order.</summary>
+    public static string[] UnknownWords(HouseInput input) =>
+    [
+        .. input.Records.Where(r => r.Kind == RecordKind.PotChecks && input.Period.Contains(r.At)).Select(r => r.Text("leafState").Trim()).Where(t => t.Length > 0 && Of(t) == LeafSign.NotKnown)
+            .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Take(10).Select(t => $"\"{t}\""),
+    ];
 
     /// <summary>The sign in a sentence.</summary>
     public static string Words(LeafSign sign) => sign switch

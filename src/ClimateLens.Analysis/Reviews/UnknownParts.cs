@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Outlook;
+using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.WateringEvents;
@@ -50,6 +51,8 @@ internal static class UnknownParts
         yield return (review.Pots is null, "pots", "No pot checks were recorded in this period.");
         yield return (review.Pots is { Drying: null }, "pots.drying", "How fast the benches dry is not known: fewer than six stretches between two pot checks without a watering, or the air in them is not known.");
         yield return (review.Pots?.Drying is { } drying && drying.Benches.All(b => b.Morning is null), "pots.drying.forecast", WhyNoDryingForecast(review.Pots));
+        string[] leafWords = LeafSigns.UnknownWords(period.Input);
+        yield return (leafWords.Length > 0, "pots.leafState", $"What pot checks say of leaves with the {(leafWords.Length == 1 ? "word" : "words")} {Say.List(leafWords)} is not known; known are turgid, flagging, severe flagging and wilted.");
         yield return (review.Roots is null, "roots", "Whether the weather in the pots favours root rot is not known without pot checks in this period.");
         yield return (review.Records is null, "records", "No records (waterings, pot checks, plant widths, treatments, floors, tanks, scouting) fall into this period.");
         yield return (review.Scouting is null, "scouting", $"Whether risk hours and disease go together is not known: no affected plants were counted in this house in the {ScoutedWeeks.Most} weeks up to the end of the period.");

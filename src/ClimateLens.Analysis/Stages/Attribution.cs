@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Science.Balance;
 
 namespace ClimateLens.Analysis.Stages;
 
@@ -29,12 +30,13 @@ public static class Attribution
         }
 
         bool wets = OtherWaterings.AnyWetting(house), floods = FloodedDays.Any(house);
-        AlikeHours? hours = house.HasAir && (wets || floods) ? new AlikeHours(past!, house, balance.Inputs) : null;
+        BalanceInputs? all = house.HasAir ? BalanceColumns.Joined(balance.Inputs, BalanceColumns.Of(house, house.FirstStep)) : null;
+        AlikeHours? hours = all is not null && (wets || floods) ? new AlikeHours(past!, house, all) : null;
         WateringMatch? match = hours is null || !wets ? null : WateringMatch.Of(hours, balance);
         state = state with
         {
             Floods = hours is null || !floods ? null : FloodedDays.Of(house, hours),
-            Hints = house.HasAir && balance.HasSkill ? WateringHints.Of(house, balance) : null,
+            Hints = all is not null && balance.HasSkill ? WateringHints.Of(house, balance, all) : null,
         };
         state = match is null ? state : state with
         {

@@ -40,7 +40,7 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
     public string Expected(TimeSettings time) => kept.Type switch
     {
         RecordFieldType.Method => string.Join(", ", WateringMethods.Words),
-        RecordFieldType.Level => "1 to 5",
+        RecordFieldType.Level => "1 to 5, halves allowed",
         RecordFieldType.Time => Times.StampExample.Of(time),
         _ => format.Example,
     };
@@ -75,7 +75,7 @@ internal sealed class RecordColumn(RecordField kept, int index, Unit? unit, Numb
     {
         text = "";
         CellKind kind = _measured is not null ? _measured.Read(cell, out double number) : Plain(cell, out number);
-        if (kind == CellKind.Value && kept.Type == RecordFieldType.Level && number is not (>= 1 and <= 5))
+        if (kind == CellKind.Value && kept.Type == RecordFieldType.Level && (number is not (>= 1 and <= 5) || double.Ceiling(2 * number) != 2 * number))
         {
             return CellKind.NotRead;
         }

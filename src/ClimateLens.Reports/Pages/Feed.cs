@@ -42,7 +42,7 @@ internal static class Feed
     {
         HouseWeekSummary s = entry.Summary;
         xml.WriteStartElement("entry", Atom);
-        xml.WriteElementString("title", Atom, Clean($"{s.HouseName}, {SitePeriod.Of(s.Period).Name}"));
+        xml.WriteElementString("title", Atom, Clean($"{s.HouseName}, {SitePeriod.Of(s.Period).Name}{(entry.Invented ? " (invented demonstration data)" : "")}"));
         xml.WriteElementString("id", Atom, $"urn:climatelens:{Uri.EscapeDataString(entry.Nursery)}:{s.House}:{s.Period}");
         xml.WriteElementString("updated", Atom, entry.Ended);
         Link(xml, s.Page);

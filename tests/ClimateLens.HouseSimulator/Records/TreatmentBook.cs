@@ -8,14 +8,14 @@ public static class TreatmentBook
 {
     private static readonly string[][] Rows =
     [
-        ["2025-09-04 16:30", "1", "", "drench", "root rot", "propamocarb", "28", "60", "2025-09-05 08:00", "KL"],
-        ["2025-09-04 17:20", "2", "", "drench", "root rot", "propamocarb", "28", "60", "2025-09-05 08:00", "KL"],
-        ["2025-09-18 15:45", "1", "", "spray", "grey mould", "fenhexamid", "17", "", "2025-09-19 08:00", "KL"],
+        ["2025-09-04 16:30", "1", "", "drench", "root rot", "propamocarb", "28", "60", "2025-09-05 06:30", "KL"],
+        ["2025-09-04 17:20", "2", "", "drench", "root rot", "propamocarb", "28", "60", "2025-09-05 06:30", "KL"],
+        ["2025-09-18 15:45", "1", "", "spray", "grey mould", "fenhexamid", "17", "", "2025-09-19 06:30", "KL"],
         ["2025-10-02 10:10", "1", "", "drench", "root rot", "Trichoderma asperellum", "BM02", "50", "", "MB"],
         ["2025-10-02 10:50", "2", "", "drench", "root rot", "Trichoderma asperellum", "BM02", "50", "", "MB"],
-        ["2025-10-16 09:30", "1", "", "spray", "grey mould", "cyprodinil + fludioxonil", "9 + 12", "", "2025-10-17 08:00", "KL"],
-        ["2025-10-16 10:15", "2", "", "spray", "grey mould", "cyprodinil + fludioxonil", "9 + 12", "", "2025-10-17 08:00", "KL"],
-        ["2025-10-30 09:40", "1", "B", "spray", "grey mould", "fenhexamid", "17", "", "2025-10-31 08:00", "KL"],
+        ["2025-10-16 16:40", "1", "", "spray", "grey mould", "cyprodinil + fludioxonil", "9 + 12", "", "2025-10-17 06:30", "KL"],
+        ["2025-10-16 17:20", "2", "", "spray", "grey mould", "cyprodinil + fludioxonil", "9 + 12", "", "2025-10-17 06:30", "KL"],
+        ["2025-10-30 15:50", "1", "B", "spray", "grey mould", "fenhexamid", "17", "", "2025-10-31 06:30", "KL"],
     ];
 
     public static string Write()
