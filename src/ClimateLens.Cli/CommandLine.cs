@@ -11,19 +11,7 @@ internal static class CommandLine
     /// <summary>Runs one command line; answers with its exit code.</summary>
     public static int Invoke(string[] args, TextWriter output, TextWriter error)
     {
-        RootCommand root = new("""
-            Reads the exports of a greenhouse climate computer and writes a review page for each house and week.
-
-            Example: climatelens run sample-logs/nursery.toml
-
-            Exit codes: 0 done; 1 done, but something was set aside, skipped or failed for one house;
-            64 the command line is wrong; 66 no data for what was asked; 70 a bug; 73 or 74 cannot write or read;
-            75 another run holds the store, try again; 78 the nursery file is wrong.
-            """);
-        foreach (Command command in All(output, error))
-        {
-            root.Subcommands.Add(command);
-        }
+        RootCommand root = Root(output, error);
 
         // No response files: an argument that begins with '@' is a name like any other.
         ParseResult parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
@@ -50,6 +38,33 @@ internal static class CommandLine
             // Nobody can read what was to be said (a full disk behind stdout, a closed pipe); the work itself is done.
             return ExitCode.CannotRead;
         }
+    }
+
+    /// <summary>The parser's tree.</summary>
+    public static RootCommand Root(TextWriter output, TextWriter error)
+    {
+        RootCommand root = new("""
+            Reads the exports of a greenhouse climate computer and writes a review page for each house and week.
+
+            Example: climatelens run sample-logs/nursery.toml
+
+            Exit codes: 0 done; 1 done, but something was set aside, skipped or failed for one house;
+            64 the command line is wrong; 66 no data for what was asked; 70 a bug; 73 or 74 cannot write or read;
+            75 another run holds the store, try again; 78 the nursery file is wrong.
+            """);
+        foreach (Command command in All(output, error))
+        {
+            root.Subcommands.Add(command);
+        }
+
+        root.Subcommands.Add(HelpFilesCommand.Create(root, output));
+        foreach (VersionOption version in root.Options.OfType<VersionOption>())
+        {
+            version.Description = "Print version, commit and the version of the time-zone data.";
+            version.Action = new VersionAction(output);
+        }
+
+        return root;
     }
 
     private static IEnumerable<Command> All(TextWriter output, TextWriter error) =>
@@ -85,5 +100,14 @@ internal static class CommandLine
 
         string command = parsed.CommandResult.Command is RootCommand ? "" : " " + parsed.CommandResult.Command.Name;
         error.WriteLine($"See: climatelens{command} --help");
+    }
+
+    private sealed class VersionAction(TextWriter output) : System.CommandLine.Invocation.SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            output.WriteLine(ProgramVersion.Text);
+            return ExitCode.Done;
+        }
     }
 }

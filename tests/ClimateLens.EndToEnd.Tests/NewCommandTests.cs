@@ -44,8 +44,9 @@ public sealed class NewCommandTests : IDisposable
         Assert.Contains("accuracy = 2                 # plus or minus, in %", lines);
         File.WriteAllLines(Nursery, lines);
         ProgramRun check = ClimateLensProgram.Run("check", Nursery);
-        Assert.True(check.ExitCode is 0 or 1, check.ToString());
-        Assert.DoesNotContain("error", check.Error, StringComparison.Ordinal);
+        Assert.Equal(78, check.ExitCode);
+        Assert.Contains("there is no [[export]] table", check.Error, StringComparison.Ordinal);
+        Assert.Contains("1 fault.", check.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -79,7 +80,7 @@ public sealed class NewCommandTests : IDisposable
             string text = File.ReadAllText(Repository.PathOf($"docs/schedules/{file}"));
             string line = text.Split('\n').First(l => l.Contains("--log", StringComparison.Ordinal) && !l.StartsWith('#'));
             string[] args = line[line.IndexOf("run ", StringComparison.Ordinal)..].Split("</")[0].Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            args = [.. args.Select(a => a.Trim('"', '\r').Replace(@"C:\Nursery\", "/srv/nursery/", StringComparison.Ordinal).Replace("/srv/nursery/", nursery.PathOf(""), StringComparison.Ordinal))];
+            args = [.. args.Select(a => a.Trim('"', '\r').Replace(@"C:\Nursery\", "/srv/nursery/", StringComparison.Ordinal).Replace("/srv/nursery/", nursery.PathOf("") + "/", StringComparison.Ordinal))];
             ProgramRun run = ClimateLensProgram.Run(args);
             Assert.True(run.ExitCode == 0, $"{file}: {run}");
         }
