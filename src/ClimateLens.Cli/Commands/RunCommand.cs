@@ -22,8 +22,7 @@ internal static class RunCommand
             Import what is new, review every whole week of each house that changed, and publish the pages. With --house and --week: make that
             one page out of what was imported, beside other runs that make others; plan lists them, and finish then makes the index.
 
-            Examples: climatelens run sample-logs/nursery.toml
-                      climatelens run sample-logs/nursery.toml --house 1 --week 2025-W42
+            Example: climatelens run sample-logs/nursery.toml
             """);
         CommonOptions common = new(command);
         Option<string?> house = new("--house") { Description = "Only this house; with --week.", HelpName = "ID" };

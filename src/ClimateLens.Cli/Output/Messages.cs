@@ -80,11 +80,11 @@ internal sealed class Messages(TextWriter error, Request request)
         }
     }
 
-    /// <summary>Text from files without control characters, so that no export can steer a terminal.</summary>
+    /// <summary>Text from files without control characters and those that turn the direction of text, so that no export can steer a terminal.</summary>
     public static string Plain(string text)
     {
         text = text.Replace('\t', ' ');
-        if (!text.Any(c => char.IsControl(c) && c is not '\n'))
+        if (!text.Any(Steers))
         {
             return text;
         }
@@ -92,11 +92,14 @@ internal sealed class Messages(TextWriter error, Request request)
         StringBuilder plain = new(text.Length);
         foreach (char c in text)
         {
-            plain.Append(char.IsControl(c) && c is not '\n' ? '\uFFFD' : c);
+            plain.Append(Steers(c) ? '\uFFFD' : c);
         }
 
         return plain.ToString();
     }
+
+    // The explicit directional characters of the Unicode bidirectional algorithm (UAX 9, section 2).
+    private static bool Steers(char c) => (char.IsControl(c) && c is not '\n') || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200E' or '\u200F' or '\u061C';
 
     private void Line(string text)
     {
