@@ -55,10 +55,14 @@ internal static class CommandLine
     private static IEnumerable<Command> All(TextWriter output, TextWriter error) =>
     [
         RunCommand.Create(output, error),
+        PlanCommand.Create(output, error),
+        FinishCommand.Create(output, error),
         ReviewCommand.Create(output, error),
         ImportCommand.Create(output, error),
+        NewCommand.Create(output, error),
         CheckCommand.Create(output, error),
         NotebookCommand.Create(output, error),
+        DoctorCommand.Create(output, error),
         CompareCommand.Create(output, error),
         SetAsideCommand.Create(output, error),
         DescribeCommand.Create(output, error),

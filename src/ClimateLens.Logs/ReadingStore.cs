@@ -27,19 +27,20 @@ public sealed class ReadingStore : IDisposable
     private readonly PartReader _reader;
     private readonly EarlierWeeks _earlier = new();
     private readonly PartCache _cache;
+    private readonly bool _readsOnly;
     private bool _ledgerLost;
     private Ledger _ledger;
 
-    private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held, StoreDisk disk, MemoryLimits limits)
+    private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held, StoreDisk disk, MemoryLimits limits, bool readsOnly = false)
     {
-        (_disk, _limits) = (disk, limits);
+        (_disk, _limits, _readsOnly) = (disk, limits, readsOnly);
         _nursery = nursery;
         _nurseryFolder = nurseryFolder;
         _folder = folder;
         _lock = held;
         _reader = new PartReader(folder);
         _cache = new PartCache(_reader);
-        _ledger = LedgerKeeper.Read(folder, nursery, disk, out _ledgerLost);
+        _ledger = readsOnly ? LedgerAsItStands(folder) : LedgerKeeper.Read(folder, nursery, disk, out _ledgerLost);
     }
 
     /// <summary>Sheets of all files ever imported, in the order of their sources and of their import.</summary>
@@ -90,11 +91,40 @@ public sealed class ReadingStore : IDisposable
         }
     }
 
+    /// <summary>Opens the store of a nursery beside others who read it; while one of them has it open, none can import.</summary>
+    /// <param name="nursery">The nursery.</param>
+    /// <param name="nurseryFolder">Folder of the nursery file.</param>
+    /// <exception cref="StoreLockedException">A run that may change it holds it.</exception>
+    /// <exception cref="StoreUnavailableException">It cannot be read, or its ledger is damaged: an import mends that.</exception>
+    public static ReadingStore OpenToRead(NurserySettings nursery, string nurseryFolder)
+    {
+        ArgumentNullException.ThrowIfNull(nursery);
+        string folder = Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
+        StoreLock held = StoreLock.Share(folder);
+        try
+        {
+            return new ReadingStore(nursery, nurseryFolder, folder, held, StoreDisk.Real, MemoryLimits.Usual, readsOnly: true);
+        }
+        catch (Exception e)
+        {
+            held.Dispose();
+            throw e is UnauthorizedAccessException or (IOException and not StoreUnavailableException) ? Unavailable(folder, e) : e;
+        }
+    }
+
+    private static Ledger LedgerAsItStands(string folder) => LedgerFormat.Read(File.ReadAllBytes(Path.Combine(folder, StorePaths.Ledger)))
+        ?? throw new StoreUnavailableException($"The ledger of the store {folder} is damaged; an import builds it again.");
+
     /// <summary>Reads new and changed files into the store. Files with the same bytes and settings as before cost a hash.</summary>
     /// <param name="progress">Told the name of each file that is read.</param>
     /// <exception cref="StoreUnavailableException">The store cannot be written; what was in force stays in force.</exception>
     public ImportReport Import(Action<string>? progress = null)
     {
+        if (_readsOnly)
+        {
+            throw new InvalidOperationException("A store opened to read takes in no files.");
+        }
+
         var problems = new ProblemList();
         var sheets = ImmutableArray.CreateBuilder<ImportSheet>();
         var finder = new ExportFiles(_nurseryFolder, _nursery);
@@ -137,6 +167,11 @@ public sealed class ReadingStore : IDisposable
         }
         catch (DamagedPartException e)
         {
+            if (_readsOnly)
+            {
+                throw new StoreUnavailableException($"{e.Path} of the store {_folder} is missing or damaged; an import mends that.", e);
+            }
+
             Heal(e);
             return TryLoad(house, period, runIn, history);
         }

@@ -42,6 +42,11 @@ public sealed record HouseWeekSummary(
 /// <param name="FailedCells">Names of the cells that threw; each says so in the page. A cell that lacks data has not failed.</param>
 public sealed record PublishedPage(HouseWeekSummary Summary, string IndexHtml, ImmutableArray<string> FailedCells);
 
+/// <summary>Another process makes the same page at this moment; the command line answers with exit code 75: try again.</summary>
+/// <param name="message">Which page.</param>
+/// <param name="cause">The system's own error.</param>
+public sealed class PageHeldException(string message, Exception cause) : Exception(message, cause);
+
 /// <summary>The site's folder cannot be written or read; the message names the file and the reason. Nothing is half-written.</summary>
 /// <param name="message">What could not be done.</param>
 /// <param name="cause">The system's own error.</param>

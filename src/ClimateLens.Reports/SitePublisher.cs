@@ -36,7 +36,7 @@ public sealed class SitePublisher
     /// <param name="siteFolder">Its folder; made when it does not exist.</param>
     /// <param name="options">How pages are to read.</param>
     public SitePublisher(string siteFolder, PageOptions options)
-        : this(siteFolder, options, null)
+        : this(siteFolder, options, (IReadOnlyList<IReportCell>?)null)
     {
     }
 
@@ -45,20 +45,30 @@ public sealed class SitePublisher
     /// <param name="options">How pages are to read.</param>
     /// <param name="cells">The parts of a page, in order; null for the notebooks of the options.</param>
     public SitePublisher(string siteFolder, PageOptions options, IReadOnlyList<IReportCell>? cells)
+        : this(Opened(siteFolder, options), options, cells, null)
     {
-        ArgumentException.ThrowIfNullOrEmpty(siteFolder);
-        ArgumentNullException.ThrowIfNull(options);
-        _site = new SiteFolder(siteFolder);
+    }
+
+    /// <summary>Opens the site for one page, beside others that do the same.</summary>
+    internal SitePublisher(SiteFolder site, PageOptions options, string folder)
+        : this(site, options, null, folder)
+    {
+    }
+
+    private SitePublisher(SiteFolder site, PageOptions options, IReadOnlyList<IReportCell>? cells, string? only)
+    {
+        _site = site;
         _options = options;
         _cells = cells;
         _maker = Maker.Fingerprint(options);
         SiteState state = _site.Read(StatePlace) is { } json ? SiteState.Read(json) : SiteState.Empty;
-        foreach (SiteEntry entry in state.Entries.Where(e => IsThere(e.Summary.Page)))
+        ImmutableArray<SiteEntry> noted = [.. (only is null ? _site.PageFolders() : [only]).Select(f => PageNote.Read(_site, f)).OfType<SiteEntry>()];
+        foreach (SiteEntry entry in state.Entries.Concat(noted).Where(e => (only is null || e.Summary.Page == $"{only}/index.html") && IsThere(e.Summary.Page)))
         {
-            _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
+            _entries[(entry.Summary.House, entry.Summary.Period)] = entry; // a note is newer than the site's state
         }
 
-        bool whole = state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && _site.Exists(FeedPlace) && _site.Exists(LatestPlace) && SiteAssets.AreThere(_site);
+        bool whole = noted.IsEmpty && state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && _site.Exists(FeedPlace) && _site.Exists(LatestPlace) && SiteAssets.AreThere(_site) && !_entries.Values.Any(e => IsBegun(e.Summary.Page));
         RunKey = whole ? state.RunKey : null;
     }
 
@@ -94,6 +104,21 @@ public sealed class SitePublisher
         string folder = FolderOf(houseId, periodName);
         string start = Encoding.UTF8.GetString(_site.ReadStart($"{folder}/index.html", PageMark.WithinBytes));
         return PageMark.Bears(start, PageMark.Of(inputHash, _options.Units)) && !_site.Exists($"{folder}/{BegunName}");
+    }
+
+    /// <summary>
+    /// Takes up the pages that stand in the site and are not known, or of which something older is known: out of their review.json. Which program
+    /// made them is not known then, so the next run makes them again.
+    /// </summary>
+    public void TakeUpPages()
+    {
+        foreach (string folder in _site.PageFolders().Where(f => IsThere($"{f}/index.html") && !IsBegun($"{f}/index.html")))
+        {
+            if (EntryOfReview.Read(_site, folder) is { } entry && !IsKnown(entry))
+            {
+                _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
+            }
+        }
     }
 
     /// <summary>Makes a review's page and data files and puts them in place.</summary>
@@ -172,6 +197,11 @@ public sealed class SitePublisher
         _site.Write(LatestPlace, Latest.Write(entries));
         _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
         _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _maker, entries).Write());
+        foreach (SiteEntry entry in entries)
+        {
+            PageNote.Remove(_site, FolderOf(entry.Summary.House, entry.Summary.Period));
+        }
+
         RunKey = runKey;
     }
 
@@ -226,7 +256,30 @@ public sealed class SitePublisher
         return _site.Exists(page) && _site.Exists($"{folder}/{DataFiles.Review}") && _site.Exists($"{folder}/{DataFiles.Hours}");
     }
 
-    private static string FolderOf(string houseId, string period)
+    /// <summary>What is known of a page, or null.</summary>
+    internal SiteEntry? EntryOf(string houseId, string periodName)
+    {
+        lock (_lock)
+        {
+            return _entries.GetValueOrDefault((houseId, periodName));
+        }
+    }
+
+    /// <summary>Whether what is known of a page tells of the review that stands there.</summary>
+    private bool IsKnown(SiteEntry standing)
+        => EntryOf(standing.Summary.House, standing.Summary.Period)?.Summary.InputHash == standing.Summary.InputHash;
+
+    private bool IsBegun(string page) => _site.Exists($"{page[..page.LastIndexOf('/')]}/{BegunName}");
+
+    private static SiteFolder Opened(string siteFolder, PageOptions options)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(siteFolder);
+        ArgumentNullException.ThrowIfNull(options);
+        return new SiteFolder(siteFolder);
+    }
+
+    /// <summary>Folder of a page in the site.</summary>
+    internal static string FolderOf(string houseId, string period)
     {
         foreach (string part in (string[])[houseId, period])
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Logs.Health;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Reports;
@@ -22,8 +23,17 @@ internal sealed record CommandResult(
     /// <summary>The one review that was asked for, with <c>review</c>.</summary>
     public Review? Review { get; init; }
 
+    /// <summary>Houses and weeks whose review failed.</summary>
+    public ImmutableArray<(string House, string Period)> FailedWeeks { get; init; } = [];
+
     /// <summary>What was set aside, with <c>set-aside</c>.</summary>
     public SetAsideListing? SetAside { get; init; }
+
+    /// <summary>What was looked at, with <c>doctor</c>.</summary>
+    public ImmutableArray<CheckupLine> Checkup { get; init; } = [];
+
+    /// <summary>House-weeks that are to be reviewed, with <c>plan</c> and <c>finish</c>.</summary>
+    public ImmutableArray<PlannedWeek>? Plan { get; init; }
 
     /// <summary>Closing words for people.</summary>
     public string Summary { get; init; } = "";

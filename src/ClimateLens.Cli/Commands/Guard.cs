@@ -14,10 +14,11 @@ internal static class Guard
     /// <param name="error">Where messages go.</param>
     /// <param name="work">The work.</param>
     /// <param name="write">Writes the result in a way of its own; null for the usual one.</param>
-    public static int Run(Request request, TextWriter output, TextWriter error, Func<Messages, CommandResult> work, Action<CommandResult>? write = null)
+    /// <param name="log">Log file to write the result into as well, or null.</param>
+    public static int Run(Request request, TextWriter output, TextWriter error, Func<Messages, CommandResult> work, Action<CommandResult>? write = null, RunLog? log = null)
     {
         Messages messages = new(error, request);
-        CommandResult result = Attempt(request, messages, work);
+        CommandResult result = log is null ? Attempt(request, messages, work) : Logged(request, messages, work, log);
         if (write is not null)
         {
             write(result);
@@ -32,6 +33,32 @@ internal static class Guard
         }
 
         return result.ExitCode;
+    }
+
+    private static CommandResult Logged(Request request, Messages messages, Func<Messages, CommandResult> work, RunLog log)
+    {
+        bool open = false;
+        CommandResult result = Attempt(request, messages, m =>
+        {
+            log.Open();
+            open = true;
+            return work(m);
+        });
+        if (!open)
+        {
+            return result;
+        }
+
+        try
+        {
+            log.Write(request, result);
+            return result;
+        }
+        catch (LogUnavailableException fault)
+        {
+            messages.Error(fault.Message);
+            return result.ExitCode is ExitCode.Done or ExitCode.DoneWithLoss ? result with { ExitCode = ExitCode.CannotWrite } : result;
+        }
     }
 
     private static CommandResult Attempt(Request request, Messages messages, Func<Messages, CommandResult> work)
@@ -64,8 +91,8 @@ internal static class Guard
     private static int? CodeOf(Exception fault) => fault switch
     {
         NoDataException or FileNotFoundException or DirectoryNotFoundException => ExitCode.NoData,
-        StoreLockedException => ExitCode.TryAgain,
-        StoreUnavailableException or SiteUnavailableException => ExitCode.CannotWrite,
+        StoreLockedException or PageHeldException => ExitCode.TryAgain,
+        StoreUnavailableException or SiteUnavailableException or LogUnavailableException => ExitCode.CannotWrite,
         UnauthorizedAccessException or IOException => ExitCode.CannotRead,
         _ => null,
     };

@@ -16,17 +16,69 @@ namespace ClimateLens.Cli.Commands;
 /// <summary><c>run NURSERY</c>: import what is new, review what changed, publish.</summary>
 internal static class RunCommand
 {
-    public static Command Create(TextWriter output, TextWriter error) => CommonOptions.Command("run", """
-        Import what is new, review every whole week of each house that changed, and publish the pages.
+    public static Command Create(TextWriter output, TextWriter error)
+    {
+        Command command = new("run", """
+            Import what is new, review every whole week of each house that changed, and publish the pages. With --house and --week: make that
+            one page out of what was imported, beside other runs that make others; plan lists them, and finish then makes the index.
 
-        Example: climatelens run sample-logs/nursery.toml
-        """, output, error, Run);
+            Examples: climatelens run sample-logs/nursery.toml
+                      climatelens run sample-logs/nursery.toml --house 1 --week 2025-W42
+            """);
+        CommonOptions common = new(command);
+        Option<string?> house = new("--house") { Description = "Only this house; with --week.", HelpName = "ID" };
+        Option<string?> week = new("--week") { Description = "Only this ISO week; with --house.", HelpName = "2025-W42" };
+        Option<int> jobs = new("--jobs") { Description = "Reviews worked out side by side (default: as many as the machine has processors); each holds its weeks in memory.", HelpName = "N", DefaultValueFactory = _ => Environment.ProcessorCount };
+        command.Options.Add(house);
+        command.Options.Add(week);
+        Option<string?> log = new("--log") { Description = "Put a line of JSON for each page made or failed, and one that sums up the run, behind this file.", HelpName = "FILE" };
+        command.Options.Add(jobs);
+        command.Options.Add(log);
+        command.Validators.Add(result =>
+        {
+            if (CommonOptions.Given(result, log, out string? logFile) && logFile!.Trim().Length == 0)
+            {
+                result.AddError("--log needs a file name.");
+            }
 
-    private static CommandResult Run(Request request, Messages messages)
+            bool ofHouse = CommonOptions.Given(result, house, out _), ofWeek = CommonOptions.Given(result, week, out string? weekText);
+            if (ofHouse != ofWeek)
+            {
+                result.AddError("--house and --week go together.");
+            }
+            else if (ofWeek && !IsoWeek.TryParse(weekText, out _))
+            {
+                result.AddError($"--week \"{weekText}\" is not an ISO week such as 2025-W42.");
+            }
+
+            if (result.GetResult(jobs) is { Implicit: false } given && !given.Errors.Any())
+            {
+                if (result.GetValue(jobs) < 1)
+                {
+                    result.AddError("--jobs is a number of reviews, 1 or more.");
+                }
+                else if (ofHouse)
+                {
+                    result.AddError("--jobs is of no use with --house and --week, which make one page.");
+                }
+            }
+        });
+        command.SetAction(parsed =>
+        {
+            Request request = common.Read(parsed);
+            return Guard.Run(request, output, error, messages => parsed.GetValue(house) is { } id && IsoWeek.TryParse(parsed.GetValue(week), out IsoWeek one)
+                ? OneHouseWeek.Run(request, messages, id, one)
+                : Run(request, messages, parsed.GetValue(jobs)), log: parsed.GetValue(log) is { } file ? new RunLog(file) : null);
+        });
+        return command;
+    }
+
+    private static CommandResult Run(Request request, Messages messages, int jobs)
     {
         using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
-        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages);
+        List<(string House, string Period)> failed = [];
+        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages, jobs, failed);
         ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
         if (lines.IsEmpty)
         {
@@ -35,14 +87,16 @@ internal static class RunCommand
 
         return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets, lines, session.SiteIndex)
         {
+            FailedWeeks = [.. failed],
             Summary = renewed.Count == 0 ? "Nothing new: all pages are as they were." : "",
         };
     }
 
-    private static HashSet<string> ReviewAll(Session session, Messages messages)
+    private static HashSet<string> ReviewAll(Session session, Messages messages, int jobs, List<(string House, string Period)> failed)
     {
         HashSet<string> renewed = [];
         bool complete = true;
+        SemaphoreSlim slots = new(jobs);
         Queue<PendingReview> ahead = []; // reviews are worked out side by side and published in order
         foreach (HouseSettings house in session.Nursery.Houses)
         {
@@ -55,17 +109,17 @@ internal static class RunCommand
             foreach (IsoWeek week in weeks)
             {
                 messages.Progress($"Reviewing {house.Name}, {week}");
-                ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week)));
-                while (ahead.Count > Environment.ProcessorCount)
+                ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week, slots)));
+                while (ahead.Count > jobs) // one more waits, loaded
                 {
-                    complete &= Finish(session, ahead.Dequeue(), renewed);
+                    complete &= Finish(session, ahead.Dequeue(), renewed, failed);
                 }
             }
         }
 
         while (ahead.TryDequeue(out PendingReview? pending))
         {
-            complete &= Finish(session, pending, renewed);
+            complete &= Finish(session, pending, renewed, failed);
         }
 
         messages.EndProgress();
@@ -80,13 +134,11 @@ internal static class RunCommand
     }
 
     /// <summary>Begins a review; null where there is nothing to do.</summary>
-    private static Task<Review>? Begin(Session session, HouseSettings house, IsoWeek week)
+    private static Task<Review>? Begin(Session session, HouseSettings house, IsoWeek week, SemaphoreSlim slots)
     {
         try
         {
-            HouseInput input = session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
-            return !input.HasReadings // a hole in the readings, or a stray stamp years away: no page of nothing
-                || session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)) ? null : Task.Run(() => ReviewPipeline.Run(input));
+            return WorkLeft.Of(session, house, week) is { } input ? InSlot(slots, input) : null;
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {
@@ -94,7 +146,20 @@ internal static class RunCommand
         }
     }
 
-    private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed)
+    private static Task<Review> InSlot(SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
+    {
+        await slots.WaitAsync();
+        try
+        {
+            return ReviewPipeline.Run(input);
+        }
+        finally
+        {
+            slots.Release();
+        }
+    });
+
+    private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed, List<(string House, string Period)> failed)
     {
         if (pending.Review is null)
         {
@@ -110,6 +175,7 @@ internal static class RunCommand
         catch (Exception fault) when (IsOfOneReview(fault))
         {
             // One house that fails must not take the others' Monday away; the message names it, the exit code is 1.
+            failed.Add((pending.House.Id, pending.Week.ToString()));
             session.Report([new Problem("review.failed", Severity.Warning, null, null, null,
                 $"{pending.House.Name}, {pending.Week}: the review failed: {fault.GetType().Name}: {fault.Message}", "", "Report this as a bug; the other pages are published.")]);
             return false;

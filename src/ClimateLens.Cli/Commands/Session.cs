@@ -6,6 +6,7 @@ using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
 using ClimateLens.Reports;
 using ClimateLens.Reports.Notebooks;
 
@@ -16,12 +17,15 @@ internal sealed class Session : IDisposable
 {
     private readonly Messages _messages;
     private readonly Lazy<SitePublisher> _site;
+    private readonly Func<string, string, OnePagePublisher> _page;
 
     private Session(NurserySettings nursery, ReadingStore store, string siteFolder, UnitSystem units, NotebookFolder notebooks, Messages messages)
     {
         Nursery = nursery;
         Store = store;
-        _site = new(() => new SitePublisher(siteFolder, new PageOptions(units) { Notebooks = notebooks }));
+        PageOptions options = new(units) { Notebooks = notebooks };
+        _site = new(() => new SitePublisher(siteFolder, options));
+        _page = (house, period) => new OnePagePublisher(siteFolder, options, house, period);
         SiteIndex = Path.Combine(siteFolder, "index.html");
         Units = units;
         _messages = messages;
@@ -50,16 +54,23 @@ internal sealed class Session : IDisposable
         $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{typeof(Session).Module.ModuleVersionId}")));
 
     /// <summary>Reads the nursery file and opens the store.</summary>
-    public static Session Open(Request request, Messages messages)
+    public static Session Open(Request request, Messages messages) => Open(request, messages, ReadingStore.Open);
+
+    /// <summary>As the usual opening, beside others who read the store; it takes in no files.</summary>
+    public static Session OpenToRead(Request request, Messages messages) => Open(request, messages, (nursery, folder) => ReadingStore.Exists(nursery, folder)
+        ? ReadingStore.OpenToRead(nursery, folder)
+        : throw new NoDataException("nothing was imported yet: run the import, plan or run command first."));
+
+    private static Session Open(Request request, Messages messages, Func<NurserySettings, string, ReadingStore> open)
     {
         NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
         string folder = FolderOf(request.NurseryPath);
-        string siteFolder = Path.GetFullPath(request.Out ?? Path.Combine(folder, nursery.Site));
+        string siteFolder = SiteFolderOf(request, nursery);
         UnitSystem units = request.Units ?? nursery.Units;
-        return new Session(nursery, ReadingStore.Open(nursery, folder), siteFolder, units, NotebooksOf(nursery, request.NurseryPath), messages);
+        return new Session(nursery, open(nursery, folder), siteFolder, units, NotebooksOf(nursery, request.NurseryPath), messages);
     }
 
-    /// <summary>As <see cref="Open"/>, and opens the site: a folder that cannot be written is told before the work, not after it.</summary>
+    /// <summary>As the usual opening, and opens the site: a folder that cannot be written is told before the work, not after it.</summary>
     public static Session OpenWithSite(Request request, Messages messages)
     {
         Session session = Open(request, messages);
@@ -92,6 +103,9 @@ internal sealed class Session : IDisposable
     /// <summary>The folder against which a nursery file's paths are read.</summary>
     public static string FolderOf(string nurseryPath) => Path.GetDirectoryName(Path.GetFullPath(nurseryPath)) ?? ".";
 
+    /// <summary>The folder of the pages, full path.</summary>
+    public static string SiteFolderOf(Request request, NurserySettings nursery) => Path.GetFullPath(request.Out ?? Path.Combine(FolderOf(request.NurseryPath), nursery.Site));
+
     /// <summary>Imports what is new and tells what was set aside.</summary>
     public ImportReport Import()
     {
@@ -101,10 +115,15 @@ internal sealed class Session : IDisposable
         return report;
     }
 
+    /// <summary>The place of one page, for a run that makes no other.</summary>
+    public OnePagePublisher PageOf(HouseSettings house, IsoWeek week) => _page(house.Id, week.ToString());
+
     /// <summary>Publishes a review's page and tells which of its parts failed.</summary>
-    public PublishedPage Publish(Review review)
+    public PublishedPage Publish(Review review) => Told(Site.Publish(review));
+
+    /// <summary>Tells which parts of a page failed.</summary>
+    public PublishedPage Told(PublishedPage page)
     {
-        PublishedPage page = Site.Publish(review);
         Report([.. page.FailedCells.Select(cell => new Problem("report.cell", Severity.Warning, null, null, null,
             $"{page.Summary.HouseName}, {page.Summary.Period}: the part \"{cell}\" of the page could not be made", "", "The page says so in its place; the rest stands."))]);
         return page;

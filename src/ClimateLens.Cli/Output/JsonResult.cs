@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using ClimateLens.Cli.Commands;
@@ -28,6 +29,16 @@ internal static class JsonResult
                 SetAsideJson.Write(json, result.SetAside);
             }
 
+            if (result.Plan is { } plan)
+            {
+                WritePlan(json, plan);
+            }
+
+            if (!result.Checkup.IsEmpty)
+            {
+                CheckupOutput.WriteJson(json, result.Checkup);
+            }
+
             if (result.Review is not null)
             {
                 json.WritePropertyName("review");
@@ -38,6 +49,21 @@ internal static class JsonResult
         }
 
         output.WriteLine(Encoding.UTF8.GetString(bytes.ToArray()));
+    }
+
+    private static void WritePlan(Utf8JsonWriter json, ImmutableArray<PlannedWeek> plan)
+    {
+        json.WriteStartArray("plan");
+        foreach (PlannedWeek week in plan)
+        {
+            json.WriteStartObject();
+            json.WriteString("house", week.House);
+            json.WriteString("week", week.Week.ToString());
+            json.WriteNumber("values", week.Values);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteHouseWeeks(Utf8JsonWriter json, CommandResult result)

@@ -24,6 +24,7 @@ internal static class TextResult
             SetAsideText.Write(output, result.SetAside);
         }
 
+        CheckupOutput.WriteText(output, result.Checkup);
         if (result.SiteIndex is not null)
         {
             output.WriteLine($"Open {result.SiteIndex}");

@@ -11,7 +11,12 @@ internal sealed class StoreLock : IDisposable
     private StoreLock(FileStream file) => _file = file;
 
     /// <summary>Takes the lock; creates the folder.</summary>
-    public static StoreLock Take(string folder)
+    public static StoreLock Take(string folder) => Held(folder, FileAccess.ReadWrite, FileShare.None);
+
+    /// <summary>Takes it beside others who read, and keeps out who would change the store.</summary>
+    public static StoreLock Share(string folder) => Held(folder, FileAccess.Read, FileShare.Read);
+
+    private static StoreLock Held(string folder, FileAccess access, FileShare share)
     {
         string path = Path.Combine(folder, StorePaths.Lock);
         try
@@ -25,7 +30,7 @@ internal sealed class StoreLock : IDisposable
 
         try
         {
-            return new StoreLock(new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+            return new StoreLock(new FileStream(path, FileMode.OpenOrCreate, access, share));
         }
         catch (UnauthorizedAccessException e)
         {

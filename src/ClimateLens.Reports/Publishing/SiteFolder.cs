@@ -4,16 +4,18 @@ namespace ClimateLens.Reports.Publishing;
 /// File work inside the site's folder. A file is written beside its place and renamed into it, so that a reader sees the
 /// old one or the new one, never a part. Every failure is one <see cref="SiteUnavailableException"/>.
 /// </summary>
-internal sealed class SiteFolder
+internal sealed class SiteFolder : IDisposable
 {
     private const string StagingName = ".staging";
     private readonly Lock _stagingLock = new();
     private readonly string _root;
+    private readonly FileStream? _held;
 
     /// <summary>Makes the folder where it lacks, shows that it can be written, and clears what a killed run left.</summary>
     public SiteFolder(string root)
     {
         _root = Path.GetFullPath(root);
+        Staging = Path.Combine(_root, StagingName);
         Guarded(_root, () =>
         {
             if (Directory.Exists(Staging))
@@ -27,7 +29,42 @@ internal sealed class SiteFolder
         });
     }
 
-    private string Staging => Path.Combine(_root, StagingName);
+    /// <summary>Opens the folder for one page, beside others that do the same: what they stage is left alone, and no two may make the same page at once.</summary>
+    /// <exception cref="PageHeldException">Another process makes this page.</exception>
+    public static SiteFolder ForOnePage(string root, string folder) => new(root, folder.Replace('/', '~'));
+
+    private SiteFolder(string root, string job)
+    {
+        _root = Path.GetFullPath(root);
+        Staging = Path.Combine(_root, StagingName, job);
+        Guarded(_root, () => Directory.CreateDirectory(Path.Combine(_root, StagingName)));
+        _held = Guarded(_root, () => Hold(Staging + ".lock", job));
+    }
+
+    private string Staging { get; }
+
+    // The lock's file stays until someone has the site alone: taken away earlier, two could each hold one of that name.
+    private static FileStream Hold(string path, string job)
+    {
+        try
+        {
+            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+        catch (IOException e) when (File.Exists(path) && e is not (DirectoryNotFoundException or FileNotFoundException or PathTooLongException))
+        {
+            throw new PageHeldException($"Another run makes the page {job.Replace('~', '/')}; try again when it is done.", e);
+        }
+    }
+
+    /// <summary>Folders of pages: <c>house-1/2025-W42</c>, in ordinal order.</summary>
+    public IReadOnlyList<string> PageFolders() => Guarded(_root, () => (IReadOnlyList<string>)
+    [
+        .. Directory.GetDirectories(_root, "house-*").SelectMany(Directory.GetDirectories)
+            .Select(path => Path.GetRelativePath(_root, path).Replace(Path.DirectorySeparatorChar, '/')).Order(StringComparer.Ordinal),
+    ]);
+
+    /// <summary>Gives the page free.</summary>
+    public void Dispose() => _held?.Dispose();
 
     /// <summary>Full path of a place in the site, given with '/'.</summary>
     public string PathOf(string place) => Path.Combine(_root, place.Replace('/', Path.DirectorySeparatorChar));

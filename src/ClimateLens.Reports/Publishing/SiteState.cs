@@ -63,4 +63,5 @@ internal sealed record SiteState(int Version, string? RunKey, string Maker, Immu
     RespectRequiredConstructorParameters = true,
     RespectNullableAnnotations = true)]
 [JsonSerializable(typeof(SiteState))]
+[JsonSerializable(typeof(SiteEntry))]
 internal sealed partial class SiteStateContext : JsonSerializerContext;

@@ -1,0 +1,42 @@
+using ClimateLens.Analysis;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
+
+namespace ClimateLens.Cli.Commands;
+
+/// <summary>Which house-weeks are to be reviewed: those whose page does not stand as this program would make it now.</summary>
+internal static class WorkLeft
+{
+    /// <summary>What the review of a house-week looks at; null where there is nothing to do.</summary>
+    public static HouseInput? Of(Session session, HouseSettings house, IsoWeek week)
+    {
+        HouseInput input = InputOf(session, house, week);
+        return !input.HasReadings // a hole in the readings, or a stray stamp years away: no page of nothing
+            || session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)) ? null : input;
+    }
+
+    /// <summary>What the review of a house-week looks at.</summary>
+    public static HouseInput InputOf(Session session, HouseSettings house, IsoWeek week)
+        => session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
+
+    /// <summary>All house-weeks that are to be reviewed, houses in the order of the nursery file.</summary>
+    public static IEnumerable<PlannedWeek> All(Session session) => session.Nursery.Houses.SelectMany(house => RunCommand.WeeksOf(session, house)
+        .Select(week => (Week: week, Input: Of(session, house, week)))
+        .Where(w => w.Input is not null)
+        .Select(w => new PlannedWeek(house.Id, w.Week, CostOf(w.Input!))));
+
+    /// <summary>Values that a review reads: the time that it takes goes with them (docs/unattended.md).</summary>
+    private static long CostOf(HouseInput input)
+        => input.Batches.Concat(input.History).Sum(b => (long)b.UtcMicros.Length * b.Columns.Count) + input.Earlier.Sum(CostOf);
+}
+
+/// <summary>A house-week that is to be reviewed.</summary>
+/// <param name="House">House id.</param>
+/// <param name="Week">Week.</param>
+/// <param name="Values">Values that its review reads: an estimate of its cost.</param>
+internal sealed record PlannedWeek(string House, IsoWeek Week, long Values)
+{
+    /// <summary>The options of <c>run</c> that do it.</summary>
+    public string Options => $"--house {House} --week {Week}";
+}
