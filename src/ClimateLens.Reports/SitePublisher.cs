@@ -149,7 +149,7 @@ public sealed class SitePublisher
         {
             SiteEntry? old = _entries.GetValueOrDefault((summary.House, summary.Period));
             _entries[(summary.House, summary.Period)] = new SiteEntry(
-                summary, review.House.Nursery, review.House.Invented, _maker, EndOf(review), review.Findings.MinBy(f => f.Rank)?.Text ?? "")
+                summary, review.House.Nursery, review.House.Invented, _maker, EndOf(review), review.Findings.MinBy(f => f.Rank)?.Text ?? "", SeasonFacts.Of(review))
             {
                 Before = review.RiskHoursBefore,
                 Was = Was(old, summary),
@@ -192,6 +192,7 @@ public sealed class SitePublisher
         ArgumentNullException.ThrowIfNull(runKey);
         EnsureAssets();
         ImmutableArray<SiteEntry> entries = InOrder();
+        WriteSeasons(entries);
         _site.Write(FeedPlace, Feed.Write(entries));
         _site.Write(LatestPlace, Latest.Write(entries));
         _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
@@ -215,6 +216,29 @@ public sealed class SitePublisher
 
         ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
         return [.. notebooks.Select(n => (HouseWeekPage.FileName(n), HouseWeekPage.Render(review, units, files, n, notebooks)))];
+    }
+
+    /// <summary>The pages of each house over all its weeks.</summary>
+    private void WriteSeasons(ImmutableArray<SiteEntry> entries)
+    {
+        if (_cells is not null)
+        {
+            return;
+        }
+
+        DisplayUnits units = new(_options.Units);
+        foreach (IGrouping<string, SiteEntry> house in entries.GroupBy(e => e.Summary.House))
+        {
+            foreach (Notebook notebook in _options.Notebooks.For(NotebookKind.HouseSeason))
+            {
+                byte[] page = Encoding.UTF8.GetBytes(SeasonPage.Render([.. house.Reverse()], units, notebook).Html);
+                string place = $"house-{house.Key}/{notebook.Name}.html";
+                if (_site.Read(place) is not { } old || !old.AsSpan().SequenceEqual(page))
+                {
+                    _site.Write(place, page);
+                }
+            }
+        }
     }
 
     private static string EndOf(Review review) => NodaTime.Text.OffsetDateTimePattern.Rfc3339.Format(review.Period.To);

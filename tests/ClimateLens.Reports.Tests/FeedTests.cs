@@ -55,6 +55,23 @@ public sealed class FeedTests : IDisposable
     }
 
     [Fact]
+    public void Season_TellsOfEveryWeekOldestFirst_AndLinksResolve()
+    {
+        Complete(SampleReviews.Rich("2025-W41"), SampleReviews.Rich("2025-W42"), SampleReviews.Empty("2025-W43", "1", "<House>"));
+        string html = File.ReadAllText(Path.Combine(_folder.Path, "house-1", "season.html"));
+        Assert.Empty(Rendered.UnbalancedTags(html));
+        Assert.DoesNotContain("NaN", html, StringComparison.Ordinal);
+        Assert.Contains("&lt;House&gt;", html, StringComparison.Ordinal);
+        Assert.Contains("2 weeks with 116 risk hours together, 58 a week on the mean.", html, StringComparison.Ordinal);
+        foreach (System.Text.RegularExpressions.Match link in System.Text.RegularExpressions.Regex.Matches(html, "href=\"([^\"#:]+\\.html)\""))
+        {
+            Assert.True(File.Exists(Path.Combine(_folder.Path, "house-1", link.Groups[1].Value)), link.Value);
+        }
+
+        Assert.Contains("href=\"house-1/season.html\"", File.ReadAllText(Path.Combine(_folder.Path, "index.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void SitePublisher_WithoutFeedOrLatest_HasSomethingToDo()
     {
         foreach (string file in (string[])["feed.xml", "latest.json"])

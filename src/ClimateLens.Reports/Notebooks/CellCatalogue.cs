@@ -1,5 +1,6 @@
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Comparing;
+using ClimateLens.Reports.Seasons;
 
 namespace ClimateLens.Reports.Notebooks;
 
@@ -11,10 +12,12 @@ public static class CellCatalogue
     {
         NotebookKind.HouseWeek => HouseWeekInfos,
         NotebookKind.HousesWeek => HousesWeekInfos,
-        _ => [],
+        _ => HouseSeasonInfos,
     };
 
     private static readonly CellInfo[] HousesWeekInfos = [.. CompareCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
+
+    private static readonly CellInfo[] HouseSeasonInfos = [.. SeasonCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
 
     private static readonly CellInfo[] HouseWeekInfos = [.. HouseWeekCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading, .. c.Parameters], c.Needs, c.Gives))];
 }

@@ -37,7 +37,7 @@ internal static class IndexPage
         body.Add($"<tr><th scope=\"row\">Week by week</th>");
         foreach ((string id, _) in houses)
         {
-            body.Add($"<td>{SparkLine.Of(entries.Where(e => e.Summary.House == id), largest)}</td>");
+            body.Add($"<td><a href=\"house-{id}/season.html\"><span class=\"vh\">The season of {Html.Name(houses.First(h => h.Id == id).Name)}</span>{SparkLine.Of(entries.Where(e => e.Summary.House == id), largest)}</a></td>");
         }
 
         body.Line($"</tr>");

@@ -49,11 +49,33 @@ internal static class EntryOfReview
             house.GetProperty("invented").GetBoolean(),
             Maker: "",
             review.GetProperty("period").GetProperty("to").GetString()!,
-            SaidFirst(review))
+            SaidFirst(review),
+            SeasonOf(review))
         {
             Before = EstimateOf(review, "riskHoursBefore"),
         };
     }
+
+    /// <summary>As <see cref="SeasonFacts.Of"/>, from the written review.</summary>
+    private static SeasonFacts SeasonOf(JsonElement review)
+    {
+        JsonElement[] hours = [.. review.GetProperty("hours").EnumerateArray().Select(h => h.GetProperty("wet"))];
+        JsonElement[]? waterings = Items(review, "waterings");
+        JsonElement canopy = review.GetProperty("canopy"), pots = review.GetProperty("pots"), records = review.GetProperty("records");
+        JsonElement[] wetting = [.. (waterings ?? []).Where(w => w.GetProperty("wetsLeaves").ValueKind == JsonValueKind.True)];
+        return new SeasonFacts(
+            hours.Any(h => h.ValueKind != JsonValueKind.Null) ? hours.Count(h => h.ValueKind == JsonValueKind.True) : null,
+            canopy.ValueKind == JsonValueKind.Object ? canopy.GetProperty("cover").GetProperty("value").GetDouble() : null,
+            waterings is null ? null : wetting.Length,
+            wetting.Count(w => w.GetProperty("afterCutOff").ValueKind == JsonValueKind.True),
+            pots.ValueKind == JsonValueKind.Object ? pots.GetProperty("count").GetInt32() : 0,
+            Items(pots, "jumps")?.Length ?? 0,
+            Items(pots, "dryDowns")?.Length ?? 0,
+            Items(records, "treatments")?.Length ?? 0);
+    }
+
+    private static JsonElement[]? Items(JsonElement of, string key)
+        => of.ValueKind == JsonValueKind.Object && of.TryGetProperty(key, out JsonElement list) && list.ValueKind == JsonValueKind.Array ? [.. list.EnumerateArray()] : null;
 
     private static string SaidFirst(JsonElement review)
     {

@@ -13,7 +13,8 @@ namespace ClimateLens.Reports.Publishing;
 /// <param name="Maker">Fingerprint of the program and of the options that made it.</param>
 /// <param name="Ended">End of the period, ISO 8601 with offset.</param>
 /// <param name="Said">The finding that comes first, as a sentence.</param>
-internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker, string Ended, string Said)
+/// <param name="Season">What the page of the season keeps of it.</param>
+internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker, string Ended, string Said, SeasonFacts Season)
 {
     /// <summary>Risk hours of the seven days before; null where not known. [h]</summary>
     public Estimate? Before { get; init; }
