@@ -27,7 +27,7 @@ internal static class ZshCompletion
             script.Append($"    (\"{node.Path}\") options=({options}) commands=({commands}) ;;\n");
         }
 
-        script.Append("  esac\n  if [[ ${words[CURRENT]} == -* ]]; then\n    _describe 'option' options\n  else\n    (( ${#commands} )) && _describe 'command' commands\n    (( ${#commands} )) || _files\n  fi\n}\n_climatelens \"$@\"\n");
+        script.Append("  esac\n  if [[ ${words[$CURRENT]} == -* ]]; then\n    _describe 'option' options\n  else\n    (( ${#commands} )) && _describe 'command' commands\n    (( ${#commands} )) || _files\n  fi\n}\n_climatelens \"$@\"\n");
         return script.ToString();
     }
 
