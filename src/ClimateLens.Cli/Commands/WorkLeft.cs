@@ -26,7 +26,7 @@ internal static class WorkLeft
         .Where(w => w.Input is not null)
         .Select(w => new PlannedWeek(house.Id, w.Week, CostOf(w.Input!))));
 
-    /// <summary>Values that a review reads: the time that it takes goes with them (docs/unattended.md).</summary>
+    /// <summary>Values that a review reads: more of them take longer, but not in proportion (docs/unattended.md).</summary>
     private static long CostOf(HouseInput input)
         => input.Batches.Concat(input.History).Sum(b => (long)b.UtcMicros.Length * b.Columns.Count) + input.Earlier.Sum(CostOf);
 }
