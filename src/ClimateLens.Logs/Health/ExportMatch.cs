@@ -1,7 +1,6 @@
 using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Text;
 using ClimateLens.Nursery.Settings;
-using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Logs.Health;
 
@@ -29,7 +28,7 @@ internal static class ExportMatch
 
             if (missing.Length + empty.Length == 0)
             {
-                yield return CheckupLine.Fine("export.files", $"Export \"{export.Name}\" of {(export.House == ReadingBatch.WholeNursery ? "the whole nursery" : "house " + export.House)} has {Checkup.Count(files.Length, "file")}.");
+                yield return CheckupLine.Fine("export.files", $"Export \"{export.Name}\" has {Checkup.Count(files.Length, "file")}.");
             }
         }
     }
