@@ -47,6 +47,15 @@ public sealed record PublishedPage(HouseWeekSummary Summary, string IndexHtml, I
 /// <param name="cause">The system's own error.</param>
 public sealed class PageHeldException(string message, Exception cause) : Exception(message, cause);
 
+/// <summary>A comparison that was written.</summary>
+/// <param name="IndexHtml">Full path of its index.html.</param>
+/// <param name="FailedCells">Names of the cells that threw.</param>
+public sealed record PublishedComparison(string IndexHtml, ImmutableArray<string> FailedCells)
+{
+    /// <summary>What it tells.</summary>
+    public required Analysis.Comparison.ComparisonReport Report { get; init; }
+}
+
 /// <summary>The site's folder cannot be written or read; the message names the file and the reason. Nothing is half-written.</summary>
 /// <param name="message">What could not be done.</param>
 /// <param name="cause">The system's own error.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.Json;
 using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Cells;
@@ -129,11 +130,11 @@ public sealed class SitePublisher
         string period = PeriodWords.FolderName(review.Period);
         string folder = FolderOf(review.House.Id, period);
         ImmutableSortedDictionary<string, byte[]> data = DataFiles.Of(review);
-        ImmutableArray<(string File, RenderedPage Page)> pages = Pages(review, data.Keys);
+        ImmutableArray<(string File, RenderedPage Page)> pages = Pages(review, data);
         List<(string, ReadOnlyMemory<byte>)> files =
         [
             .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)),
-            .. pages.OrderBy(p => p.File == "index.html").Select(p => ($"{folder}/{p.File}", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(p.Page.Html))),
+            .. Written(folder, pages),
         ];
         EnsureAssets();
         _site.Write($"{folder}/{BegunName}", ReadOnlyMemory<byte>.Empty);
@@ -156,33 +157,28 @@ public sealed class SitePublisher
             };
         }
 
-        return new PublishedPage(summary, _site.PathOf(summary.Page), [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()]);
+        return new PublishedPage(summary, _site.PathOf(summary.Page), FailedCells(pages));
     }
 
     /// <summary>Makes the pages that hold two reviews side by side, with comparison.json and nights.csv beside them, and puts them in place.</summary>
     /// <param name="first">One review.</param>
     /// <param name="second">The other; its period has as many hours.</param>
-    /// <returns>Full path of the page, and the names of the cells that threw.</returns>
-    public (string IndexHtml, ImmutableArray<string> FailedCells) PublishComparison(Review first, Review second)
+    public PublishedComparison PublishComparison(Review first, Review second)
     {
         ComparisonReport report = HousesCompared.Of(first, second);
-        string a = PeriodWords.FolderName(first.Period), b = PeriodWords.FolderName(second.Period);
-        string house = first.House.Nursery == second.House.Nursery ? "" : "other-";
-        string folder = $"compare/house-{first.House.Id}_{a}_{house}house-{second.House.Id}_{b}";
-        FolderOf(first.House.Id, a);
-        FolderOf(second.House.Id, b);
+        string one = FolderOf(first.House.Id, PeriodWords.FolderName(first.Period)), two = FolderOf(second.House.Id, PeriodWords.FolderName(second.Period));
+        string folder = $"compare/{one.Replace('/', '_')}_{(first.House.Nursery == second.House.Nursery ? "" : "other-")}{two.Replace('/', '_')}";
         DisplayUnits units = new(_options.Units);
-        ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HousesWeek);
-        (string File, RenderedPage Page)[] pages = [.. notebooks.Select(n => (n.Name == "compare" ? "index.html" : $"{n.Name}.html", ComparePage.Render(report, first, second, units, n)))];
+        ImmutableArray<(string File, RenderedPage Page)> pages = [.. _options.Notebooks.For(NotebookKind.HousesWeek).Select(n => (n.PageName, ComparePage.Render(report, first, second, units, n)))];
         EnsureAssets();
         _site.WriteAll(
         [
             ($"{folder}/comparison.json", CompareJson.Write(report)),
             ($"{folder}/nights.csv", CompareTables.Nights(report)),
             ($"{folder}/differences.csv", CompareTables.Differences(report)),
-            .. pages.OrderBy(p => p.File == "index.html").Select(p => ($"{folder}/{p.File}", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(p.Page.Html))),
+            .. Written(folder, pages),
         ]);
-        return (_site.PathOf($"{folder}/index.html"), [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()]);
+        return new PublishedComparison(_site.PathOf($"{folder}/index.html"), FailedCells(pages)) { Report = report };
     }
 
     /// <summary>Writes the site's index and, last, its state: from now on <see cref="RunKey"/> is the given one.</summary>
@@ -206,17 +202,24 @@ public sealed class SitePublisher
     }
 
     /// <summary>The pages of a house and week: one a notebook.</summary>
-    private ImmutableArray<(string File, RenderedPage Page)> Pages(Review review, IEnumerable<string> files)
+    private ImmutableArray<(string File, RenderedPage Page)> Pages(Review review, ImmutableSortedDictionary<string, byte[]> data)
     {
         DisplayUnits units = new(_options.Units);
         if (_cells is not null)
         {
-            return [("index.html", HouseWeekPage.Render(review, units, files, _cells))];
+            return [("index.html", HouseWeekPage.Render(review, units, data.Keys, _cells))];
         }
 
         ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
-        return [.. notebooks.Select(n => (HouseWeekPage.FileName(n), HouseWeekPage.Render(review, units, files, n, notebooks)))];
+        Lazy<JsonDocument> values = new(() => JsonDocument.Parse(data[DataFiles.Review]));
+        return [.. notebooks.Select(n => (n.PageName, HouseWeekPage.Render(review, units, data.Keys, n, notebooks, values)))];
     }
+
+    /// <summary>Pages as files, the folder's own last.</summary>
+    private static IEnumerable<(string, ReadOnlyMemory<byte>)> Written(string folder, ImmutableArray<(string File, RenderedPage Page)> pages)
+        => pages.OrderBy(p => p.File == "index.html").Select(p => ($"{folder}/{p.File}", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(p.Page.Html)));
+
+    private static ImmutableArray<string> FailedCells(ImmutableArray<(string File, RenderedPage Page)> pages) => [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()];
 
     /// <summary>The pages of each house over all its weeks.</summary>
     private void WriteSeasons(ImmutableArray<SiteEntry> entries)

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using ClimateLens.Analysis;
 using ClimateLens.Analysis.Stages;
@@ -43,13 +42,5 @@ internal static class HouseWeekCost
         return 0;
     }
 
-    private static double Measure(HouseInput input)
-    {
-        GC.Collect();
-        using var process = Process.GetCurrentProcess();
-        TimeSpan before = process.TotalProcessorTime;
-        _ = ReviewPipeline.Run(input);
-        process.Refresh();
-        return (process.TotalProcessorTime - before).TotalMilliseconds;
-    }
+    private static double Measure(HouseInput input) => ProcessorTime.MillisecondsOf(() => _ = ReviewPipeline.Run(input));
 }

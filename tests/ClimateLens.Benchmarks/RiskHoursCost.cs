@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery.Time;
@@ -35,15 +34,7 @@ internal static class RiskHoursCost
         return 0;
     }
 
-    private static double Measure(HousePeriod period)
-    {
-        GC.Collect();
-        using var process = Process.GetCurrentProcess();
-        TimeSpan before = process.TotalProcessorTime;
-        _ = RiskHours.Find(period);
-        process.Refresh();
-        return (process.TotalProcessorTime - before).TotalMilliseconds;
-    }
+    private static double Measure(HousePeriod period) => ProcessorTime.MillisecondsOf(() => _ = RiskHours.Find(period));
 
     /// <summary>A house with sun, cold nights and a boom every other afternoon, come to the weather of its leaves.</summary>
     private static HousePeriod Leaves(int weeks)

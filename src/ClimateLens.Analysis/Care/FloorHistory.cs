@@ -35,7 +35,7 @@ internal static class FloorHistory
         DateTimeZone zone = input.Nursery.Zone;
         LocalDate day = at.InZone(zone).Date, last = (input.Period.End - Duration.Epsilon).InZone(zone).Date;
         CropSettings? next = input.House.Crops.FirstOrDefault(c => c.Potted > day && c.Potted <= last && !(c.Sale < input.Period.Start.InZone(zone).Date));
-        int floods = house.Events.Count(e => input.Period.Contains(e.Start) && e.Start > at && e.Method is WateringMethod.EbbAndFlow or WateringMethod.FloodFloor && RecordText.SameBench(e.Bench, bench));
+        int floods = house.Events.Count(e => input.Period.Contains(e.Start) && e.Start > at && e.IsFlood && RecordText.SameBench(e.Bench, bench));
         return new(
             at.InZone(zone).ToOffsetDateTime(),
             bench,

@@ -26,7 +26,7 @@ internal static class Reentry
                 row.At.InZone(zone).ToOffsetDateTime(),
                 row.Kind == RecordKind.PotChecks ? "potCheck" : "watering",
                 row.Text("bench"),
-                row.Text("grader") is { Length: > 0 } grader ? grader : row.Text("operator"),
+                row.Signed(),
                 treatment.At.InZone(zone).ToOffsetDateTime(),
                 treatment.ReentryUntil!.Value.InZone(zone).ToOffsetDateTime());
         return [.. found];

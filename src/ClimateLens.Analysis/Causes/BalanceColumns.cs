@@ -2,7 +2,6 @@ using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.WateringEvents;
-using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Psychrometrics;
@@ -128,7 +127,7 @@ internal static class BalanceColumns
         int benches = Math.Max(1, period.Events.Where(e => e.Bench.Length > 0).Select(e => e.Bench).Distinct().Count());
         foreach (WateringEvent e in period.Events)
         {
-            double[]? column = CutOff.Wets(e) == true ? leaf : e.Method is WateringMethod.EbbAndFlow or WateringMethod.FloodFloor ? floor : null;
+            double[]? column = CutOff.Wets(e) == true ? leaf : e.IsFlood ? floor : null;
             double start = (e.Start - axis.Start) / axis.Step, end = ((e.End ?? e.Start) - axis.Start) / axis.Step;
             if (column is not null && end >= start)
             {

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.WateringEvents;
-using ClimateLens.Nursery.Records;
 using ClimateLens.Science.Matching;
 using NodaTime;
 
@@ -18,7 +17,7 @@ internal static class FloodedDays
     private const double FewestShare = 0.8;
 
     /// <summary>Whether a house period has any flood.</summary>
-    public static bool Any(HousePeriod house) => house.Events.Any(e => IsFlood(e) && e.Start >= house.Input.Period.Start);
+    public static bool Any(HousePeriod house) => house.Events.Any(e => e.IsFlood && e.Start >= house.Input.Period.Start);
 
     /// <summary>What floods did.</summary>
     /// <param name="house">The period.</param>
@@ -26,7 +25,7 @@ internal static class FloodedDays
     public static FloodReport Of(HousePeriod house, AlikeHours hours)
     {
         double limit = house.Input.House.Rules.DullDayMJm2;
-        WateringEvent[] floods = [.. hours.Events.Where(IsFlood)];
+        WateringEvent[] floods = [.. hours.Events.Where(e => e.IsFlood)];
         Dictionary<LocalDate, double?> sun = DaySun(hours);
         bool? IsDull(WateringEvent e) => Sun(e) is double mj ? mj < limit : null;
         double? Sun(WateringEvent e) => sun.GetValueOrDefault(e.Start.InZone(hours.Axis.Zone).Date);
@@ -39,8 +38,6 @@ internal static class FloodedDays
             Effect(hours, floods.Where(e => IsDull(e) == true)),
             Effect(hours, floods.Where(e => IsDull(e) == false)));
     }
-
-    private static bool IsFlood(WateringEvent e) => e.Method is WateringMethod.EbbAndFlow or WateringMethod.FloodFloor;
 
     private static FloodEffect Effect(AlikeHours hours, IEnumerable<WateringEvent> floods)
     {

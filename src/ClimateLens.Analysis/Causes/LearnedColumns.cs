@@ -20,7 +20,7 @@ internal static class LearnedColumns
     /// <param name="inputs">The house in the steps of the balance.</param>
     public static double[][] Of(BalanceInputs inputs)
     {
-        double[] hour = HourOfDay(inputs);
+        double[] hour = [.. StepsOfDay.Of(inputs).Select(step => step * inputs.StepHours)];
         List<double[]> columns =
         [
             inputs.HumidityGm3.ToArray(),
@@ -84,25 +84,5 @@ internal static class LearnedColumns
         }
 
         return memory;
-    }
-
-    private static double[] HourOfDay(BalanceInputs inputs)
-    {
-        ReadOnlySpan<int> day = inputs.Day.Span;
-        double[] hour = new double[day.Length];
-        int first = 1;
-        while (first < day.Length && day[first] == day[0])
-        {
-            first++;
-        }
-
-        int step = Math.Max(0, (int)Math.Round(24 / inputs.StepHours) - first); // a first day that is not whole ends at midnight all the same
-        for (int i = 0; i < hour.Length; i++)
-        {
-            step = i > 0 && day[i] != day[i - 1] ? 0 : i > 0 ? step + 1 : step;
-            hour[i] = step * inputs.StepHours;
-        }
-
-        return hour;
     }
 }

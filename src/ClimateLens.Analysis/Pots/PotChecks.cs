@@ -38,13 +38,11 @@ internal static class PotChecks
             row.At,
             known,
             row.Text("pot"),
-            Signed(row),
+            row.Signed(),
             level,
             fraction is { } f ? PotWeight.LevelOf(f) : null,
             fraction,
             LeafSigns.Of(row.Text("leafState")),
             row.Number("mediumTemperature"));
     }
-
-    private static string Signed(RecordRow row) => row.Text("grader") is { Length: > 0 } grader ? grader : row.Text("operator");
 }

@@ -3,7 +3,6 @@ using System.Globalization;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
-using ClimateLens.Nursery.Records;
 using ClimateLens.Science.Pots;
 using NodaTime;
 
@@ -88,7 +87,7 @@ internal static class RootSignals
     private static RootReason? Recirculated(PotData data)
     {
         Interval period = data.House.Input.Period;
-        int floods = data.House.Events.Count(e => period.Contains(e.Start) && e.Method is WateringMethod.EbbAndFlow or WateringMethod.FloodFloor);
+        int floods = data.House.Events.Count(e => period.Contains(e.Start) && e.IsFlood);
         return floods == 0 ? null : new("recirculatedWater", $"Water may be used again in {Say.Count(floods, "flood")} of benches or floors: what swims reaches every pot.", "common practice, no source");
     }
 

@@ -19,6 +19,9 @@ internal static class RecordText
     public static Instant? Time(this RecordRow row, string field)
         => row.Text(field) is { Length: > 0 } text && InstantPattern.ExtendedIso.Parse(text) is { Success: true } read ? read.Value : null;
 
+    /// <summary>Who made the record: its grader, else its operator; empty where nobody signed.</summary>
+    public static string Signed(this RecordRow row) => row.Text("grader") is { Length: > 0 } grader ? grader : row.Text("operator");
+
     /// <summary>Whether two names mean one bench: capitals do not count, and an empty name is the whole house.</summary>
     public static bool SameBench(string one, string other)
         => one.Length == 0 || other.Length == 0 || string.Equals(one, other, StringComparison.OrdinalIgnoreCase);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
 using NodaTime;
@@ -16,26 +17,26 @@ internal static class LoggedWaterings
     private static WateringEvent Read(RecordRow row, DateTimeZone zone)
     {
         string source = string.Create(CultureInfo.InvariantCulture, $"{row.File}:{row.Line}");
-        Instant? end = Text(row, "end") is string text ? ReadEnd(text, row.At, zone) : null;
+        Instant? end = row.Text("end") is { Length: > 0 } text ? ReadEnd(text, row.At, zone) : null;
         if (end < row.At)
         {
             source += " (its end lies before its start and was not used)";
             end = null;
         }
 
-        if (end is null && Number(row, "minutes") is double minutes and >= 0 and < 24 * 60)
+        if (end is null && row.Number("minutes") is double minutes and >= 0 and < 24 * 60)
         {
             end = row.At + Duration.FromSeconds(minutes * 60);
         }
 
-        string method = Text(row, "method") ?? "";
+        string method = row.Text("method");
         WateringMethod? known = WateringMethods.TryParse(method, out WateringMethod read) ? read : null;
         if (known is null && method.Length > 0)
         {
             source += $" (method \"{method}\" is not known)";
         }
 
-        return new WateringEvent(row.At, end, known, Text(row, "bench") ?? "", Number(row, "litres") is double litres and >= 0 ? litres : null, source) { UnknownMethod = known is null ? method : "" };
+        return new WateringEvent(row.At, end, known, row.Text("bench"), row.Number("litres") is double litres and >= 0 ? litres : null, source) { UnknownMethod = known is null ? method : "" };
     }
 
     /// <summary>
@@ -81,12 +82,4 @@ internal static class LoggedWaterings
             _ => mapping.First().ToInstant() >= start ? mapping.First().ToInstant() : mapping.Last().ToInstant(),
         };
     }
-
-    private static string? Text(RecordRow row, string field)
-        => row.Fields.TryGetValue(field, out string? text) && text.Trim().Length > 0 ? text.Trim() : null;
-
-    private static double? Number(RecordRow row, string field)
-        => Text(row, field) is string text && double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
-            ? value
-            : null;
 }

@@ -15,6 +15,9 @@ internal sealed record WateringEvent(Instant Start, Instant? End, WateringMethod
     /// <summary>The log's word for the method when it is not known; empty when known or not told.</summary>
     public string UnknownMethod { get; init; } = "";
 
+    /// <summary>Whether water stood on a bench or a floor.</summary>
+    public bool IsFlood => Method is WateringMethod.EbbAndFlow or WateringMethod.FloodFloor;
+
     /// <summary>Whether two events can be the same watering: same method, and no two different benches.</summary>
     public bool IsLike(WateringEvent other)
         => Method == other.Method && (Bench == other.Bench || Bench.Length == 0 || other.Bench.Length == 0);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using ClimateLens.Analysis;
 using ClimateLens.Analysis.Comparison;
@@ -6,6 +5,7 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Cli.Output;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.Reports;
 using NodaTime;
 
 namespace ClimateLens.Cli.Commands;
@@ -76,10 +76,10 @@ internal static class CompareCommand
             throw new NoDataException($"the two periods differ in length ({first.Hours.Length} and {second.Hours.Length} hours): a week in which the clock changes can be compared with none but itself.");
         }
 
-        (string page, ImmutableArray<string> failed) = session.Site.PublishComparison(first, second);
-        return new CommandResult(session.AnythingLost || !failed.IsEmpty ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, [], [], page)
+        PublishedComparison page = session.Site.PublishComparison(first, second);
+        return new CommandResult(session.AnythingLost || !page.FailedCells.IsEmpty ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, [], [], page.IndexHtml)
         {
-            Summary = Said(HousesCompared.Of(first, second)),
+            Summary = Said(page.Report),
         };
     }
 

@@ -45,9 +45,9 @@ internal static class RunCommand
             {
                 result.AddError("--house and --week go together.");
             }
-            else if (ofWeek && !IsoWeek.TryParse(weekText, out _))
+            else if (ofWeek && PeriodOptions.FaultOfWeek("--week", weekText!) is { } fault)
             {
-                result.AddError($"--week \"{weekText}\" is not an ISO week such as 2025-W42.");
+                result.AddError(fault);
             }
 
             if (result.GetResult(jobs) is { Implicit: false } given && !given.Errors.Any())

@@ -67,7 +67,7 @@ public sealed class CausesCell : IReportCell
         Cause[] most = [.. causes.Where(c => c.RiskHours.Value >= 0.5).OrderByDescending(c => c.RiskHours.Value)];
         return most.Length == 0
             ? $"No cause stands out behind the {Words.Count((int)risk.Value, "risk hour", "risk hours")}."
-            : $"Of {Words.Count((int)risk.Value, "risk hour", "risk hours")}, {Listed([.. most.Select((c, i) => $"{(i == 0 ? "about " : "")}{DisplayUnits.Number(c.RiskHours.Value, 0)} ({Words.Range(c.RiskHours)}) {ChangeWords.From(c.Name)}")])}.";
+            : $"Of {Words.Count((int)risk.Value, "risk hour", "risk hours")}, {Words.List([.. most.Select((c, i) => $"{(i == 0 ? "about " : "")}{DisplayUnits.Number(c.RiskHours.Value, 0)} ({Words.Range(c.RiskHours)}) {ChangeWords.From(c.Name)}")])}.";
     }
 
     private static void Shares(HtmlBuilder body, ImmutableArray<Cause> causes)
@@ -92,6 +92,4 @@ public sealed class CausesCell : IReportCell
 
         body.Line($"</tbody></table></div>");
     }
-
-    private static string Listed(string[] parts) => parts.Length == 1 ? parts[0] : string.Join(", ", parts[..^1]) + " and " + parts[^1];
 }

@@ -108,7 +108,7 @@ public sealed class SecondOpinionCell : IReportCell
     private static string Named(IEnumerable<LearnedSensorReport> sensors)
     {
         ImmutableArray<string> names = [.. sensors.Select(s => Label(s)).Select(label => label.Length > 1 && char.IsUpper(label[1]) ? label : char.ToLowerInvariant(label[0]) + label[1..])];
-        return names.Length == 1 ? names[0] : string.Join(", ", names[..^1]) + " and " + names[^1];
+        return Words.List([.. names]);
     }
 
     private static string Label(LearnedSensorReport sensor) => Label(sensor.Channel, sensor.Sensor);

@@ -40,6 +40,9 @@ internal static class Words
         _ => DisplayUnits.NotKnown,
     };
 
+    /// <summary>"a, b and c"; at least one.</summary>
+    public static string List(string[] parts) => parts.Length == 1 ? parts[0] : string.Join(", ", parts[..^1]) + " and " + parts[^1];
+
     /// <summary>The first letter in upper case.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

@@ -45,6 +45,6 @@ public sealed class SensorMatchCell : ICompareCell
         SensorMatch[] parted = [.. report.Sensors.Where(s => s.Offset is { } o && Math.Abs(o.Value) > s.JointAccuracy)];
         return report.Sensors.IsEmpty || report.Sensors.All(s => s.Offset is null) ? "Not known: there are fewer than three nights on which both were alike."
             : parted.Length == 0 ? "On nights alike they part by no more than two such sensors may."
-            : $"On nights alike {string.Join(" and ", parted.Select(s => Words.Spaced(s.Channel)))} {(parted.Length == 1 ? "parts" : "part")} by more than two such sensors may: the houses differ even then, or a sensor is off.";
+            : $"On nights alike {Words.List([.. parted.Select(s => Words.Spaced(s.Channel))])} {(parted.Length == 1 ? "parts" : "part")} by more than two such sensors may: the houses differ even then, or a sensor is off.";
     }
 }

@@ -10,6 +10,12 @@ namespace ClimateLens.Reports.Notebooks;
 /// <param name="Parts">Prose and cells.</param>
 public sealed record Notebook(string Name, string File, string Title, NotebookKind For, ImmutableArray<NotebookPart> Parts)
 {
+    /// <summary>Whether its page is the folder's own: the one that has the name of its kind.</summary>
+    public bool IsMain => Name == For switch { NotebookKind.HouseWeek => "week", NotebookKind.HousesWeek => "compare", _ => "season" };
+
+    /// <summary>Name of its page in a folder of its own.</summary>
+    public string PageName => IsMain ? "index.html" : $"{Name}.html";
+
     /// <summary>Whether it came with the program.</summary>
     public bool BuiltIn { get; init; }
 

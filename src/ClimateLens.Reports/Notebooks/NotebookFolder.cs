@@ -66,5 +66,5 @@ public sealed record NotebookFolder(ImmutableSortedDictionary<string, Notebook> 
 
     /// <summary>Notebooks of one kind, the built-in one of the kind's own name first.</summary>
     public ImmutableArray<Notebook> For(NotebookKind kind)
-        => [.. All.Values.Where(n => n.For == kind).OrderBy(n => n.Name is not ("week" or "compare" or "season")).ThenBy(n => n.Name, StringComparer.Ordinal)];
+        => [.. All.Values.Where(n => n.For == kind).OrderBy(n => !n.IsMain).ThenBy(n => n.Name, StringComparer.Ordinal)];
 }

@@ -6,10 +6,6 @@ namespace ClimateLens.Reports.Pages;
 /// <summary>One cell as a section of the page; a cell that throws leaves a note in its place.</summary>
 internal static class CellSection
 {
-    /// <summary>The section of a cell of a house's week.</summary>
-    public static Html Render(IReportCell cell, CellContext context, out bool threw)
-        => Render(cell.Name, context.Values.Text("heading") ?? cell.Heading, () => cell.Render(context), out threw);
-
     /// <summary>The section; empty when the cell has nothing to say.</summary>
     /// <param name="name">Name of the cell, also its id in the page.</param>
     /// <param name="heading">Its heading.</param>

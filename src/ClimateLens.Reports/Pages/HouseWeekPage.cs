@@ -20,61 +20,35 @@ internal static class HouseWeekPage
     /// <param name="files">Names of the data files beside the page.</param>
     /// <param name="notebook">The notebook.</param>
     /// <param name="all">All notebooks of the house's week, for the links between their pages.</param>
-    public static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, Notebook notebook, IReadOnlyList<Notebook> all)
-        => Render(review, units, files, PagePart.Of(notebook), notebook, all);
+    /// <param name="values">review.json, from which prose takes its values.</param>
+    public static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, Notebook notebook, IReadOnlyList<Notebook> all, Lazy<JsonDocument> values)
+        => Render(review, units, files, notebook.Parts, HouseWeekCells.All, notebook, all, values);
 
     /// <summary>A page of cells.</summary>
     public static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, IReadOnlyList<IReportCell> cells)
-        => Render(review, units, files, [.. cells.Select(PagePart.Of)], null, []);
+        => Render(review, units, files, [.. cells.Select(c => new CellPart(0, c.Name, CellValues.None))], cells, null, [], new(() => JsonDocument.Parse("{}")));
 
-    /// <summary>Name of a notebook's page in the folder of its house and period.</summary>
-    public static string FileName(Notebook notebook) => notebook.Name == Main ? "index.html" : $"{notebook.Name}.html";
-
-    /// <summary>The notebook whose page is the folder's own.</summary>
-    public const string Main = "week";
-
-    private static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, IReadOnlyList<PagePart> parts, Notebook? notebook, IReadOnlyList<Notebook> all)
+    private static RenderedPage Render(
+        Review review, DisplayUnits units, IEnumerable<string> files, ImmutableArray<NotebookPart> parts, IReadOnlyList<IReportCell> cells, Notebook? notebook, IReadOnlyList<Notebook> all, Lazy<JsonDocument> values)
     {
         CellContext context = CellContext.Of(review, units, files);
-        Lazy<JsonDocument> values = new(() => JsonDocument.Parse(ReviewJson.Write(review)));
-        var failed = ImmutableArray.CreateBuilder<string>();
-        List<Html> sections = [];
-        foreach (PagePart part in parts)
+        NotebookBody body = NotebookBody.Of(parts, values, part =>
         {
-            if (part.Cell is not { } cell)
-            {
-                sections.Add(HtmlBuilder.Of($"<div class=\"prose\">{ProseMarkup.Of(part.Prose, values)}</div>"));
-                continue;
-            }
-
-            Html section = CellSection.Render(cell, context with { Values = part.Values }, out bool threw);
-            if (threw)
-            {
-                failed.Add(cell.Name);
-            }
-
-            if (!section.IsEmpty)
-            {
-                sections.Add(section);
-            }
-        }
-
+            IReportCell cell = cells.Single(c => c.Name == part.Cell);
+            return (cell.Heading, () => cell.Render(context with { Values = part.Values }));
+        });
         HtmlBuilder main = new();
-        if (failed.Count > 0)
+        if (!body.FailedCells.IsEmpty)
         {
-            main.Line($"<p class=\"failed\" role=\"note\">{Words.Count(failed.Count, "part", "parts")} of this page could not be made; the rest stands.</p>");
+            main.Line($"<p class=\"failed\" role=\"note\">{Words.Count(body.FailedCells.Length, "part", "parts")} of this page could not be made; the rest stands.</p>");
         }
 
-        foreach (Html section in sections)
-        {
-            main.Line(section);
-        }
-
-        string of = notebook is null or { Name: Main } ? "" : $": {notebook.Title}";
+        body.AddTo(main);
+        string of = notebook is null or { IsMain: true } ? "" : $": {notebook.Title}";
         string title = $"{review.House.Name}, {PeriodWords.Name(review.Period)}{of}";
         string mark = PageMark.Of(review.Provenance.InputHash, units.System);
         string html = PageShell.Render(title, "../../", mark, charts: true, review.House.Invented, Header(review, of, notebook, all), main.ToHtml());
-        return new RenderedPage(html, failed.ToImmutable());
+        return new RenderedPage(html, body.FailedCells);
     }
 
     private static Html Header(Review review, string of, Notebook? notebook, IReadOnlyList<Notebook> all)
@@ -84,7 +58,7 @@ internal static class HouseWeekPage
         header.Add($"<nav aria-label=\"Site\"><a href=\"../../index.html\">All houses and weeks</a>");
         foreach (Notebook other in all.Where(n => n.Name != notebook?.Name))
         {
-            header.Add($" · <a href=\"{FileName(other)}\">{(other.Name == Main ? "The week" : other.Title)}</a>");
+            header.Add($" · <a href=\"{other.PageName}\">{(other.IsMain ? "The week" : other.Title)}</a>");
         }
 
         header.Line($"</nav>");

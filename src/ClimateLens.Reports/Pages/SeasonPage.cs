@@ -18,32 +18,19 @@ internal static class SeasonPage
     public static RenderedPage Render(ImmutableArray<SiteEntry> weeks, DisplayUnits units, Notebook notebook)
     {
         SeasonContext context = new(weeks, units);
-        Lazy<JsonDocument> values = new(() => JsonDocument.Parse(Latest.Write([.. weeks.Reverse()])));
-        var failed = ImmutableArray.CreateBuilder<string>();
-        HtmlBuilder main = new();
-        foreach (NotebookPart part in notebook.Parts)
+        NotebookBody body = NotebookBody.Of(notebook.Parts, new(() => JsonDocument.Parse(Latest.Write([.. weeks.Reverse()]))), part =>
         {
-            if (part is ProsePart prose)
-            {
-                main.Line($"<div class=\"prose\">{ProseMarkup.Of(prose.Markdown, values)}</div>");
-                continue;
-            }
-
-            CellPart named = (CellPart)part;
-            ISeasonCell cell = SeasonCells.All.Single(c => c.Name == named.Cell);
-            main.Line(CellSection.Render(cell.Name, named.Values.Text("heading") ?? cell.Heading, () => cell.Render(context), out bool threw));
-            if (threw)
-            {
-                failed.Add(cell.Name);
-            }
-        }
-
+            ISeasonCell cell = SeasonCells.All.Single(c => c.Name == part.Cell);
+            return (cell.Heading, () => cell.Render(context));
+        });
+        HtmlBuilder main = new();
+        body.AddTo(main);
         SiteEntry last = weeks[^1];
         HtmlBuilder header = new();
         header.Line($"<nav aria-label=\"Site\"><a href=\"../index.html\">All houses and weeks</a></nav>");
         header.Line($"<h1>{Html.Name(last.Summary.HouseName)}: {notebook.Title}</h1>");
         header.Line($"<p class=\"under\">{SitePeriod.Of(weeks[0].Summary.Period).Name} to {SitePeriod.Of(last.Summary.Period).Name} · {Html.Name(last.Nursery)}</p>");
         string html = PageShell.Render($"{last.Summary.HouseName}: {notebook.Title}", "../", "", charts: false, weeks.Any(w => w.Invented), header.ToHtml(), main.ToHtml());
-        return new RenderedPage(html, failed.ToImmutable());
+        return new RenderedPage(html, body.FailedCells);
     }
 }

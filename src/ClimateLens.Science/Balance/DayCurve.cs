@@ -9,13 +9,13 @@ internal sealed class DayCurve
     {
         ReadOnlySpan<double> measured = inputs.HumidityGm3.Span;
         ReadOnlySpan<int> day = inputs.Day.Span;
-        int[] ofDay = new int[inputs.Steps];
+        int[] ofDay = StepsOfDay.Of(inputs);
         int length = (int)Math.Round(24 / inputs.StepHours);
         double[] sums = new double[length + (int)Math.Ceiling(1 / inputs.StepHours) + 1]; // a day may have 25 hours
         int[] counts = new int[sums.Length];
         for (int i = 0; i < ofDay.Length; i++)
         {
-            ofDay[i] = i > 0 && day[i] == day[i - 1] ? Math.Min(ofDay[i - 1] + 1, sums.Length - 1) : i == 0 ? FirstOfDay(day, length) : 0;
+            ofDay[i] = Math.Min(ofDay[i], sums.Length - 1);
             if (double.IsFinite(measured[i]) && !leaveOut(day[i]))
             {
                 sums[ofDay[i]] += measured[i];
@@ -37,16 +37,4 @@ internal sealed class DayCurve
 
     /// <summary>Humidity 24 hours before. [g/m³]</summary>
     public double[] DayBefore { get; }
-
-    /// <summary>A first day that is not whole ends at midnight all the same.</summary>
-    private static int FirstOfDay(ReadOnlySpan<int> day, int length)
-    {
-        int steps = 0;
-        while (steps < day.Length && day[steps] == day[0])
-        {
-            steps++;
-        }
-
-        return Math.Max(0, length - steps);
-    }
 }
