@@ -5,6 +5,7 @@ using System.Text;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -31,6 +32,11 @@ public static class InputFingerprint
         }
 
         Texts(hash, ProvenanceOf.Tool, ReviewAssembly.SchemaVersion, ProvenanceOf.TimeZoneData);
+        if (!Language.Current.IsEnglish)
+        {
+            Texts(hash, Language.Current.Code);
+        }
+
         Nursery(hash, input.Nursery);
         House(hash, input.House);
         Texts(hash, Time(input.Period.Start), Time(input.Period.End), Time(input.RunIn.Start), Time(input.RunIn.End));

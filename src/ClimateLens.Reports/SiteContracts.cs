@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Reports;
@@ -7,6 +8,12 @@ namespace ClimateLens.Reports;
 /// <param name="Units">Units of display; data files stay SI.</param>
 public sealed record PageOptions(UnitSystem Units)
 {
+    /// <summary>Folder of the store as the nursery file names it, for the queries beside the data.</summary>
+    public string Store { get; init; } = "store";
+
+    /// <summary>Language of pages.</summary>
+    public Language Language { get; init; } = Language.English;
+
     /// <summary>Notebooks: built-in ones, and the nursery's own.</summary>
     public Notebooks.NotebookFolder Notebooks { get; init; } = Reports.Notebooks.NotebookFolder.BuiltIn;
 }

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Notebooks;
@@ -127,6 +128,7 @@ public sealed class SitePublisher
     public PublishedPage Publish(Review review)
     {
         ArgumentNullException.ThrowIfNull(review);
+        using Language.Scope language = _options.Language.Use();
         string period = PeriodWords.FolderName(review.Period);
         string folder = FolderOf(review.House.Id, period);
         ImmutableSortedDictionary<string, byte[]> data = DataFiles.Of(review);
@@ -165,6 +167,7 @@ public sealed class SitePublisher
     /// <param name="second">The other; its period has as many hours.</param>
     public PublishedComparison PublishComparison(Review first, Review second)
     {
+        using Language.Scope language = _options.Language.Use();
         ComparisonReport report = HousesCompared.Of(first, second);
         string one = FolderOf(first.House.Id, PeriodWords.FolderName(first.Period)), two = FolderOf(second.House.Id, PeriodWords.FolderName(second.Period));
         string folder = $"compare/{one.Replace('/', '_')}_{(first.House.Nursery == second.House.Nursery ? "" : "other-")}{two.Replace('/', '_')}";
@@ -186,6 +189,7 @@ public sealed class SitePublisher
     public void Complete(string runKey)
     {
         ArgumentNullException.ThrowIfNull(runKey);
+        using Language.Scope language = _options.Language.Use();
         EnsureAssets();
         ImmutableArray<SiteEntry> entries = InOrder();
         WriteSeasons(entries);
@@ -212,7 +216,7 @@ public sealed class SitePublisher
 
         ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
         Lazy<JsonDocument> values = new(() => JsonDocument.Parse(data[DataFiles.Review]));
-        return [.. notebooks.Select(n => (n.PageName, HouseWeekPage.Render(review, units, data.Keys, n, notebooks, values)))];
+        return [.. notebooks.Select(n => (n.PageName, HouseWeekPage.Render(review, units, data.Keys, n, notebooks, values, _options.Store)))];
     }
 
     /// <summary>Pages as files, the folder's own last.</summary>

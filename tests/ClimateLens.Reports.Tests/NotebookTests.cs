@@ -133,6 +133,6 @@ public sealed class NotebookTests
     private static string Page(Review review, string text)
     {
         Notebook notebook = NotebookReader.Read("n", "n.md", Front + "\n" + text).Notebook!;
-        return HouseWeekPage.Render(review, new DisplayUnits(UnitSystem.Metric), DataFiles.Of(review).Keys, notebook, [notebook], new(() => System.Text.Json.JsonDocument.Parse(ReviewJson.Write(review)))).Html;
+        return HouseWeekPage.Render(review, new DisplayUnits(UnitSystem.Metric), DataFiles.Of(review).Keys, notebook, [notebook], new(() => System.Text.Json.JsonDocument.Parse(ReviewJson.Write(review))), "store").Html;
     }
 }

@@ -100,8 +100,8 @@ internal static class SampleParts
             new Threshold("dryingHours", 4, "h", "common practice, no source"),
         ],
         [
-            new MethodNote("saturation vapour pressure", "Magnus form with the coefficients of Buck 1981.", "Buck, J. Appl. Meteor. 20, 1981", "under 0.07 % from 10 to 35 °C"),
-            new MethodNote("leaf temperature", "Air temperature less 1 K at night.", "common practice, no source", "1 K either way"),
+            new MethodNote("moistAir", "saturation vapour pressure", "Magnus form with the coefficients of Buck 1981.", "Buck, J. Appl. Meteor. 20, 1981", "under 0.07 % from 10 to 35 °C"),
+            new MethodNote("leafTemperature", "leaf temperature", "Air temperature less 1 K at night.", "common practice, no source", "1 K either way"),
         ],
         [
             new SourceFile("exports/house-1-2025-10.csv", new string('b', 64), "climate", 8928, 8900, 3, 20, 5, 2, 0),

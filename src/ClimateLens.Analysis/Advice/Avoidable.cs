@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -23,7 +24,7 @@ internal static class Avoidable
     /// <param name="evidence">What the rules look at.</param>
     /// <param name="avoided">Hours avoided.</param>
     public static string Sentence(string had, Evidence evidence, Estimate avoided)
-        => $"{had}, about {Say.Number(avoided.Value)} of the {Say.Count(evidence.RiskHours, "risk hour")} ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)}) would not have been.";
+        => Phrase.Of($"{had}, about {Say.Number(avoided.Value)} of the {Say.Count(evidence.RiskHours, "risk hour")} ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)}) would not have been.");
 
     /// <summary>The finding that a change would have been worthwhile; null where it would not, or where that is not known.</summary>
     /// <param name="evidence">What the rules look at.</param>
@@ -35,9 +36,9 @@ internal static class Avoidable
     /// <param name="facts">What it rests on besides.</param>
     public static Candidate? Advice(Evidence evidence, Change change, string id, string had, string action, string mind, ImmutableArray<string> facts)
         => By(evidence, change) is { } avoided && IsWorthwhile(avoided)
-            ? new Candidate(id, avoided.Value, Sentence(had, evidence, avoided), action, $"{Caution} {mind}", facts)
+            ? new Candidate(id, avoided.Value, Sentence(had, evidence, avoided), action, $"{Caution} {mind}", facts) { Avoided = avoided }
             : null;
 
     /// <summary>What such a number rests on.</summary>
-    public const string Caution = "Worked out by replaying the week with the house balance; such numbers were too low on simulated weeks, so take this as \"at least about\".";
+    public static string Caution => Phrase.Of("Worked out by replaying the week with the house balance; such numbers were too low on simulated weeks, so take this as \"at least about\".");
 }

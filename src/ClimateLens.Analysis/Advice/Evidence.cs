@@ -47,4 +47,8 @@ internal sealed record Evidence(HousePeriod Period, RiskState Risk, ImmutableArr
 /// <param name="Action">What to do, or empty.</param>
 /// <param name="Caution">Caution and source, or empty.</param>
 /// <param name="Facts">What it rests on.</param>
-internal sealed record Candidate(string Id, double HoursAtStake, string Text, string Action, string Caution, ImmutableArray<string> Facts);
+internal sealed record Candidate(string Id, double HoursAtStake, string Text, string Action, string Caution, ImmutableArray<string> Facts)
+{
+    /// <summary>Risk hours that doing so would have avoided, where that is known.</summary>
+    public Estimate? Avoided { get; init; }
+}

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Care;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Records;
 using NodaTime;
 
@@ -25,9 +26,9 @@ internal static class FailedAndRepeated
             : new Candidate(
                 Id,
                 Standing.Crop,
-                "A treatment did not lower the count of affected plants and was repeated with the same resistance group.",
-                "Have the cause confirmed before anything more is used: it may be another disease, a resistant strain, or a dose that did not reach it.",
-                "Counts fall and rise for other reasons too. The label and a licensed person rule; this page recommends no product.",
+                Phrase.Of("A treatment did not lower the count of affected plants and was repeated with the same resistance group."),
+                Phrase.Of("Have the cause confirmed before anything more is used: it may be another disease, a resistant strain, or a dose that did not reach it."),
+                Phrase.Of("Counts fall and rise for other reasons too. The label and a licensed person rule; this page recommends no product."),
                 [.. facts]);
     }
 
@@ -36,7 +37,7 @@ internal static class FailedAndRepeated
         double? first = Count(evidence, before.Purpose, before.At - Duration.FromDays(Rotation.SoonDays), before.At);
         double? second = Count(evidence, before.Purpose, before.At, again.At);
         return first > 0 && second >= first
-            ? $"{before.Purpose}: {Say.Number(first.Value)} plants before the treatment of {Say.Time(before.At, evidence.Zone)}, {Say.Number(second.Value)} before that of {Say.Time(again.At, evidence.Zone)}, both with group {string.Join(" and ", again.Codes.Intersect(before.Codes))}."
+            ? Phrase.Of($"{before.Purpose}: {Say.Number(first.Value)} plants before the treatment of {Say.Time(before.At, evidence.Zone)}, {Say.Number(second.Value)} before that of {Say.Time(again.At, evidence.Zone)}, both with group {Say.List([.. again.Codes.Intersect(before.Codes)])}.")
             : null;
     }
 

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -18,18 +19,18 @@ internal static class FloodOnDullDay
         }
 
         string stays = floods is { Dull.EffectGm3: { } dark, Bright.EffectGm3: { } bright }
-            ? $" After floods on dull days the air held {Gm3(dark, floods.Dull)} more water than in alike hours without one, after those on bright days {Gm3(bright, floods.Bright)}."
+            ? Phrase.Of($" After floods on dull days the air held {Gm3(dark, floods.Dull)} more water than in alike hours without one, after those on bright days {Gm3(bright, floods.Bright)}.")
             : "";
         return new Candidate(
             Id,
             dull.Length,
-            $"{dull.Length} of {Say.Count(floods.Floods.Length, "flood")} fell on days with less than {Say.Number(floods.LimitMJm2)} MJ/m² of sun over the crop.{stays}",
-            "On dull days flood only what needs it, in the morning, and vent with heat until floor and benches are dry.",
-            "Common practice, no source; the limit is a choice of this project, set dullDayMJm2 in the nursery file for another.",
-            [.. dull.Take(MostFacts).Select(f => $"{Say.Time(f.Start.ToInstant(), evidence.Zone)}{(f.Bench.Length == 0 ? "" : $", bench {f.Bench}")}: {Say.Number(Math.Round(f.DaySunMJm2 ?? 0, 1))} MJ/m² that day.")]);
+            Phrase.Of($"{dull.Length} of {Say.Count(floods.Floods.Length, "flood")} fell on days with less than {Say.Number(floods.LimitMJm2)} MJ/m² of sun over the crop.{stays}"),
+            Phrase.Of("On dull days flood only what needs it, in the morning, and vent with heat until floor and benches are dry."),
+            Phrase.Of("Common practice, no source; the limit is a choice of this project, set dullDayMJm2 in the nursery file for another."),
+            [.. dull.Take(MostFacts).Select(f => Phrase.Of($"{Say.Time(f.Start.ToInstant(), evidence.Zone)}{(f.Bench.Length == 0 ? "" : Phrase.Of($", bench {f.Bench}"))}: {Say.Number(Math.Round(f.DaySunMJm2 ?? 0, 1))} MJ/m² that day."))]);
     }
 
     private static string Gm3(Estimate effect, FloodEffect of)
-        => effect.Low == effect.High ? $"{Say.Number(Math.Round(effect.Value, 1))} g/m³ ({Say.Count(of.Matched, "round")} compared, too few for a range)"
-            : $"{Say.Number(Math.Round(effect.Value, 1))} g/m³ ({Say.Number(Math.Round(effect.Low, 1))} to {Say.Number(Math.Round(effect.High, 1))})";
+        => effect.Low == effect.High ? Phrase.Of($"{Say.Number(Math.Round(effect.Value, 1))} g/m³ ({Say.Count(of.Matched, "round")} compared, too few for a range)")
+            : Phrase.Of($"{Say.Number(Math.Round(effect.Value, 1))} g/m³ ({Say.Number(Math.Round(effect.Low, 1))} to {Say.Number(Math.Round(effect.High, 1))})");
 }

@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Advice;
@@ -23,9 +24,9 @@ internal static class FloorRemembers
         return new Candidate(
             Id,
             sensitive ? Standing.Stop : Standing.Habit,
-            sensitive ? $"Stop and look: {crops} stands where a growth regulator was used before it came, and is named as sensitive to one." : $"{char.ToUpperInvariant(crops[0])}{crops[1..]} stands where a growth regulator was used before it came.",
-            sensitive ? "Stop flooding there until it is clear what is on the floor; look for plants that stay short; ask a licensed person." : "Look for plants that stay short, above all after floods.",
-            "A growth regulator can stay on a floor or bench and be taken up with flood water: common practice, no source. For how long is not known; the days are the nursery file's.",
-            [.. under.Select(f => $"{RootSignals.BenchName(f.Bench)}: {f.What}, {TimeWords.Moment(f.At)}, {Say.Count(f.DaysAgo, "day")} before the end of the period; {Say.Count(f.Floods, "flood")} over it in the period.")]);
+            sensitive ? Phrase.Of($"Stop and look: {crops} stands where a growth regulator was used before it came, and is named as sensitive to one.") : Phrase.Of($"{char.ToUpperInvariant(crops[0])}{crops[1..]} stands where a growth regulator was used before it came."),
+            sensitive ? Phrase.Of("Stop flooding there until it is clear what is on the floor; look for plants that stay short; ask a licensed person.") : Phrase.Of("Look for plants that stay short, above all after floods."),
+            Phrase.Of("A growth regulator can stay on a floor or bench and be taken up with flood water: common practice, no source. For how long is not known; the days are the nursery file's."),
+            [.. under.Select(f => Phrase.Of($"{RootSignals.BenchName(f.Bench)}: {f.What}, {TimeWords.Moment(f.At)}, {Say.Count(f.DaysAgo, "day")} before the end of the period; {Say.Count(f.Floods, "flood")} over it in the period."))]);
     }
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -22,9 +23,9 @@ internal static class GradersApart
             Id,
             Standing.Habit,
             string.Join(' ', apart.Select(Sentence)),
-            "Grade a few pots together, dry to wet, with the signs of each level at hand, until you agree (climatelens sheet prints them).",
-            "On pots that both graded within an hour, over the weeks before the period too. Who of them is right is not known without weights.",
-            [.. apart.Select(p => $"{p.First} and {p.Second}: {Say.Count(p.Pots, "pot")} in {Say.Count(p.Rounds, "round")}; weighted kappa {Kappa(p.KappaQuadratic)} (quadratic), {Kappa(p.KappaLinear)} (linear).")]);
+            Phrase.Of("Grade a few pots together, dry to wet, with the signs of each level at hand, until you agree (climatelens sheet prints them)."),
+            Phrase.Of("On pots that both graded within an hour, over the weeks before the period too. Who of them is right is not known without weights."),
+            [.. apart.Select(p => Phrase.Of($"{p.First} and {p.Second}: {Say.Count(p.Pots, "pot")} in {Say.Count(p.Rounds, "round")}; weighted kappa {Kappa(p.KappaQuadratic)} (quadratic), {Kappa(p.KappaLinear)} (linear)."))]);
     }
 
     private static string Sentence(GraderPair p)
@@ -32,8 +33,8 @@ internal static class GradersApart
         bool wetter = p.Bias!.Value > 0;
         (string one, string other) = wetter ? (p.First, p.Second) : (p.Second, p.First);
         (double low, double high) = wetter ? (p.Bias.Low, p.Bias.High) : (-p.Bias.High, -p.Bias.Low);
-        return $"{one} grades {Say.Number(Math.Abs(p.Bias.Value), 1)} levels wetter than {other} ({Say.Number(low, 1)} to {Say.Number(high, 1)}).";
+        return Phrase.Of($"{one} grades {Say.Number(Math.Abs(p.Bias.Value), 1)} levels wetter than {other} ({Say.Number(low, 1)} to {Say.Number(high, 1)}).");
     }
 
-    private static string Kappa(Estimate? kappa) => kappa is null ? "not known" : $"{Say.Number(kappa.Value, 2)} ({Say.Number(kappa.Low, 2)} to {Say.Number(kappa.High, 2)})";
+    private static string Kappa(Estimate? kappa) => kappa is null ? Phrase.Of("not known") : Phrase.Of($"{Say.Number(kappa.Value, 2)} ({Say.Number(kappa.Low, 2)} to {Say.Number(kappa.High, 2)})");
 }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Advice;
@@ -22,20 +22,20 @@ internal static class GrowthStopped
         return new Candidate(
             Id,
             Standing.Crop,
-            $"Did the plants stop growing? {string.Join(' ', stalls.Select(Sentence))}",
-            before.Length > 0 ? "Look at the roots of the plants that were measured, and at what lies before the stall (below)." : "Look at the roots of the plants that were measured; nothing in the records lies before the stall.",
-            "A question, not a verdict: other plants measured, another person, or a crop near its full size look alike.",
+            Phrase.Of($"Did the plants stop growing? {string.Join(' ', stalls.Select(Sentence))}"),
+            before.Length > 0 ? Phrase.Of("Look at the roots of the plants that were measured, and at what lies before the stall (below).") : Phrase.Of("Look at the roots of the plants that were measured; nothing in the records lies before the stall."),
+            Phrase.Of("A question, not a verdict: other plants measured, another person, or a crop near its full size look alike."),
             [.. before]);
     }
 
     private static string Sentence(GrowthStall s)
-        => string.Create(CultureInfo.InvariantCulture, $"Mean {s.Measure} grew {Say.Number(s.GrewCm, 1)} cm from {Say.Day(s.From)} to {Say.Day(s.To)}, after a rate of {Say.Number(s.UsualCm, 1)} cm in as many days.");
+        => Phrase.Of($"Mean {s.Measure} grew {Say.Number(s.GrewCm, 1)} cm from {Say.Day(s.From)} to {Say.Day(s.To)}, after a rate of {Say.Number(s.UsualCm, 1)} cm in as many days.");
 
     private static IEnumerable<string> Before(Evidence evidence, RecordsReport records, LocalDate from)
     {
         if (evidence.Pots.Pots is { DryDowns: { IsEmpty: false } dry })
         {
-            yield return $"A pot went dry {Say.Count(dry.Length, "time")} in the period, the first on {Say.Day(dry.Min(d => d.At.Date))}.";
+            yield return Phrase.Of($"A pot went dry {Say.Count(dry.Length, "time")} in the period, the first on {Say.Day(dry.Min(d => d.At.Date))}.");
         }
 
         foreach (RootReason reason in (evidence.Pots.Roots?.Reasons ?? []).Where(r => r.Id == "longSaturation"))
@@ -45,12 +45,12 @@ internal static class GrowthStopped
 
         foreach (FloorEntry floor in records.Floors.Where(f => f.At.Date <= from.PlusDays(7)))
         {
-            yield return $"{RootSignals.BenchName(floor.Bench)} had {floor.What} on {Say.Day(floor.At.Date)}.";
+            yield return Phrase.Of($"{RootSignals.BenchName(floor.Bench)} had {floor.What} on {Say.Day(floor.At.Date)}.");
         }
 
         foreach (TreatmentEntry treatment in records.Treatments)
         {
-            yield return $"Treated on {Say.Day(treatment.At.Date)}: {treatment.What}, {treatment.ActiveIngredient}.";
+            yield return Phrase.Of($"Treated on {Say.Day(treatment.At.Date)}: {treatment.What}, {treatment.ActiveIngredient}.");
         }
     }
 }

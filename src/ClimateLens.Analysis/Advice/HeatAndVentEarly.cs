@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Causes;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -12,8 +13,8 @@ internal static class HeatAndVentEarly
             evidence,
             Change.HeatAndVentBeforeSunrise,
             Id,
-            "With vents at least a tenth open and the air a kelvin warmer in the three hours before sunrise",
-            "Set a minimum pipe temperature and a minimum vent opening for the hours before sunrise; watch that plants are not chilled.",
-            "Heating and venting before sunrise: extension advice and common practice; what it costs in fuel is not weighed here.",
+            Phrase.Of("With vents at least a tenth open and the air a kelvin warmer in the three hours before sunrise"),
+            Phrase.Of("Set a minimum pipe temperature and a minimum vent opening for the hours before sunrise; watch that plants are not chilled."),
+            Phrase.Of("Heating and venting before sunrise: extension advice and common practice; what it costs in fuel is not weighed here."),
             []);
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -15,9 +16,9 @@ internal static class KeepWaterOffLeaves
             evidence,
             Change.WaterOffLeaves,
             Id,
-            "With the same water given to the pots and none onto the leaves",
-            "Where the crop and the house allow, water below the leaves: drip, ebb and flow, or a lance at the pot. Where they do not, water over the leaves early on bright days, and less often but enough.",
-            "Water early and off the leaves: common practice. Fog lines count as they were.",
-            [$"{Say.Count(wetting, "watering")} over the leaves in the period."]);
+            Phrase.Of("With the same water given to the pots and none onto the leaves"),
+            Phrase.Of("Where the crop and the house allow, water below the leaves: drip, ebb and flow, or a lance at the pot. Where they do not, water over the leaves early on bright days, and less often but enough."),
+            Phrase.Of("Water early and off the leaves: common practice. Fog lines count as they were."),
+            [Phrase.Of($"{Say.Count(wetting, "watering")} over the leaves in the period.")]);
     }
 }

@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -23,14 +24,14 @@ internal static class LongHumidNights
         }
 
         int humid = nights.Sum(n => n.Humid), risk = nights.Sum(n => n.Risk);
-        string text = $"{nights.Length} of {Say.Count(evidence.JudgedNights.Count(), "night")} had 6 or more humid hours: {Say.Count(humid, "hour")} at or above 85 % humidity or with leaves near the dew point, {Say.Count(risk, "risk hour")} among them.";
+        string text = Phrase.Of($"{nights.Length} of {Say.Count(evidence.JudgedNights.Count(), "night")} had 6 or more humid hours: {Say.Count(humid, "hour")} at or above 85 % humidity or with leaves near the dew point, {Say.Count(risk, "risk hour")} among them.");
         Estimate? avoided = Avoidable.By(evidence, Change.HeatAndVentBeforeSunrise);
         return new Candidate(
             Id,
             avoided is null ? Math.Max(risk, humid / 2.0) : Math.Max(0, avoided.Value),
             text,
-            "Let moist air out and dry air in: vent a little while heating gently at dusk and again before sunrise, and keep air moving between the plants.",
-            $"Limit of 85 % and 6 hours: Michigan State University Extension advice on grey mould. Heating and venting at dusk and before sunrise: extension advice and common practice; what it would save here {(avoided is null ? "is not known" : $"is {Say.Number(avoided.Value)} risk hours ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)}) for the hours before sunrise")}.",
+            Phrase.Of("Let moist air out and dry air in: vent a little while heating gently at dusk and again before sunrise, and keep air moving between the plants."),
+            Phrase.Of($"Limit of 85 % and 6 hours: Michigan State University Extension advice on grey mould. Heating and venting at dusk and before sunrise: extension advice and common practice; what it would save here {(avoided is null ? Phrase.Of("is not known") : Phrase.Of($"is {Say.Number(avoided.Value)} risk hours ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)}) for the hours before sunrise"))}."),
             [.. evidence.Nights.Where(n => !n.IsJudged || n.Humid >= LongHours).Select(n => Fact(evidence, n))]);
     }
 
@@ -38,11 +39,11 @@ internal static class LongHumidNights
     {
         if (!night.IsJudged)
         {
-            return $"Night of {Say.Day(night.Evening)}: {night.Hours} of {Say.Count(night.Length, "hour")} with data, too few to judge.";
+            return Phrase.Of($"Night of {Say.Day(night.Evening)}: {night.Hours} of {Say.Count(night.Length, "hour")} with data, too few to judge.");
         }
 
         bool before = night.Evening < evidence.Period.Input.Period.Start.InZone(evidence.Zone).Date;
-        string where = before ? " in this period" : "";
-        return $"Night of {Say.Day(night.Evening)}: {night.Humid} of {Say.Count(night.Hours, "hour")} humid, up to {Say.Number(night.HighestPct, 0)} %, {Say.Count(night.Risk, "risk hour")}{where}.";
+        string where = before ? Phrase.Of(" in this period") : "";
+        return Phrase.Of($"Night of {Say.Day(night.Evening)}: {night.Humid} of {Say.Count(night.Hours, "hour")} humid, up to {Say.Number(night.HighestPct, 0)} %, {Say.Count(night.Risk, "risk hour")}{where}.");
     }
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Pots;
 
@@ -23,9 +24,9 @@ internal static class MoistureJumps
         return new Candidate(
             Id,
             Standing.Habit + jumps.Length,
-            $"{Say.Count(jumps.Length, "jump")} of {Say.Number(SwingIndex.Jump)} levels or more from one day to the next on {benches}.",
-            "Water these benches more often and less at a time, or by weight, so that they stay within the band.",
-            "Wide swings cost roots (Pacific Northwest handbook); two levels are a choice of this project. Two people who grade unlike can make a jump as well: see how alike they grade.",
-            [.. jumps.Take(MostFacts).Select(j => $"{RootSignals.BenchName(j.Bench)}: {Say.Number(j.FromLevel, 1)} on {TimeWords.Moment(j.From)}, {Say.Number(j.ToLevel, 1)} on {TimeWords.Moment(j.To)}.")]);
+            Phrase.Of($"{Say.Count(jumps.Length, "jump")} of {Say.Number(SwingIndex.Jump)} levels or more from one day to the next on {benches}."),
+            Phrase.Of("Water these benches more often and less at a time, or by weight, so that they stay within the band."),
+            Phrase.Of("Wide swings cost roots (Pacific Northwest handbook); two levels are a choice of this project. Two people who grade unlike can make a jump as well: see how alike they grade."),
+            [.. jumps.Take(MostFacts).Select(j => Phrase.Of($"{RootSignals.BenchName(j.Bench)}: {Say.Number(j.FromLevel, 1)} on {TimeWords.Moment(j.From)}, {Say.Number(j.ToLevel, 1)} on {TimeWords.Moment(j.To)}."))]);
     }
 }

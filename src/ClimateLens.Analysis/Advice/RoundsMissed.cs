@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -23,11 +24,11 @@ internal static class RoundsMissed
             : new Candidate(
                 Id,
                 Standing.Ask,
-                $"{walked} of {Say.Count(due, "round")} of pot checks were walked.",
-                "Share the rounds out by name, weekends too; a round of eight pots takes about three minutes.",
-                "Three rounds a day are common practice, no source; set rounds and weekendRounds under [house.pots] to what you mean to walk.",
+                Phrase.Of($"{walked} of {Say.Count(due, "round")} of pot checks were walked."),
+                Phrase.Of("Share the rounds out by name, weekends too; a round of eight pots takes about three minutes."),
+                Phrase.Of("Three rounds a day are common practice, no source; set rounds and weekendRounds under [house.pots] to what you mean to walk."),
                 [.. pots.Rounds.Select(Fact)]);
     }
 
-    private static string Fact(PotRoundReport r) => $"{char.ToUpperInvariant(r.Name[0])}{r.Name[1..]}: {r.WeekdaysWalked} of {r.WeekdaysDue} on weekdays, {(r.WeekendDue == 0 ? "not due" : $"{r.WeekendWalked} of {r.WeekendDue}")} at the weekend.";
+    private static string Fact(PotRoundReport r) => Phrase.Of($"{char.ToUpperInvariant(r.Name[0])}{r.Name[1..]}: {r.WeekdaysWalked} of {r.WeekdaysDue} on weekdays, {(r.WeekendDue == 0 ? Phrase.Of("not due") : Phrase.Of($"{r.WeekendWalked} of {r.WeekendDue}"))} at the weekend.");
 }

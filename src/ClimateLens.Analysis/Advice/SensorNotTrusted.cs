@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Moisture;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
@@ -15,6 +16,8 @@ namespace ClimateLens.Analysis.Advice;
 /// </summary>
 internal static class SensorNotTrusted
 {
+    public const string Id = "sensorNotTrusted";
+
     /// <summary>Failed share of the values there are from which on a sensor is named. [1]</summary>
     private const double FailedShare = 0.02;
 
@@ -36,9 +39,9 @@ internal static class SensorNotTrusted
             {
                 Duration step = evidence.Period.Frame.Axis.Step;
                 names.Add(Say.InSentence(series.Label));
-                kinds.AddRange(hint is null ? FaultKinds.Of(evidence.Period, series) : [$"it {hint}"]);
+                kinds.AddRange(hint is null ? FaultKinds.Of(evidence.Period, series) : [Phrase.Of($"it {hint}")]);
                 hours = Math.Max(hours, (step * (hint is null ? failed + doubtful : there)).TotalHours);
-                facts.Add($"{series.Label}: {Say.Hours(step * failed)} failed the checks and were not used, {Say.Hours(step * doubtful)} were doubtful and used.");
+                facts.Add(Phrase.Of($"{series.Label}: {Say.Hours(step * failed)} failed the checks and were not used, {Say.Hours(step * doubtful)} were doubtful and used."));
                 facts.AddRange(evidence.Period.Notes.Of(series.Key).Select(note => $"{series.Label}: {note}"));
             }
         }
@@ -46,7 +49,7 @@ internal static class SensorNotTrusted
         foreach (LoggedComparison comparison in LoggedComparison.All(evidence.Period).Where(c => c.Disagrees))
         {
             names.Add(comparison.Logged.Label);
-            kinds.Add("values contradict what was logged beside them");
+            kinds.Add(Phrase.Of("values contradict what was logged beside them"));
             hours = Math.Max(hours, (evidence.Period.Frame.Axis.Step * comparison.Steps).TotalHours / 2);
             facts.Add($"{comparison.Logged.Label}: {comparison.Sentence()}");
         }
@@ -56,17 +59,18 @@ internal static class SensorNotTrusted
             names.Add(Say.InSentence(pair.Main.Label));
             kinds.Add(pair.Sentence());
             hours = Math.Max(hours, (evidence.Period.Frame.Axis.Step * pair.Steps).TotalHours / 2);
-            facts.AddRange(evidence.Period.Notes.Of(pair.Main.Key).Concat(evidence.Period.Notes.Of(pair.Other.Key)).Where(note => note.StartsWith("Reads ", StringComparison.Ordinal)).Select(note => $"{pair.Main.Channel.Label}: {note}"));
+            facts.Add($"{pair.Main.Channel.Label}: {pair.Note(1, pair.Other)}");
+            facts.Add($"{pair.Main.Channel.Label}: {pair.Note(-1, pair.Main)}");
         }
 
         return names.Count == 0 ? null : Candidate([.. names.Distinct(StringComparer.Ordinal)], [.. kinds.Distinct(StringComparer.Ordinal)], hours, [.. facts.Distinct(StringComparer.Ordinal)]);
     }
 
     private static Candidate Candidate(IReadOnlyList<string> names, IReadOnlyList<string> kinds, double hours, ImmutableArray<string> facts) => new(
-        "sensorNotTrusted",
+        Id,
         hours,
-        $"Not all readings of {Say.List(names)} can be trusted: {Say.List(kinds)}.",
-        "Check the sensor against a second instrument, clean or replace it, and look at its cable and at the unit given in the nursery file.",
-        "The checks find values that cannot be; a sensor that reads steadily wrong by a few per cent passes them.",
+        Phrase.Of($"Not all readings of {Say.List(names)} can be trusted: {Say.List(kinds)}."),
+        Phrase.Of("Check the sensor against a second instrument, clean or replace it, and look at its cable and at the unit given in the nursery file."),
+        Phrase.Of("The checks find values that cannot be; a sensor that reads steadily wrong by a few per cent passes them."),
         facts);
 }

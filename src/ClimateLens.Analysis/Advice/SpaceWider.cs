@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Causes;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -12,8 +13,8 @@ internal static class SpaceWider
             evidence,
             Change.WiderSpacing,
             Id,
-            "With plants a quarter wider apart",
-            "If there is room, space the crop now; if not, look at the densest benches first, and keep water off their leaves.",
-            "What a closed canopy does to the air among the leaves is an assumption unless a sensor hangs there. Wider spacing costs room, which is not weighed here.",
-            evidence.Period.Canopy is { } canopy ? [FormattableString.Invariant($"Ground cover on the last day: {canopy.Cover.Value:0.00} ({canopy.Cover.Low:0.00} to {canopy.Cover.High:0.00}).")] : []);
+            Phrase.Of("With plants a quarter wider apart"),
+            Phrase.Of("If there is room, space the crop now; if not, look at the densest benches first, and keep water off their leaves."),
+            Phrase.Of("What a closed canopy does to the air among the leaves is an assumption unless a sensor hangs there. Wider spacing costs room, which is not weighed here."),
+            evidence.Period.Canopy is { } canopy ? [Phrase.Of($"Ground cover on the last day: {canopy.Cover.Value:0.00} ({canopy.Cover.Low:0.00} to {canopy.Cover.High:0.00}).")] : []);
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Advice;
@@ -25,9 +26,9 @@ internal static class TankOutOfLimits
         return new Candidate(
             Id,
             outside > 0 ? Standing.Crop : Standing.Habit,
-            $"{Say.Count(all.Length, "watering")} ran while {Say.List([.. open.Select(t => t.What).Distinct()])} was out of limits ({outside}) or had no reading that still stood ({all.Length - outside}){(benches.Length > 0 ? $"; benches {benches}" : "")}.",
-            "Read the tank before the first watering of the day; while it is out of limits hold floods back where the crop allows.",
-            "Limits and hours are the nursery file's. What disinfection reaches in a tank says little of what reaches the last emitter.",
-            [.. all.Take(MostFacts).Select(w => $"{TimeWords.Moment(w.Watering.Start)}: {w.Tank.What} {(w.Watering.Reading is { } r ? $"{Say.Number(r)} {w.Tank.Unit}".TrimEnd() : "not known")}{(w.Watering.Bench.Length > 0 ? $", bench {w.Watering.Bench}" : "")}.")]);
+            Phrase.Of($"{Say.Count(all.Length, "watering")} ran while {Say.List([.. open.Select(t => t.What).Distinct()])} was out of limits ({outside}) or had no reading that still stood ({all.Length - outside}){(benches.Length > 0 ? Phrase.Of($"; benches {benches}") : "")}."),
+            Phrase.Of("Read the tank before the first watering of the day; while it is out of limits hold floods back where the crop allows."),
+            Phrase.Of("Limits and hours are the nursery file's. What disinfection reaches in a tank says little of what reaches the last emitter."),
+            [.. all.Take(MostFacts).Select(w => $"{TimeWords.Moment(w.Watering.Start)}: {w.Tank.What} {(w.Watering.Reading is { } r ? $"{Say.Number(r)} {w.Tank.Unit}".TrimEnd() : Phrase.Of("not known"))}{(w.Watering.Bench.Length > 0 ? Phrase.Of($", bench {w.Watering.Bench}") : "")}.")]);
     }
 }

@@ -1,10 +1,13 @@
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
 /// <summary>Less than 80 % of the hours have data. The share is a choice of this project, no source.</summary>
 internal static class TooLittleData
 {
+    public const string Id = "tooLittleData";
+
     private const double EnoughShare = 0.8;
 
     public static Candidate? Of(Evidence evidence)
@@ -17,26 +20,26 @@ internal static class TooLittleData
 
         string missing = (evidence.Period.Temperature, evidence.Period.Humidity ?? evidence.Period.HumidityFrom) switch
         {
-            (null, null) => " No air temperature and no humidity is logged for this house.",
-            (null, _) => " No air temperature is logged for this house.",
-            (_, null) => " No humidity is logged for this house.",
+            (null, null) => Phrase.Of(" No air temperature and no humidity is logged for this house."),
+            (null, _) => Phrase.Of(" No air temperature is logged for this house."),
+            (_, null) => Phrase.Of(" No humidity is logged for this house."),
             _ => "",
         };
         return new Candidate(
-            "tooLittleData",
+            Id,
             expected - with,
-            $"Only {with} of {Say.Count(expected, "hour")} have both temperature and humidity; what happened in the other {expected - with} is not known.{missing}",
+            Phrase.Of($"Only {with} of {Say.Count(expected, "hour")} have both temperature and humidity; what happened in the other {expected - with} is not known.{missing}"),
             missing.Length > 0
-                ? "Name a column with relative humidity and one with air temperature for this house in the nursery file, or fit the sensor."
-                : "See the gaps under sensors: import the exports that are missing, or have the logger or sensor looked at.",
-            "Hours without data are not counted as safe: they are not counted at all.",
-            [.. evidence.Coverage.Gaps.Take(10).Select(g => $"{Say.Time(g.Start.ToInstant(), evidence.Zone)} to {Say.Time(g.End.ToInstant(), evidence.Zone)}: {Why(g.Why)}.")]);
+                ? Phrase.Of("Name a column with relative humidity and one with air temperature for this house in the nursery file, or fit the sensor.")
+                : Phrase.Of("See the gaps under sensors: import the exports that are missing, or have the logger or sensor looked at."),
+            Phrase.Of("Hours without data are not counted as safe: they are not counted at all."),
+            [.. evidence.Coverage.Gaps.Take(10).Select(g => Phrase.Of($"{Say.Time(g.Start.ToInstant(), evidence.Zone)} to {Say.Time(g.End.ToInstant(), evidence.Zone)}: {Why(g.Why)}."))]);
     }
 
     private static string Why(string why) => why switch
     {
-        "noReadings" => "no readings",
-        "missingValue" => "rows without a value",
-        _ => "values that failed their checks",
+        "noReadings" => Phrase.Of("no readings"),
+        "missingValue" => Phrase.Of("rows without a value"),
+        _ => Phrase.Of("values that failed their checks"),
     };
 }

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Advice;
@@ -9,6 +10,8 @@ namespace ClimateLens.Analysis.Advice;
 /// </summary>
 internal static class UnexplainedRisk
 {
+    public const string Id = "riskHours";
+
     private const int LeastHours = 4;
 
     public static Candidate? Of(Evidence evidence)
@@ -20,11 +23,11 @@ internal static class UnexplainedRisk
         }
 
         return new Candidate(
-            "riskHours",
+            Id,
             risk,
-            $"{Say.Count(risk, "risk hour")} this week, {Without(evidence)}.",
-            "Look at the hours named below: what was open, shut, wet or cold then?",
-            "A risk hour says that leaves were near the dew point at a temperature that suits grey mould, not that plants fell ill.",
+            Phrase.Of($"{Say.Count(risk, "risk hour")} this week, {Without(evidence)}."),
+            Phrase.Of("Look at the hours named below: what was open, shut, wet or cold then?"),
+            Phrase.Of("A risk hour says that leaves were near the dew point at a temperature that suits grey mould, not that plants fell ill."),
             [.. Stretches(evidence)]);
     }
 
@@ -32,15 +35,15 @@ internal static class UnexplainedRisk
     private static string Without(Evidence evidence)
     {
         int judged = evidence.JudgedNights.Count();
-        return judged == evidence.Nights.Length ? "without late watering over the leaves and without a long humid night beside them"
-            : judged == 0 ? "without late watering over the leaves beside them; no night has enough data to be judged"
-            : $"without late watering over the leaves beside them; none of the {Say.Count(judged, "night")} with enough data had 6 or more humid hours, {evidence.Nights.Length - judged} could not be judged";
+        return judged == evidence.Nights.Length ? Phrase.Of("without late watering over the leaves and without a long humid night beside them")
+            : judged == 0 ? Phrase.Of("without late watering over the leaves beside them; no night has enough data to be judged")
+            : Phrase.Of($"without late watering over the leaves beside them; none of the {Say.Count(judged, "night")} with enough data had 6 or more humid hours, {evidence.Nights.Length - judged} could not be judged");
     }
 
     private static IEnumerable<string> Stretches(Evidence evidence) => Runs(evidence).Select(r =>
     {
         Instant from = evidence.Risk.Hours.StartOf(r.Start), to = evidence.Risk.Hours.StartOf(r.End);
-        return $"{Say.Time(from, evidence.Zone)} to {Say.Clock(to, evidence.Zone)}: {Say.Count(r.End - r.Start, "risk hour")}.";
+        return Phrase.Of($"{Say.Time(from, evidence.Zone)} to {Say.Clock(to, evidence.Zone)}: {Say.Count(r.End - r.Start, "risk hour")}.");
     });
 
     private static IEnumerable<(int Start, int End)> Runs(Evidence evidence)

@@ -1,6 +1,6 @@
-using System.Globalization;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -26,16 +26,16 @@ internal static class WaterOnHotLeaves
         return hot.Length == 0 ? null : new Candidate(
             Id,
             hot.Length / 2.0,
-            $"{Say.Count(hot.Length, "watering")} over the leaves fell on leaves of {Say.Number(HotC)} °C or more, or in sun of {Say.Number(StrongSunWm2)} W/m² or more over the crop: leaves may scorch, with feed in the water above all.",
-            "Water over the leaves before the sun is on them, or keep water off them; rinse feed off with clear water.",
-            "Common practice, no source, limits too: a caution, not a verdict. Leaf temperature by the model is good to about a kelvin at night and less by day.",
+            Phrase.Of($"{Say.Count(hot.Length, "watering")} over the leaves fell on leaves of {Say.Number(HotC)} °C or more, or in sun of {Say.Number(StrongSunWm2)} W/m² or more over the crop: leaves may scorch, with feed in the water above all."),
+            Phrase.Of("Water over the leaves before the sun is on them, or keep water off them; rinse feed off with clear water."),
+            Phrase.Of("Common practice, no source, limits too: a caution, not a verdict. Leaf temperature by the model is good to about a kelvin at night and less by day."),
             [.. hot.Take(MostFacts).Select(w => Fact(evidence, w))]);
     }
 
     private static string Fact(Evidence evidence, Watering w)
     {
-        string leaf = w.LeafTemperatureC is double c ? string.Create(CultureInfo.InvariantCulture, $"leaves at {c:0} °C") : "leaf temperature not known";
-        string sun = w.SunOverCropWm2 is double watt ? string.Create(CultureInfo.InvariantCulture, $", sun over the crop {watt:0} W/m²") : ", sun not known";
-        return $"{Say.Time(w.Start.ToInstant(), evidence.Zone)}{(w.Bench.Length == 0 ? "" : $", bench {w.Bench}")}: {leaf}{sun}.";
+        string leaf = w.LeafTemperatureC is double c ? Phrase.Of($"leaves at {c:0} °C") : Phrase.Of("leaf temperature not known");
+        string sun = w.SunOverCropWm2 is double watt ? Phrase.Of($", sun over the crop {watt:0} W/m²") : Phrase.Of(", sun not known");
+        return $"{Say.Time(w.Start.ToInstant(), evidence.Zone)}{(w.Bench.Length == 0 ? "" : Phrase.Of($", bench {w.Bench}"))}: {leaf}{sun}.";
     }
 }

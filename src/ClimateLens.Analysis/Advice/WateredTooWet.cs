@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Advice;
@@ -21,9 +22,9 @@ internal static class WateredTooWet
             : new Candidate(
                 Id,
                 Standing.Habit,
-                $"{wet.Length} of {Say.Count(seen, "watering")} with a pot check shortly before fell on pots that were still wet.",
-                "Lift a few pots before watering; a bench near the upper end of the band can wait.",
-                "Common practice, no source: pots that are never let dry to the middle of the band keep roots wet and the house humid. Still wet is half a level below the upper end of the band or above.",
-                [.. wet.Take(MostFacts).Select(w => $"{RootSignals.BenchName(w.Bench)}, {TimeWords.Moment(w.Start)}: level {Say.Number(w.Level, 1)} {Say.Number(w.HoursBefore, 1)} h before.")]);
+                Phrase.Of($"{wet.Length} of {Say.Count(seen, "watering")} with a pot check shortly before fell on pots that were still wet."),
+                Phrase.Of("Lift a few pots before watering; a bench near the upper end of the band can wait."),
+                Phrase.Of("Common practice, no source: pots that are never let dry to the middle of the band keep roots wet and the house humid. Still wet is half a level below the upper end of the band or above."),
+                [.. wet.Take(MostFacts).Select(w => Phrase.Of($"{RootSignals.BenchName(w.Bench)}, {TimeWords.Moment(w.Start)}: level {Say.Number(w.Level, 1)} {Say.Number(w.HoursBefore, 1)} h before."))]);
     }
 }

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Advice;
 
@@ -15,9 +16,9 @@ internal static class WetAtDusk
             ? new Candidate(
                 Id,
                 Standing.Habit,
-                $"{band.LateWet} of {Say.Count(band.LateChecks, "pot check")} late in the day found pots at level {Say.Number(band.High)} or wetter.",
-                "Water early enough that pots go into the night below the upper end of the band.",
-                "Common practice, no source. The band is the nursery file's, or 2 to 4 where it sets none.",
-                [$"Band {Say.Number(band.Low)} to {Say.Number(band.High)}; of all {band.Checks} checks {band.Wetter} were above it and {band.Drier} below."])
+                Phrase.Of($"{band.LateWet} of {Say.Count(band.LateChecks, "pot check")} late in the day found pots at level {Say.Number(band.High)} or wetter."),
+                Phrase.Of("Water early enough that pots go into the night below the upper end of the band."),
+                Phrase.Of("Common practice, no source. The band is the nursery file's, or 2 to 4 where it sets none."),
+                [Phrase.Of($"Band {Say.Number(band.Low)} to {Say.Number(band.High)}; of all {band.Checks} checks {band.Wetter} were above it and {band.Drier} below.")])
             : null;
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Records;
 using NodaTime;
 
@@ -28,6 +29,6 @@ internal static class KeptRecords
     {
         int own = times.Count(t => input.Period.Contains(t));
         int days = (int)(input.Period.End - times.Max()).TotalDays;
-        return new(own, own > 0 ? "" : $"none in this period; the last one {Say.Count(days, "day")} before its end");
+        return new(own, own > 0 ? "" : Phrase.Of($"none in this period; the last one {Say.Count(days, "day")} before its end"));
     }
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.WateringEvents;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Matching;
@@ -51,10 +52,10 @@ internal sealed class AlikeHours
     private List<MatchCovariate> Covariates()
     {
         double[] hour = [.. Enumerable.Range(0, All.Steps).Select(i => Axis.StartOf(i).InZone(Axis.Zone).TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerHour)];
-        List<MatchCovariate> covariates = [new("hour of the day", CovariateKind.HourOfDay, hour), new("humidity outside", CovariateKind.Throughout, All.OutsideGm3)];
-        Add("sun", CovariateKind.Throughout, All.SunWm2);
-        Add("wind", CovariateKind.Throughout, All.WindMs);
-        Add("vents", CovariateKind.Before, All.Vent);
+        List<MatchCovariate> covariates = [new(Phrase.Of("hour of the day"), CovariateKind.HourOfDay, hour), new(Phrase.Of("humidity outside"), CovariateKind.Throughout, All.OutsideGm3)];
+        Add(Phrase.Of("sun"), CovariateKind.Throughout, All.SunWm2);
+        Add(Phrase.Of("wind"), CovariateKind.Throughout, All.WindMs);
+        Add(Phrase.Of("vents"), CovariateKind.Before, All.Vent);
         return covariates;
 
         void Add(string name, CovariateKind kind, ReadOnlyMemory<double> values)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Science.Balance;
 using ClimateLens.Science.Matching;
 using Interval = ClimateLens.Science.Statistics.Interval;
@@ -82,32 +83,32 @@ internal static class CauseReports
     {
         if (!terms.Vent)
         {
-            yield return "Vent position is not logged: all exchange with the outside is one number, and what more venting would do cannot be told.";
+            yield return Phrase.Of("Vent position is not logged: all exchange with the outside is one number, and what more venting would do cannot be told.");
         }
 
         if (!terms.Wind)
         {
-            yield return "Wind is not logged: windy and still hours exchange alike.";
+            yield return Phrase.Of("Wind is not logged: windy and still hours exchange alike.");
         }
 
         if (!terms.Sun)
         {
-            yield return "No light or radiation is logged: transpiration follows the dryness of the air alone.";
+            yield return Phrase.Of("No light or radiation is logged: transpiration follows the dryness of the air alone.");
         }
 
         if (!terms.Cover)
         {
-            yield return "Ground cover is not known: the crop counts as it is on the whole.";
+            yield return Phrase.Of("Ground cover is not known: the crop counts as it is on the whole.");
         }
 
         if (!terms.CoverTemperature)
         {
-            yield return "The temperature of the cover cannot be worked out: dew on it hides in the exchange.";
+            yield return Phrase.Of("The temperature of the cover cannot be worked out: dew on it hides in the exchange.");
         }
 
         if (!terms.LeafWatering)
         {
-            yield return "No watering over the leaves fell into the weeks before: what one does to the humidity could not be fitted.";
+            yield return Phrase.Of("No watering over the leaves fell into the weeks before: what one does to the humidity could not be fitted.");
         }
     }
 

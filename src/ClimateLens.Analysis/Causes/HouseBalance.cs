@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Science.Balance;
 
 namespace ClimateLens.Analysis.Causes;
@@ -33,14 +34,14 @@ internal sealed record HouseBalance(BalanceInputs Inputs, BalanceFit Fit, HeldOu
     public static string? WhyNot(HousePeriod? before, HouseBalance? balance)
     {
         double days = before is null ? 0 : (before.Frame.Axis.End - before.Frame.Axis.Start).TotalDays;
-        return days < FewestDays ? $"Readings begin only {Text.Say.Number(Math.Floor(days))} days before the period; the house balance takes {FewestDays} to be fitted."
+        return days < FewestDays ? Phrase.Of($"Readings begin only {Text.Say.Number(Math.Floor(days))} days before the period; the house balance takes {FewestDays} to be fitted.")
             : balance!.Fit.Problem switch
             {
-                BalanceProblem.NoOutsideHumidity => "The house balance needs temperature and humidity outside: without them nobody can tell what left the house. A weather station in the nursery file, even one nearby, would tell.",
-                BalanceProblem.NoHouseAir => "The house balance needs air temperature and humidity of the house in the weeks before.",
-                BalanceProblem.TooLittle => $"Fewer than {BalanceFit.FewestDays} days of the weeks before have humidity inside and outside together.",
-                _ when balance.Score is null => "No day could be held out to see what the house balance is worth.",
-                _ when !balance.Score.HasSkill => $"The house balance does not foretell days that it has not seen better than a plain guess: its skill is {Text.Say.Number(Math.Round(balance.Score.Persistence.Skill, 2))} over the day before and {Text.Say.Number(Math.Round(balance.Score.DailyCurve.Skill, 2))} over the mean day (1 is perfect, 0 no better). Vent position in the export, or a sensor that is trusted more, would help.",
+                BalanceProblem.NoOutsideHumidity => Phrase.Of("The house balance needs temperature and humidity outside: without them nobody can tell what left the house. A weather station in the nursery file, even one nearby, would tell."),
+                BalanceProblem.NoHouseAir => Phrase.Of("The house balance needs air temperature and humidity of the house in the weeks before."),
+                BalanceProblem.TooLittle => Phrase.Of($"Fewer than {BalanceFit.FewestDays} days of the weeks before have humidity inside and outside together."),
+                _ when balance.Score is null => Phrase.Of("No day could be held out to see what the house balance is worth."),
+                _ when !balance.Score.HasSkill => Phrase.Of($"The house balance does not foretell days that it has not seen better than a plain guess: its skill is {Text.Say.Number(Math.Round(balance.Score.Persistence.Skill, 2))} over the day before and {Text.Say.Number(Math.Round(balance.Score.DailyCurve.Skill, 2))} over the mean day (1 is perfect, 0 no better). Vent position in the export, or a sensor that is trusted more, would help."),
                 _ => null,
             };
     }

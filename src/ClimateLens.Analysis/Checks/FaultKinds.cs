@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Checks;
 
@@ -21,14 +22,14 @@ internal static class FaultKinds
         bool Hardly(int i) => flags.Found(QualityCheck.AttenuatedSignal, i);
         (Func<int, bool> Is, string Words)[] kinds =
         [
-            (i => flags.Found(QualityCheck.Zero, i), "values are 0 as from an instrument without power"),
-            (i => flags.Found(QualityCheck.GrossRange, i), "values lie outside the usual or possible range"),
-            (i => flags.Found(QualityCheck.UnitChange, i), "their unit seems to change"),
-            (i => Stood(i) && !IsFull(i), "values stood still"),
-            (i => (Stood(i) || Hardly(i)) && IsFull(i), $"values stayed at or above {Say.Number(SeriesChecks.SaturatedPct)} % (condensing air or a saturated sensor)"),
-            (i => Hardly(i) && !Stood(i) && !IsFull(i), "values hardly moved for a day"),
-            (i => flags.Found(QualityCheck.Spike, i) || flags.Found(QualityCheck.RateOfChange, i), "values jumped"),
-            (i => flags.Found(QualityCheck.WetOverDry, i), "values lie above the air temperature"),
+            (i => flags.Found(QualityCheck.Zero, i), Phrase.Of("values are 0 as from an instrument without power")),
+            (i => flags.Found(QualityCheck.GrossRange, i), Phrase.Of("values lie outside the usual or possible range")),
+            (i => flags.Found(QualityCheck.UnitChange, i), Phrase.Of("their unit seems to change")),
+            (i => Stood(i) && !IsFull(i), Phrase.Of("values stood still")),
+            (i => (Stood(i) || Hardly(i)) && IsFull(i), Phrase.Of($"values stayed at or above {Say.Number(SeriesChecks.SaturatedPct)} % (condensing air or a saturated sensor)")),
+            (i => Hardly(i) && !Stood(i) && !IsFull(i), Phrase.Of("values hardly moved for a day")),
+            (i => flags.Found(QualityCheck.Spike, i) || flags.Found(QualityCheck.RateOfChange, i), Phrase.Of("values jumped")),
+            (i => flags.Found(QualityCheck.WetOverDry, i), Phrase.Of("values lie above the air temperature")),
         ];
         return kinds.Where(kind => steps.Any(kind.Is)).Select(kind => kind.Words);
     }

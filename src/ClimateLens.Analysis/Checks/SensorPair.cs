@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Checks;
@@ -34,10 +35,10 @@ internal sealed record SensorPair(Series Main, Series Other, int Steps, double M
     /// <summary>"two humidity sensors differ by 7.0 % on average, ...".</summary>
     public string Sentence()
     {
-        string kind = Main.Channel.Quantity == Quantity.RelativeHumidity ? "humidity" : "temperature";
+        string kind = Main.Channel.Quantity == Quantity.RelativeHumidity ? Phrase.Of("humidity") : Phrase.Of("temperature");
         return Disagrees
-            ? $"two {kind} sensors differ by {Amount(Math.Abs(Mean))} on average, more than their {Accuracy} allows; the review uses {Named(Main)}"
-            : $"two {kind} sensors part by more than their {Accuracy} allows on {Say.Count(Days.Count(d => d.InPeriod), "day")}; the review uses {Named(Main)}";
+            ? Phrase.Of($"two {kind} sensors differ by {Amount(Math.Abs(Mean))} on average, more than their {Accuracy} allows; the review uses {Named(Main)}")
+            : Phrase.Of($"two {kind} sensors part by more than their {Accuracy} allows on {Say.Count(Days.Count(d => d.InPeriod), "day")}; the review uses {Named(Main)}");
     }
 
     /// <summary>All pairs of main air temperature and humidity that have an hour of steps in common.</summary>
@@ -81,7 +82,7 @@ internal sealed record SensorPair(Series Main, Series Other, int Steps, double M
             .Aggregate(period with { Notes = notes }, (sofar, f) => sofar.With(f.Key, QualityCheck.SensorPair, f.Value));
     }
 
-    private string Accuracy => Stated ? "stated accuracy" : "accuracy (in part assumed)";
+    private string Accuracy => Stated ? Phrase.Of("stated accuracy") : Phrase.Of("accuracy (in part assumed)");
 
     private static void Doubt(HousePeriod period, Dictionary<ColumnKey, QualityFlag[]> flags, ColumnKey key, PartedDay day)
     {
@@ -98,22 +99,23 @@ internal sealed record SensorPair(Series Main, Series Other, int Steps, double M
         }
     }
 
-    private string Note(int sign, Series than)
+    /// <summary>What is said of one of the two: of the main one with sign 1, of the other with −1.</summary>
+    internal string Note(int sign, Series than)
     {
-        string allowed = $"more than the {Accuracy} of the two allows ({Amount(Allowed)})";
+        string allowed = Phrase.Of($"more than the {Accuracy} of the two allows ({Amount(Allowed)})");
         if (Disagrees)
         {
-            return $"Reads {Amount(Math.Abs(Mean))} {(sign * Mean > 0 ? "more" : "less")} than {Named(than)} on average, over {Say.Count(Steps, "step")}: {allowed}.";
+            return Phrase.Of($"Reads {Amount(Math.Abs(Mean))} {(sign * Mean > 0 ? Phrase.Of("more") : Phrase.Of("less"))} than {Named(than)} on average, over {Say.Count(Steps, "step")}: {allowed}.");
         }
 
         PartedDay most = Days.Where(d => d.InPeriod).MaxBy(d => Math.Abs(d.Mean));
-        return $"Reads otherwise than {Named(than)} on {Say.Count(Days.Count(d => d.InPeriod), "day")} of the period, by up to {Amount(Math.Abs(most.Mean))} {(sign * most.Mean > 0 ? "more" : "less")} over a day: {allowed}.";
+        return Phrase.Of($"Reads otherwise than {Named(than)} on {Say.Count(Days.Count(d => d.InPeriod), "day")} of the period, by up to {Amount(Math.Abs(most.Mean))} {(sign * most.Mean > 0 ? Phrase.Of("more") : Phrase.Of("less"))} over a day: {allowed}.");
     }
 
     private string Amount(double value) => Say.Number(value, 1) + (Main.Channel.Quantity == Quantity.RelativeHumidity ? " %" : " K");
 
     private static string Named(Series series)
-        => series.Sensor.Length > 0 ? $"\"{series.Sensor}\" of export \"{series.Source}\"" : $"export \"{series.Source}\"";
+        => series.Sensor.Length > 0 ? Phrase.Of($"\"{series.Sensor}\" of export \"{series.Source}\"") : Phrase.Of($"export \"{series.Source}\"");
 
     private static SensorPair? Compare(HousePeriod period, Series ruling, ColumnKey mainKey, Series other)
     {

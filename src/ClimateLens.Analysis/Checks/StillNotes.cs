@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
@@ -20,19 +21,19 @@ internal static class StillNotes
         TimeAxis axis = period.Frame.Axis;
         if (saturated > 0)
         {
-            yield return $"{Say.Hours(axis.Step * saturated)} at or above {Say.Number(SeriesChecks.SaturatedPct)} % without moving: condensing air or a saturated sensor, the data cannot tell; used, and counted as doubtful.";
+            yield return Phrase.Of($"{Say.Hours(axis.Step * saturated)} at or above {Say.Number(SeriesChecks.SaturatedPct)} % without moving: condensing air or a saturated sensor, the data cannot tell; used, and counted as doubtful.");
         }
 
         if (Longest(period, i => Stood(i) && !IsFull(i)) is (Duration stood, string from))
         {
-            yield return $"Did not move for {Say.Hours(stood)} from {from}: it may be stuck.";
+            yield return Phrase.Of($"Did not move for {Say.Hours(stood)} from {from}: it may be stuck.");
         }
 
         if (Longest(period, i => Hardly(i) && !Stood(i) && !IsFull(i)) is (Duration hardly, string since))
         {
             string unit = Units.Difference(series.Channel.Quantity);
             string least = Say.Number(series.Channel.LeastDailyRange) + (series.Channel.LeastDailyRange == 1 ? unit.TrimEnd('s') : unit);
-            yield return $"Moved by less than {least} a day for {Say.Hours(hardly)} from {since}: it may be stuck, covered or no longer in the air; used, and counted as doubtful.";
+            yield return Phrase.Of($"Moved by less than {least} a day for {Say.Hours(hardly)} from {since}: it may be stuck, covered or no longer in the air; used, and counted as doubtful.");
         }
     }
 

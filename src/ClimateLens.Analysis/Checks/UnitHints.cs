@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Checks;
 
@@ -42,12 +43,12 @@ internal static class UnitHints
         return series.Channel.Name switch
         {
             _ when series.Channel.Quantity == Quantity.RelativeHumidity && used.Length >= fewest && used.Max() <= LargestFraction
-                => "looks like a fraction: unit = \"1\"",
+                => Phrase.Of("looks like a fraction: unit = \"1\""),
             // Over all values: most Fahrenheit readings of a greenhouse fail the range of Celsius.
             "airTemperature" when logged.Length >= fewest && logged[logged.Length / 2] is >= LowestFahrenheit and <= HighestFahrenheit
-                => "looks like degrees Fahrenheit: unit = \"[degF]\"",
+                => Phrase.Of("looks like degrees Fahrenheit: unit = \"[degF]\""),
             "vapourPressureDeficit" when used.Length >= fewest && used.Max() < NearZeroKPa
-                => $"stays near zero day and night (under {Say.Number(NearZeroKPa)} kPa): check the unit",
+                => Phrase.Of($"stays near zero day and night (under {Say.Number(NearZeroKPa)} kPa): check the unit"),
             _ => null,
         };
     }

@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery.Channels.Changes;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 using NodaTime.Text;
@@ -49,10 +50,10 @@ internal static class UnitShift
             DateTimeZone zone = period.Input.Nursery.Exports.FirstOrDefault(e => e.Kind is null && e.Name == series.Source && e.House == series.House)?.Time.Zone ?? period.Frame.Axis.Zone;
             string from = LocalDateTimePattern.GeneralIso.Format(at.InZone(zone).LocalDateTime);
             string mend = change.IsAfter
-                ? $"unitChanges = [{{ from = {from}, unit = \"{change.Unit.Code}\" }}]"
-                : $"unit = \"{change.Unit.Code}\" and unitChanges = [{{ from = {from}, unit = \"{declared}\" }}]";
-            string side = change.IsAfter ? "From" : "Until";
-            yield return $"{side} {Say.Time(at, period.Frame.Axis.Zone)} the values look as if they were in {change.Unit.Code}, not in {declared}: used as they are, and counted as doubtful. If so, write {mend} for this column.";
+                ? Phrase.Of($"unitChanges = [{{ from = {from}, unit = \"{change.Unit.Code}\" }}]")
+                : Phrase.Of($"unit = \"{change.Unit.Code}\" and unitChanges = [{{ from = {from}, unit = \"{declared}\" }}]");
+            string side = change.IsAfter ? Phrase.Of("From") : Phrase.Of("Until");
+            yield return Phrase.Of($"{side} {Say.Time(at, period.Frame.Axis.Zone)} the values look as if they were in {change.Unit.Code}, not in {declared}: used as they are, and counted as doubtful. If so, write {mend} for this column.");
         }
     }
 

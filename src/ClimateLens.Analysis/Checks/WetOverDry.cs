@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Checks;
@@ -61,7 +62,7 @@ internal static class WetOverDry
         HousePeriod flagged = period.With(wet.Key, QualityCheck.WetOverDry, flags);
         return doubtful == 0 ? flagged : flagged with
         {
-            Notes = flagged.Notes.With(wet.Key, $"{Say.Count(doubtful, "step")} above the air temperature of \"{dry.Source}\", by up to {Say.Number(highest, 1)} K, which cannot be; the two may differ by {Say.Number(allowed, 1)} K. Above {Say.Number(2 * allowed, 1)} K not used."),
+            Notes = flagged.Notes.With(wet.Key, Phrase.Of($"{Say.Count(doubtful, "step")} above the air temperature of \"{dry.Source}\", by up to {Say.Number(highest, 1)} K, which cannot be; the two may differ by {Say.Number(allowed, 1)} K. Above {Say.Number(2 * allowed, 1)} K not used.")),
         };
     }
 

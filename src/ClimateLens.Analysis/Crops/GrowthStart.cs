@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Science.Canopy;
 using NodaTime;
@@ -20,7 +21,7 @@ internal sealed record GrowthStart(LocalDate Date, GrowthPrior Prior, string Ass
     {
         GrowthPrior prior = GrowthPrior.Of(crop.Species) ?? GrowthPrior.AnyPotCrop;
         string assumption = GrowthPrior.Of(crop.Species) is null
-            ? $"No growth numbers are known for {(crop.Species.Length == 0 ? "this crop" : crop.Species)}: those of a pot crop of any kind are taken, with a very wide range."
+            ? Phrase.Of($"No growth numbers are known for {(crop.Species.Length == 0 ? Phrase.Of("this crop") : crop.Species)}: those of a pot crop of any kind are taken, with a very wide range.")
             : "";
         bool fromPinch = prior.CountedFrom == "pinch";
         if ((fromPinch ? crop.Pinched : crop.Potted) is LocalDate known)
@@ -29,9 +30,9 @@ internal sealed record GrowthStart(LocalDate Date, GrowthPrior Prior, string Ass
         }
 
         LocalDate? guessed = fromPinch ? crop.Potted?.PlusDays(DaysToPinch) : crop.Pinched?.PlusDays(-DaysToPinch);
-        string missing = fromPinch ? $"The pinch is taken to be {DaysToPinch} days after potting" : $"Potting is taken to be {DaysToPinch} days before the pinch";
+        string missing = fromPinch ? Phrase.Of($"The pinch is taken to be {DaysToPinch} days after potting") : Phrase.Of($"Potting is taken to be {DaysToPinch} days before the pinch");
         return guessed is LocalDate date
-            ? new(date, prior with { HalfwayErrorDays = double.Hypot(prior.HalfwayErrorDays, PinchErrorDays) }, $"{missing} (common practice, no source). {assumption}".TrimEnd())
+            ? new(date, prior with { HalfwayErrorDays = double.Hypot(prior.HalfwayErrorDays, PinchErrorDays) }, Phrase.Of($"{missing} (common practice, no source). {assumption}").TrimEnd())
             : null;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Science.Leaf;
 using ClimateLens.Science.Psychrometrics;
 using ClimateLens.Science.Quantities;
@@ -44,14 +45,14 @@ internal static class CoverAbove
 
         (Glazing glazing, string kind) = GlazingOf(period.Input.House.Glazing);
         CoverTemperature.RadiatingC(weather, glazing, above);
-        string[] told = ["Outside temperature", .. humidity is null ? (string[])[] : ["humidity"], .. wind is null ? (string[])[] : ["wind"], .. screen is null ? (string[])[] : ["screen position"]];
+        string[] told = [Phrase.Of("Outside temperature"), .. humidity is null ? (string[])[] : [Phrase.Of("humidity")], .. wind is null ? (string[])[] : [Phrase.Of("wind")], .. screen is null ? (string[])[] : [Phrase.Of("screen position")]];
         FoliageBasis known = basis
             .AndMeasured($"{Text.Say.List(told)}.")
-            .AndModelled("The temperature of the cover over the crop: from outside temperature, sky, wind, sun and the dew on it (error 2 K).")
-            .AndAssumed(humidity is null ? "A sky halfway between clear and overcast." : "A sky half clouded.");
-        known = wind is null ? known.AndAssumed("A wind of 2 m/s: none is logged.") : known;
-        known = screen is null ? known.AndAssumed("No screen closed at night: none is logged. A closed screen keeps leaves warmer.") : known;
-        known = period.Input.House.Glazing.Length == 0 ? known.AndAssumed($"A cover of {kind}: the nursery file names none (glazing).") : known.AndMeasured($"Cover of {kind}, from the nursery file.");
+            .AndModelled(Phrase.Of("The temperature of the cover over the crop: from outside temperature, sky, wind, sun and the dew on it (error 2 K)."))
+            .AndAssumed(humidity is null ? Phrase.Of("A sky halfway between clear and overcast.") : Phrase.Of("A sky half clouded."));
+        known = wind is null ? known.AndAssumed(Phrase.Of("A wind of 2 m/s: none is logged.")) : known;
+        known = screen is null ? known.AndAssumed(Phrase.Of("No screen closed at night: none is logged. A closed screen keeps leaves warmer.")) : known;
+        known = period.Input.House.Glazing.Length == 0 ? known.AndAssumed(Phrase.Of($"A cover of {kind}: the nursery file names none (glazing).")) : known.AndMeasured(Phrase.Of($"Cover of {kind}, from the nursery file."));
         return (above, known);
     }
 
@@ -73,10 +74,10 @@ internal static class CoverAbove
 
     private static (Glazing Glazing, string Words) GlazingOf(string name) => name switch
     {
-        "twinPane" => (Glazing.TwinPane, "two panes or twin-wall sheet"),
-        "film" => (Glazing.ThermicFilm, "one film"),
-        "doubleFilm" => (Glazing.DoubleThermicFilm, "two films"),
-        _ => (Glazing.SingleGlass, "one pane of glass"),
+        "twinPane" => (Glazing.TwinPane, Phrase.Of("two panes or twin-wall sheet")),
+        "film" => (Glazing.ThermicFilm, Phrase.Of("one film")),
+        "doubleFilm" => (Glazing.DoubleThermicFilm, Phrase.Of("two films")),
+        _ => (Glazing.SingleGlass, Phrase.Of("one pane of glass")),
     };
 
     private static double Or(double? value, double usual) => value is double known && double.IsFinite(known) ? known : usual;

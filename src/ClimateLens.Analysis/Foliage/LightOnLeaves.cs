@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Science.Canopy;
 
 namespace ClimateLens.Analysis.Foliage;
@@ -42,17 +43,17 @@ internal static class LightOnLeaves
     {
         if (UsedSeries.Of(period, "insideRadiation") is double[] inside)
         {
-            return (Scaled(inside, 1), basis.AndMeasured("Sun: radiation inside the house."));
+            return (Scaled(inside, 1), basis.AndMeasured(Phrase.Of("Sun: radiation inside the house.")));
         }
 
         if (UsedSeries.Of(period, "ppfd") is double[] ppfd)
         {
-            return (Scaled(ppfd, 1 / MicromolPerJoule), basis.AndMeasured("Sun: light at the crop."));
+            return (Scaled(ppfd, 1 / MicromolPerJoule), basis.AndMeasured(Phrase.Of("Sun: light at the crop.")));
         }
 
         if (UsedSeries.Of(period, "illuminance") is double[] lux)
         {
-            return (Scaled(lux, 1 / LumenPerWatt), basis.AndMeasured("Sun: light intensity."));
+            return (Scaled(lux, 1 / LumenPerWatt), basis.AndMeasured(Phrase.Of("Sun: light intensity.")));
         }
 
         if (UsedSeries.Of(period, "globalRadiation") is double[] outside)
@@ -64,7 +65,7 @@ internal static class LightOnLeaves
                 inHouse[i] *= double.IsNaN(screen[i]) ? 1 : 1 - (ScreenTakes * screen[i] / 100);
             }
 
-            return (inHouse, basis.AndMeasured("Sun: radiation outside.").AndAssumed("Six tenths of the sun outside reach the crop, four tenths less of it under a closed screen (common practice, no source)."));
+            return (inHouse, basis.AndMeasured(Phrase.Of("Sun: radiation outside.")).AndAssumed(Phrase.Of("Six tenths of the sun outside reach the crop, four tenths less of it under a closed screen (common practice, no source).")));
         }
 
         double[] nothing = new double[period.Frame.Axis.Count];

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.WateringEvents;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
@@ -34,7 +35,7 @@ internal static class WaterOnLeaves
             }
         }
 
-        FoliageBasis known = any ? basis.AndAssumed("A watering over the leaves fills them with all that they hold, on every bench (common practice, no source).") : basis;
+        FoliageBasis known = any ? basis.AndAssumed(Phrase.Of("A watering over the leaves fills them with all that they hold, on every bench (common practice, no source).")) : basis;
         if (UsedSeries.Of(period, "fogLine") is double[] fog)
         {
             double anStep = FogMmPerHour * axis.Step.TotalHours;
@@ -43,7 +44,7 @@ internal static class WaterOnLeaves
                 water[i] += fog[i] > 0 ? anStep * fog[i] : 0;
             }
 
-            known = known.AndMeasured("Fog line.").AndAssumed("A running fog line puts 0.1 mm an hour onto the leaves (no source).");
+            known = known.AndMeasured(Phrase.Of("Fog line.")).AndAssumed(Phrase.Of("A running fog line puts 0.1 mm an hour onto the leaves (no source)."));
         }
 
         return (water, known);

@@ -1,7 +1,7 @@
-using System.Globalization;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Gridding;
 
@@ -19,7 +19,7 @@ internal static class CounterNotes
                 bool InPeriod(int row) => item.Batch.UtcMicros[row] > from && item.Batch.UtcMicros[row] <= to;
                 double sum = Enumerable.Range(0, counter.Values.Length).Where(row => InPeriod(row) && double.IsFinite(counter.Values[row])).Sum(row => counter.Values[row]);
                 string falls = Falls([.. counter.Events.Where(e => InPeriod(e.Row)).Select(e => e.Event)]);
-                notes = notes.With(item.Series.Key, $"A counter: {Say.Number(Math.Round(sum, 2))}{Units.Symbol(item.Series.Channel.Quantity)} in the period{falls}.");
+                notes = notes.With(item.Series.Key, Phrase.Of($"A counter: {Say.Number(Math.Round(sum, 2))}{Units.Symbol(item.Series.Channel.Quantity)} in the period{falls}."));
             }
         }
 
@@ -31,9 +31,9 @@ internal static class CounterNotes
         string Times(CounterEvent what, string words)
         {
             int count = events.Count(e => e == what);
-            return count == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"; {words} {(count == 1 ? "once" : $"{count} times")}");
+            return count == 0 ? "" : Phrase.Of($"; {words} {(count == 1 ? Phrase.Of("once") : Phrase.Of($"{count} times"))}");
         }
 
-        return Times(CounterEvent.Reset, "it began anew") + Times(CounterEvent.Rollover, "it ran over its last digit") + Times(CounterEvent.Backwards, "it fell by a little, which is no amount,");
+        return Times(CounterEvent.Reset, Phrase.Of("it began anew")) + Times(CounterEvent.Rollover, Phrase.Of("it ran over its last digit")) + Times(CounterEvent.Backwards, Phrase.Of("it fell by a little, which is no amount,"));
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Gridding;
@@ -72,10 +73,10 @@ internal static class JoinedSources
         {
             if (taken[i] > 0)
             {
-                notes = notes.With(sources[0].Key, $"{Say.Count(taken[i], "step")} filled in from export \"{sources[i].Source}\".");
+                notes = notes.With(sources[0].Key, Phrase.Of($"{Say.Count(taken[i], "step")} filled in from export \"{sources[i].Source}\"."));
             }
 
-            notes = notes.With(sources[i].Key, $"Used where export \"{sources[0].Source}\" has nothing usable: {Say.Count(taken[i], "step")}.");
+            notes = notes.With(sources[i].Key, Phrase.Of($"Used where export \"{sources[0].Source}\" has nothing usable: {Say.Count(taken[i], "step")}."));
         }
 
         return notes;

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Learned;
 
@@ -21,6 +22,6 @@ public static class LearnedRates
     public const double ShiftsOfHundredWeeksAtFirst = 12;
 
     /// <summary>The rates in a sentence.</summary>
-    public static string Sentence { get; } =
-        $"On simulated weeks without a fault it called up to {Say.Number(SuspectOfThousand)} of 1,000 values suspect, some value in up to {Say.Number(SuspectWeeksOfHundred)} of 100 weeks, and in up to {Say.Number(ShiftsOfHundredWeeks)} of 100 weeks ({Say.Number(ShiftsOfHundredWeeksAtFirst)} with only three weeks to learn from) said that a sensor had shifted; real houses will differ.";
+    public static string Sentence =>
+        Phrase.Of($"On simulated weeks without a fault it called up to {Say.Number(SuspectOfThousand)} of 1,000 values suspect, some value in up to {Say.Number(SuspectWeeksOfHundred)} of 100 weeks, and in up to {Say.Number(ShiftsOfHundredWeeks)} of 100 weeks ({Say.Number(ShiftsOfHundredWeeksAtFirst)} with only three weeks to learn from) said that a sensor had shifted; real houses will differ.");
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Moisture;
 
@@ -35,8 +36,8 @@ internal static class HouseHumidity
 
         double[] derived = new double[temperatureC.Length];
         HumidityFrom.Channel(from.Channel.Name, temperatureC, Quality.Used(period.Frame, from.Key), period.Input.Nursery.ElevationM, derived);
-        string how = from.Channel.Name == "wetBulbTemperature" ? " as of an aspirated (ventilated) psychrometer" : "";
-        string note = $"No relative humidity is logged: it was derived from this series and the air temperature{how}.";
+        string how = from.Channel.Name == "wetBulbTemperature" ? Phrase.Of(" as of an aspirated (ventilated) psychrometer") : "";
+        string note = Phrase.Of($"No relative humidity is logged: it was derived from this series and the air temperature{how}.");
         return (period with { HumidityFrom = from, Notes = period.Notes.With(first.Key, note) }, derived);
     }
 }

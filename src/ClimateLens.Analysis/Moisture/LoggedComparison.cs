@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Moisture;
@@ -56,9 +57,9 @@ internal sealed record LoggedComparison(Series Logged, int Steps, double Mean, d
     {
         string unit = Units.Difference(Logged.Channel.Quantity);
         string verdict = Disagrees
-            ? " That is more than rounding: check the unit of this column, and that both come from the same sensor."
+            ? Phrase.Of(" That is more than rounding: check the unit of this column, and that both come from the same sensor.")
             : "";
-        return $"Ours from temperature and relative humidity less the logged value: {Say.Number(Mean, 3)}{unit} on average, {Say.Number(Largest, 3)}{unit} at most, over {Say.Count(Steps, "step")}.{verdict}";
+        return Phrase.Of($"Ours from temperature and relative humidity less the logged value: {Say.Number(Mean, 3)}{unit} on average, {Say.Number(Largest, 3)}{unit} at most, over {Say.Count(Steps, "step")}.{verdict}");
     }
 
     private static LoggedComparison? Compare(HousePeriod period, Series series, ColumnKey oursKey, double tolerance)

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Analysis.Pots;
@@ -27,10 +28,10 @@ internal static class LeafSigns
     /// <summary>The sign in a sentence.</summary>
     public static string Words(LeafSign sign) => sign switch
     {
-        LeafSign.Turgid => "turgid",
-        LeafSign.Flagging => "flagging",
-        LeafSign.SevereFlagging => "severely flagging",
-        LeafSign.Wilted => "wilted",
-        _ => "leaves not noted",
+        LeafSign.Turgid => Phrase.Of("turgid"),
+        LeafSign.Flagging => Phrase.Of("flagging"),
+        LeafSign.SevereFlagging => Phrase.Of("severely flagging"),
+        LeafSign.Wilted => Phrase.Of("wilted"),
+        _ => Phrase.Of("leaves not noted"),
     };
 }

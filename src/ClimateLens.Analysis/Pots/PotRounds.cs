@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Settings;
 using NodaTime;
@@ -44,7 +45,7 @@ internal static class PotRounds
     {
         LocalDate[] due = [.. days.Where(day => place < rules.DueOn(day))];
         return new(
-            round.Name,
+            Phrase.Of(round.Name),
             due.Count(day => !IsWeekend(day)),
             due.Count(day => !IsWeekend(day) && Walked(data, round, day)),
             due.Count(IsWeekend),

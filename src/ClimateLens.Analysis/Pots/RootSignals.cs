@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Science.Pots;
 using NodaTime;
 
@@ -36,8 +36,8 @@ internal static class RootSignals
         ];
         return soaked.Length == 0 ? null : new(
             "longSaturation",
-            $"{Say.List([.. soaked.Select(b => $"{BenchName(b.Bench)} was seen saturated at every visit over {Say.Number(b.Hours, 0)} h")])}.",
-            "48 h of flooding opened a resistant rhododendron to a related water mould (Blaker and MacDonald 1981, abstract); applied to pots by this project");
+            $"{Say.List([.. soaked.Select(b => Phrase.Of($"{BenchName(b.Bench)} was seen saturated at every visit over {Say.Number(b.Hours, 0)} h"))])}.",
+            Phrase.Of("48 h of flooding opened a resistant rhododendron to a related water mould (Blaker and MacDonald 1981, abstract); applied to pots by this project"));
     }
 
     /// <summary>The longest run of visits at or near saturation that reaches into the period. [h]</summary>
@@ -62,8 +62,8 @@ internal static class RootSignals
         DryDown[] soaked = [.. dryDowns.Where(d => d.SaturatedAfter == true)];
         return soaked.Length == 0 ? null : new(
             "dryThenSaturated",
-            $"A pot went dry and was seen saturated within a day {Say.Count(soaked.Length, "time")} ({Say.List([.. soaked.Select(d => BenchName(d.Bench)).Distinct()])}).",
-            "roots damaged by drying or flooding are open to infection (Pacific Northwest handbook); the day is this project's");
+            Phrase.Of($"A pot went dry and was seen saturated within a day {Say.Count(soaked.Length, "time")} ({Say.List([.. soaked.Select(d => BenchName(d.Bench)).Distinct()])})."),
+            Phrase.Of("roots damaged by drying or flooding are open to infection (Pacific Northwest handbook); the day is this project's"));
     }
 
     private static RootReason? Warm(PotData data)
@@ -71,8 +71,8 @@ internal static class RootSignals
         int checks = data.Own.Count(c => c.MediumC > RootWeather.WarmC), hours = Logged(data, RootWeather.WarmC);
         return checks < Several && hours < Several ? null : new(
             "warmMedium",
-            $"The medium was over {Say.Number(RootWeather.WarmC)} °C in {Where(checks, hours)}: weather for the water mould of warm houses.",
-            "trade page, and Gold and Stanghellini 1985 (abstract; spinach); the line is this project's");
+            Phrase.Of($"The medium was over {Say.Number(RootWeather.WarmC)} °C in {Where(checks, hours)}: weather for the water mould of warm houses."),
+            Phrase.Of("trade page, and Gold and Stanghellini 1985 (abstract; spinach); the line is this project's"));
     }
 
     private static RootReason? CoolWet(PotData data)
@@ -80,15 +80,15 @@ internal static class RootSignals
         int checks = data.Own.Count(c => c.MediumC < RootWeather.CoolC && c.Moisture >= MoistureScale.Container);
         return checks < Several ? null : new(
             "coolWetMedium",
-            $"The medium was under {Say.Number(RootWeather.CoolC)} °C and wet (level 4 or more) in {Say.Count(checks, "pot check")}: weather for the water mould of cool houses.",
-            "University of Massachusetts Extension 2015 (poinsettia); the line is this project's");
+            Phrase.Of($"The medium was under {Say.Number(RootWeather.CoolC)} °C and wet (level 4 or more) in {Say.Count(checks, "pot check")}: weather for the water mould of cool houses."),
+            Phrase.Of("University of Massachusetts Extension 2015 (poinsettia); the line is this project's"));
     }
 
     private static RootReason? Recirculated(PotData data)
     {
         Interval period = data.House.Input.Period;
         int floods = data.House.Events.Count(e => period.Contains(e.Start) && e.IsFlood);
-        return floods == 0 ? null : new("recirculatedWater", $"Water may be used again in {Say.Count(floods, "flood")} of benches or floors: what swims reaches every pot.", "common practice, no source");
+        return floods == 0 ? null : new("recirculatedWater", Phrase.Of($"Water may be used again in {Say.Count(floods, "flood")} of benches or floors: what swims reaches every pot."), Phrase.Of("common practice, no source"));
     }
 
     /// <summary>Hours of the period in which a sensor in the medium was above a limit. [h]</summary>
@@ -100,8 +100,8 @@ internal static class RootSignals
     }
 
     private static string Where(int checks, int hours)
-        => Say.List([.. new[] { checks > 0 ? Say.Count(checks, "pot check") : "", hours > 0 ? string.Create(CultureInfo.InvariantCulture, $"{hours} h of the sensor") : "" }.Where(t => t.Length > 0)]);
+        => Say.List([.. new[] { checks > 0 ? Say.Count(checks, "pot check") : "", hours > 0 ? Phrase.Of($"{hours} h of the sensor") : "" }.Where(t => t.Length > 0)]);
 
     /// <summary>A bench inside or at the start of a sentence.</summary>
-    internal static string BenchName(string bench) => bench.Length == 0 ? "The house" : bench.StartsWith("bench", StringComparison.OrdinalIgnoreCase) ? bench : $"Bench {bench}";
+    internal static string BenchName(string bench) => bench.Length == 0 ? Phrase.Of("The house") : bench.StartsWith("bench", StringComparison.OrdinalIgnoreCase) ? bench : Phrase.Of($"Bench {bench}");
 }

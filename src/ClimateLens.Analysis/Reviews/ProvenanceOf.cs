@@ -9,7 +9,7 @@ namespace ClimateLens.Analysis.Reviews;
 internal static class ProvenanceOf
 {
     /// <summary>Name and version of this tool.</summary>
-    public static string Tool { get; } = "ClimateLens " + typeof(ProvenanceOf).Assembly.GetName().Version!.ToString(3);
+    public static string Tool { get; } = $"ClimateLens {typeof(ProvenanceOf).Assembly.GetName().Version!.ToString(3)}";
 
     public static Provenance Review(HousePeriod period)
     {
@@ -24,7 +24,10 @@ internal static class ProvenanceOf
             TimeZoneData,
             Thresholds.Of(period),
             MethodNotes.Of(period),
-            [.. RelevantFiles.Of(input).Select(f => new SourceFile(f.File, f.Sha256, f.Source, f.RowsRead, f.Accepted, f.SetAside, f.Duplicates, f.Blank, f.CellsNotRead, f.Conflicts))]);
+            [.. RelevantFiles.Of(input).Select(f => new SourceFile(f.File, f.Sha256, f.Source, f.RowsRead, f.Accepted, f.SetAside, f.Duplicates, f.Blank, f.CellsNotRead, f.Conflicts))])
+        {
+            Language = Nursery.Languages.Language.Current.Code,
+        };
     }
 
     /// <summary>Version of the time-zone database that NodaTime carries.</summary>

@@ -32,6 +32,9 @@ public sealed record Review
     /// <summary>Risk hours of the period before, computed alike from the run-in; null where it was not loaded or has no data.</summary>
     public Estimate? RiskHoursBefore { get; init; }
 
+    /// <summary>Counts of the seven days before, for comparison.</summary>
+    public WeekBefore? WeekBefore { get; init; }
+
     /// <summary>What each cause of error brings to the risk hours, greatest first; empty without a total.</summary>
     public ImmutableArray<ErrorShare> ErrorShares { get; init; } = [];
 
@@ -149,6 +152,12 @@ public sealed record ReviewPeriod(OffsetDateTime From, OffsetDateTime To, string
 /// <param name="HoursWithData">Hours in which both temperature and humidity cover at least half.</param>
 /// <param name="Gaps">Stretches without them, in time order.</param>
 public sealed record Coverage(int ExpectedHours, int HoursWithData, ImmutableArray<Gap> Gaps);
+
+/// <summary>Counts of the seven days before a period.</summary>
+/// <param name="HoursWithData">Hours with usable air temperature and humidity.</param>
+/// <param name="LeafWettings">Waterings that wetted leaves; null where no watering is known of those days.</param>
+/// <param name="LateLeafWettings">Those of them that ended after the cut-off.</param>
+public sealed record WeekBefore(int HoursWithData, int? LeafWettings, int? LateLeafWettings);
 
 /// <summary>A stretch without usable air temperature or humidity, at least three steps long.</summary>
 /// <param name="Start">Start.</param>
@@ -340,7 +349,14 @@ public sealed record FlagCounts(int Pass, int NotEvaluated, int Suspect, int Fai
 /// <param name="Action">What to do, or empty.</param>
 /// <param name="Caution">Caution, source or "common practice", or empty.</param>
 /// <param name="Evidence">What it rests on: sentences with numbers and times.</param>
-public sealed record Finding(string Id, int Rank, string Text, string Action, string Caution, ImmutableArray<string> Evidence);
+public sealed record Finding(string Id, int Rank, string Text, string Action, string Caution, ImmutableArray<string> Evidence)
+{
+    /// <summary>What to do in a few words.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>Risk hours of the period that doing so would have avoided; null where that is not known or nothing that could be. [h]</summary>
+    public Estimate? RiskHoursAvoided { get; init; }
+}
 
 /// <summary>Something that the data cannot tell.</summary>
 /// <param name="What">Key of the review, for example <c>causes</c>.</param>
@@ -368,7 +384,11 @@ public sealed record Provenance(
     string TimeZoneData,
     ImmutableArray<Threshold> Thresholds,
     ImmutableArray<MethodNote> Methods,
-    ImmutableArray<SourceFile> Files);
+    ImmutableArray<SourceFile> Files)
+{
+    /// <summary>Code of the language of all sentences, for example <c>nl</c>.</summary>
+    public string Language { get; init; } = "en";
+}
 
 /// <summary>A threshold in force.</summary>
 /// <param name="Name">Name.</param>
@@ -378,11 +398,12 @@ public sealed record Provenance(
 public sealed record Threshold(string Name, double Value, string Unit, string Source);
 
 /// <summary>A method used.</summary>
+/// <param name="Key">Stable name in camelCase.</param>
 /// <param name="What">What it gives.</param>
 /// <param name="How">How, in one or two sentences.</param>
 /// <param name="Source">Published source, or "common practice, no source".</param>
 /// <param name="Error">Error and valid range.</param>
-public sealed record MethodNote(string What, string How, string Source, string Error);
+public sealed record MethodNote(string Key, string What, string How, string Source, string Error);
 
 /// <summary>A file behind the readings.</summary>
 public sealed record SourceFile(string File, string Sha256, string Source, int RowsRead, int Accepted, int SetAside, int Duplicates, int Blank, int CellsNotRead, int Conflicts);

@@ -3,6 +3,7 @@ using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Analysis.Reviews;
@@ -28,14 +29,14 @@ internal static class SensorReports
     {
         ImmutableArray<string> notes = period.Notes.Of(series.Key);
         return Accuracy(period, series) is (SensorAccuracy accuracy, string unit)
-            ? notes.Add($"Accuracy ±{Say.Number(accuracy.HalfWidth)}{unit} ({accuracy.Source}).")
+            ? notes.Add(Phrase.Of($"Accuracy ±{Say.Number(accuracy.HalfWidth)}{unit} ({accuracy.Source})."))
             : notes;
     }
 
     /// <summary>The accuracy that the draws used for this series; null for those that take no part in them.</summary>
     private static (SensorAccuracy Accuracy, string Unit)? Accuracy(HousePeriod period, Series series)
         => JoinedSources.IsBehind(series, period.Temperature) ? (BiasDraws.AirTemperature(period), " K")
-            : JoinedSources.IsBehind(series, period.Humidity ?? period.HumidityFrom) ? (BiasDraws.Humidity(period), " % relative humidity")
+            : JoinedSources.IsBehind(series, period.Humidity ?? period.HumidityFrom) ? (BiasDraws.Humidity(period), Phrase.Of(" % relative humidity"))
             : JoinedSources.IsBehind(series, period.Leaf) ? (BiasDraws.Leaf(period), " K")
             : null;
 }

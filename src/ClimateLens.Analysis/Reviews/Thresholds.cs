@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Checks;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Nursery.Clock;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Analysis.Reviews;
@@ -11,27 +12,27 @@ namespace ClimateLens.Analysis.Reviews;
 /// <summary>The thresholds in force, each with its source.</summary>
 internal static class Thresholds
 {
-    private const string Practice = "common practice, no source";
+    private static string Practice => Phrase.Of("common practice, no source");
 
     public static ImmutableArray<Threshold> Of(HousePeriod period)
     {
         RiskRules rules = period.Input.House.Rules;
-        string Source(string name, string ifDefault) => rules.SetByUser.Contains(name) ? "nursery file" : ifDefault;
+        string Source(string name, string ifDefault) => rules.SetByUser.Contains(name) ? Phrase.Of("nursery file") : ifDefault;
         return
         [
-            new("marginK", rules.MarginK, "K", Source("marginK", "with a night offset of 1.0 K this is a dew-point depression of the air of 2.0 K, the wetness onset of Gillespie et al. 1993 and Sentelhas et al. 2008 (from memory)")),
-            new("temperatureLowC", rules.TemperatureLowC, "Cel", Source("temperatureLowC", "lowest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)")),
-            new("temperatureHighC", rules.TemperatureHighC, "Cel", Source("temperatureHighC", "highest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)")),
-            new("leafNightOffsetK", rules.LeafNightOffsetK, "K", Source("leafNightOffsetK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
-            new("leafNightOffsetErrorK", rules.LeafNightOffsetErrorK, "K", Source("leafNightOffsetErrorK", "assumption of this project from a leaf energy balance (docs/science/risk-hours.md)")),
-            new("leafBalanceErrorK", rules.LeafBalanceErrorK, "K", Source("leafBalanceErrorK", "0.3 K by the 2 K by which the temperature of the cover may be off and 0.2 K by stomata, added as squares; choice of this project (docs/science/leaf.md)")),
+            new("marginK", rules.MarginK, "K", Source("marginK", Phrase.Of("with a night offset of 1.0 K this is a dew-point depression of the air of 2.0 K, the wetness onset of Gillespie et al. 1993 and Sentelhas et al. 2008 (from memory)"))),
+            new("temperatureLowC", rules.TemperatureLowC, "Cel", Source("temperatureLowC", Phrase.Of("lowest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)"))),
+            new("temperatureHighC", rules.TemperatureHighC, "Cel", Source("temperatureHighC", Phrase.Of("highest temperature tested by Bulger, Ellis and Madden 1987, grey mould on strawberry flowers (abstract)"))),
+            new("leafNightOffsetK", rules.LeafNightOffsetK, "K", Source("leafNightOffsetK", Phrase.Of("assumption of this project from a leaf energy balance (docs/science/risk-hours.md)"))),
+            new("leafNightOffsetErrorK", rules.LeafNightOffsetErrorK, "K", Source("leafNightOffsetErrorK", Phrase.Of("assumption of this project from a leaf energy balance (docs/science/risk-hours.md)"))),
+            new("leafBalanceErrorK", rules.LeafBalanceErrorK, "K", Source("leafBalanceErrorK", Phrase.Of("0.3 K by the 2 K by which the temperature of the cover may be off and 0.2 K by stomata, added as squares; choice of this project (docs/science/leaf.md)"))),
             .. Canopy(rules, Source),
             new("dryingHours", rules.DryingHours, "h", Source("dryingHours", Practice)),
-            new("dullDayMJm2", rules.DullDayMJm2, "MJ/m2", Source("dullDayMJm2", "choice of this project, no source")),
+            new("dullDayMJm2", rules.DullDayMJm2, "MJ/m2", Source("dullDayMJm2", Phrase.Of("choice of this project, no source"))),
             new("hotLeafC", WaterOnHotLeaves.HotC, "Cel", Practice),
             new("strongSunWm2", WaterOnHotLeaves.StrongSunWm2, "W/m2", Practice),
-            new("humidNightPct", NightHours.HumidPct, "%", "Michigan State University Extension, advice on grey mould in greenhouses"),
-            new("clockFaultMin", ClockLimits.LeastFaultMin, "min", "choice of this project (docs/science/clock.md)"),
+            new("humidNightPct", NightHours.HumidPct, "%", Phrase.Of("Michigan State University Extension, advice on grey mould in greenhouses")),
+            new("clockFaultMin", ClockLimits.LeastFaultMin, "min", Phrase.Of("choice of this project (docs/science/clock.md)")),
             new("saturatedPct", SeriesChecks.SaturatedPct, "%", Practice),
             .. PotNotes.Limits(period),
             .. Accuracies(period),
@@ -40,13 +41,13 @@ internal static class Thresholds
 
     private static IEnumerable<Threshold> Canopy(RiskRules rules, Func<string, string, string> source)
     {
-        const string Choice = "choice of this project; direction and bounds from greenhouse rose, van Westreenen et al. 2020 (abstract)";
+        string choice = Phrase.Of("choice of this project; direction and bounds from greenhouse rose, van Westreenen et al. 2020 (abstract)");
         if (rules.CanopyDifference)
         {
-            yield return new("canopyTemperatureK", rules.CanopyTemperatureK, "K", source("canopyTemperatureK", Choice));
-            yield return new("canopyTemperatureErrorK", rules.CanopyTemperatureErrorK, "K", source("canopyTemperatureErrorK", Choice));
-            yield return new("canopyHumidityPct", rules.CanopyHumidityPct, "%", source("canopyHumidityPct", Choice));
-            yield return new("canopyHumidityErrorPct", rules.CanopyHumidityErrorPct, "%", source("canopyHumidityErrorPct", Choice));
+            yield return new("canopyTemperatureK", rules.CanopyTemperatureK, "K", source("canopyTemperatureK", choice));
+            yield return new("canopyTemperatureErrorK", rules.CanopyTemperatureErrorK, "K", source("canopyTemperatureErrorK", choice));
+            yield return new("canopyHumidityPct", rules.CanopyHumidityPct, "%", source("canopyHumidityPct", choice));
+            yield return new("canopyHumidityErrorPct", rules.CanopyHumidityErrorPct, "%", source("canopyHumidityErrorPct", choice));
         }
     }
 

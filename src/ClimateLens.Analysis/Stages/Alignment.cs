@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Runtime.InteropServices;
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Time;
 using ClimateLens.Analysis.WateringEvents;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
@@ -118,8 +118,8 @@ public static class Alignment
                 }
 
                 notes = notes.With(same[i].Series.Key, i == 0
-                    ? string.Create(CultureInfo.InvariantCulture, $"The main one of {sensors}: all hours rest on it.")
-                    : $"Checked and shown only; the hours rest on {same[0].Series.Label} of \"{same[0].Series.Source}\".");
+                    ? Phrase.Of($"The main one of {sensors}: all hours rest on it.")
+                    : Phrase.Of($"Checked and shown only; the hours rest on {same[0].Series.Label} of \"{same[0].Series.Source}\"."));
             }
         }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Science.Balance;
 
 namespace ClimateLens.Analysis.Stages;
@@ -26,7 +27,7 @@ public static class Attribution
         };
         if (balance is null || risk.Total is not Estimate total)
         {
-            return state with { WhyNot = whyNot ?? "The risk hours of the period carry no total." };
+            return state with { WhyNot = whyNot ?? Phrase.Of("The risk hours of the period carry no total.") };
         }
 
         bool wets = OtherWaterings.AnyWetting(house), floods = FloodedDays.Any(house);
@@ -50,7 +51,7 @@ public static class Attribution
 
         if (match?.Agrees == false)
         {
-            return state with { WhyNot = "The house balance and the comparison of waterings with alike hours contradict each other: this week's data cannot tell. A day without watering over the leaves, or vent position in the export, would make them tell." };
+            return state with { WhyNot = Phrase.Of("The house balance and the comparison of waterings with alike hours contradict each other: this week's data cannot tell. A day without watering over the leaves, or vent position in the export, would make them tell.") };
         }
 
         if (WhyNotWatered(house, balance) is string why)
@@ -71,7 +72,7 @@ public static class Attribution
     /// <summary>Waterings over the leaves in the period, of which the weeks before have none, are strange to the balance.</summary>
     private static string? WhyNotWatered(HousePeriod house, HouseBalance balance)
         => OtherWaterings.AnyWetting(house) && !balance.Fit.Terms.LeafWatering
-            ? "The weeks before the period have no watering over the leaves: what one does to the humidity of this house is not known yet."
+            ? Phrase.Of("The weeks before the period have no watering over the leaves: what one does to the humidity of this house is not known yet.")
             : null;
 
     private static ImmutableSortedDictionary<string, string> NotReplayed(Change known)
@@ -79,12 +80,12 @@ public static class Attribution
         var reasons = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         if (!known.HasFlag(Change.WiderSpacing))
         {
-            reasons[ChangeNames.WhatIf(Change.WiderSpacing)] = "Ground cover is not known: name the crop with its day of potting (or pinch) and its spacing in the nursery file.";
+            reasons[ChangeNames.WhatIf(Change.WiderSpacing)] = Phrase.Of("Ground cover is not known: name the crop with its day of potting (or pinch) and its spacing in the nursery file.");
         }
 
         if (!known.HasFlag(Change.HeatAndVentBeforeSunrise))
         {
-            reasons[ChangeNames.WhatIf(Change.HeatAndVentBeforeSunrise)] = "Vent position is not logged: what more venting would do cannot be told.";
+            reasons[ChangeNames.WhatIf(Change.HeatAndVentBeforeSunrise)] = Phrase.Of("Vent position is not logged: what more venting would do cannot be told.");
         }
 
         return reasons.ToImmutable();

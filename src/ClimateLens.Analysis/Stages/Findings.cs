@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Care;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Pots;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.Stages;
 
@@ -59,7 +60,7 @@ public static class Findings
         return
         [
             .. SameHours(found.OrderByDescending(c => c.HoursAtStake))
-                .Select((c, i) => new Finding(c.Id, i + 1, c.Text, c.Action, c.Caution, c.Facts)),
+                .Select((c, i) => new Finding(c.Id, i + 1, c.Text, c.Action, c.Caution, c.Facts) { Title = Titles.Of(c.Id), RiskHoursAvoided = c.Avoided }),
         ];
     }
 
@@ -70,7 +71,7 @@ public static class Findings
         foreach (Candidate candidate in ranked)
         {
             bool counts = candidate.Id is LateOverheadWatering.Id or LongHumidNights.Id or KeepWaterOffLeaves.Id or SpaceWider.Id or HeatAndVentEarly.Id;
-            yield return counts && seen ? candidate with { Caution = $"{candidate.Caution} The same hours may count in a finding above." } : candidate;
+            yield return counts && seen ? candidate with { Caution = Phrase.Of($"{candidate.Caution} The same hours may count in a finding above.") } : candidate;
             seen |= counts;
         }
     }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Crops;
 using ClimateLens.Analysis.Foliage;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Canopy;
 using ClimateLens.Science.Leaf;
@@ -38,7 +39,7 @@ public static class LeafState
 
         bool offsetRules = period.Input.House.Rules.SetByUser.Contains(OffsetRule);
         CanopyAirOffset[]? fitted = FittedCanopyAir.Of(period, cover, day, overCrop);
-        basis = fitted is null ? basis : basis.AndModelled("The air among the leaves where the canopy sensor is silent: its difference to the main sensor, fitted to the hours in which both tell.");
+        basis = fitted is null ? basis : basis.AndModelled(Phrase.Of("The air among the leaves where the canopy sensor is silent: its difference to the main sensor, fitted to the hours in which both tell."));
         LeafFrom[] from = new LeafFrom[axis.Count], blind = new LeafFrom[axis.Count];
         double[] open = new double[axis.Count];
         for (int i = 0; i < from.Length; i++)

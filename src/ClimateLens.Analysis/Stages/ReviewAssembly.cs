@@ -33,6 +33,7 @@ public static class ReviewAssembly
             Hours = ReviewHours.Of(risk, opinions.ShareWet(), input.Nursery.Zone),
             RiskHours = risk.Total,
             RiskHoursBefore = risk.TotalBefore,
+            WeekBefore = BeforeThis.Of(period, risk),
             ErrorShares = risk.Errors,
             LeafBasis = period.HasAir ? period.Foliage?.Basis : null,
             LeafScores = period.HasAir ? LeafScores.Of(period) : [],

@@ -4,6 +4,7 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Analysis.Uncertainty;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Stages;
@@ -46,7 +47,7 @@ public static class SecondOpinion
             int[] others = [.. inputs.Where(c => c != target)];
             if (!others.Any(c => c < sensors.Length))
             {
-                not.Add(new NotLearned(sensor.Channel.Name, sensor.Sensor, "No other sensor has enough readings to predict it from."));
+                not.Add(new NotLearned(sensor.Channel.Name, sensor.Sensor, Phrase.Of("No other sensor has enough readings to predict it from.")));
             }
             else if (SensorFit.Of(past!, target, others, SensorAccuracy.Of(input.House, sensor.Channel.Name, sensor.Sensor).HalfWidth) is SensorFit fit)
             {
@@ -54,7 +55,7 @@ public static class SecondOpinion
             }
             else
             {
-                not.Add(new NotLearned(sensor.Channel.Name, sensor.Sensor, $"Fewer than {SensorFit.FewestDays} days before the period have it together with the other sensors."));
+                not.Add(new NotLearned(sensor.Channel.Name, sensor.Sensor, Phrase.Of($"Fewer than {SensorFit.FewestDays} days before the period have it together with the other sensors.")));
             }
         }
 
@@ -70,9 +71,9 @@ public static class SecondOpinion
     }
 
     private static string? WhyNot(HouseInput input, SensorTable? past)
-        => (input.Period.End - input.Period.Start).TotalDays > MostDays ? $"The period is longer than {MostDays} days."
-            : past is null ? "There are no readings before the period at the step of those in it."
-            : past.Axis.Step * past.Count < Duration.FromDays(SensorFit.FewestDays) ? $"Readings begin only {Say.Number(Math.Floor((past.Axis.Step * past.Count).TotalDays))} days before the period; it takes {SensorFit.FewestDays}."
+        => (input.Period.End - input.Period.Start).TotalDays > MostDays ? Phrase.Of($"The period is longer than {MostDays} days.")
+            : past is null ? Phrase.Of("There are no readings before the period at the step of those in it.")
+            : past.Axis.Step * past.Count < Duration.FromDays(SensorFit.FewestDays) ? Phrase.Of($"Readings begin only {Say.Number(Math.Floor((past.Axis.Step * past.Count).TotalDays))} days before the period; it takes {SensorFit.FewestDays}.")
             : null;
 
     private static double Share(double[] column) => column.Length == 0 ? 0 : (double)column.Count(double.IsFinite) / column.Length;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Nursery.Time;
 
@@ -14,8 +14,7 @@ internal static class StrayNotes
         foreach (GridSource source in sources.Values.Where(s => s.StrayMicros > 0))
         {
             ListedSeries first = listed.First(s => ReferenceEquals(s.Batch, source.Batch));
-            notes = notes.With(first.Series.Key, string.Create(CultureInfo.InvariantCulture,
-                $"The stamps of \"{source.Batch.Source}\" stray by up to {source.StrayMicros / 1e6:0.#} s around steps of {source.StepMicros / 6e7:0.##} min; each reading counts for the step that it was meant for."));
+            notes = notes.With(first.Series.Key, Phrase.Of($"The stamps of \"{source.Batch.Source}\" stray by up to {source.StrayMicros / 1e6:0.#} s around steps of {source.StepMicros / 6e7:0.##} min; each reading counts for the step that it was meant for."));
         }
 
         return notes;

@@ -1,22 +1,23 @@
 using System.Globalization;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using NodaTime;
 
 namespace ClimateLens.Analysis.Text;
 
-/// <summary>Numbers and times in sentences: invariant culture, local time of the nursery, no more digits than the data carry.</summary>
+/// <summary>Numbers and times in sentences, in the language of the moment: local time of the nursery, no more digits than the data carry.</summary>
 internal static class Say
 {
     /// <summary>A number as it stands.</summary>
-    public static string Number(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+    public static string Number(double value) => Language.Current.Number(value.ToString("0.######", CultureInfo.InvariantCulture));
 
     /// <summary>A number with fixed decimals.</summary>
     public static string Number(double value, int decimals)
-        => Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        => Language.Current.Number(Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
 
     /// <summary>"1 step", "2 steps".</summary>
     public static string Count(int count, string noun)
-        => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
+        => Phrase.Count(count, noun, noun + "s");
 
     /// <summary>A length of time in hours, to a tenth under ten hours.</summary>
     public static string Hours(Duration length)
@@ -40,6 +41,6 @@ internal static class Say
     {
         0 => "",
         1 => items[0],
-        _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
+        _ => string.Join(", ", items.Take(items.Count - 1)) + Phrase.Of(" and ") + items[^1],
     };
 }

@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Channels;
 
 namespace ClimateLens.Analysis.Text;
@@ -12,7 +13,7 @@ internal static class Units
     public static string Difference(Quantity quantity) => quantity switch
     {
         Quantity.Temperature => " K",
-        Quantity.RelativeHumidity => " points",
+        Quantity.RelativeHumidity => Phrase.Of(" points"),
         _ => Symbol(quantity),
     };
 }

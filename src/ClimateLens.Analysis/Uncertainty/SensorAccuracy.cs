@@ -1,4 +1,5 @@
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Analysis.Uncertainty;
@@ -15,7 +16,7 @@ public readonly record struct SensorAccuracy(double HalfWidth, bool Stated, stri
         SensorSettings? stated = house.Sensors.FirstOrDefault(s => s.Channel == channel && s.Sensor == sensor)
             ?? house.Sensors.FirstOrDefault(s => s.Channel == channel && s.Sensor.Length == 0);
         return stated is not null
-            ? new SensorAccuracy(stated.Accuracy, true, stated.Source.Length > 0 ? $"nursery file: {stated.Source}" : "nursery file")
-            : new SensorAccuracy(ChannelCatalogue.Get(channel).DefaultAccuracy, false, "assumed; common practice, no source");
+            ? new SensorAccuracy(stated.Accuracy, true, stated.Source.Length > 0 ? Phrase.Of($"nursery file: {stated.Source}") : Phrase.Of("nursery file"))
+            : new SensorAccuracy(ChannelCatalogue.Get(channel).DefaultAccuracy, false, Phrase.Of("assumed; common practice, no source"));
     }
 }

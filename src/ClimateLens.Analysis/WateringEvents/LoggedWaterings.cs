@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Records;
 using NodaTime;
 using NodaTime.Text;
@@ -20,7 +21,7 @@ internal static class LoggedWaterings
         Instant? end = row.Text("end") is { Length: > 0 } text ? ReadEnd(text, row.At, zone) : null;
         if (end < row.At)
         {
-            source += " (its end lies before its start and was not used)";
+            source += Phrase.Of(" (its end lies before its start and was not used)");
             end = null;
         }
 
@@ -33,7 +34,7 @@ internal static class LoggedWaterings
         WateringMethod? known = WateringMethods.TryParse(method, out WateringMethod read) ? read : null;
         if (known is null && method.Length > 0)
         {
-            source += $" (method \"{method}\" is not known)";
+            source += Phrase.Of($" (method \"{method}\" is not known)");
         }
 
         return new WateringEvent(row.At, end, known, row.Text("bench"), row.Number("litres") is double litres and >= 0 ? litres : null, source) { UnknownMethod = known is null ? method : "" };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Stages;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -53,7 +54,7 @@ internal static class MeteredWaterings
             }
 
             double amount = litres.AsSpan()[first..(last + 1)].ToArray().Where(double.IsFinite).Sum();
-            yield return new WateringEvent(frame.Axis.StartOf(first), frame.Axis.StartOf(last + 1), settings?.Method, settings?.Bench ?? "", amount, $"water meter {meter.Key} of \"{meter.Source}\"");
+            yield return new WateringEvent(frame.Axis.StartOf(first), frame.Axis.StartOf(last + 1), settings?.Method, settings?.Bench ?? "", amount, Phrase.Of($"water meter {meter.Key} of \"{meter.Source}\""));
             first = last + 1;
         }
 

@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using NodaTime;
 
 namespace ClimateLens.Analysis.WateringEvents;
@@ -29,7 +30,7 @@ internal static class OneOfEach
             {
                 Bench = valve.Bench.Length > 0 ? valve.Bench : log.Bench,
                 Litres = valve.Litres ?? log.Litres,
-                Source = $"{valve.Source}; also logged in {log.Source}",
+                Source = Phrase.Of($"{valve.Source}; also logged in {log.Source}"),
             };
         }
 
@@ -51,7 +52,7 @@ internal static class OneOfEach
             }
             else if (within.Length == 1 && all[within[0]] is { Litres: null } single)
             {
-                all[within[0]] = single with { Litres = run.Litres, Source = $"{single.Source}; litres by {run.Source}" };
+                all[within[0]] = single with { Litres = run.Litres, Source = Phrase.Of($"{single.Source}; litres by {run.Source}") };
             }
         }
 

@@ -1,6 +1,7 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Analysis.WateringEvents;
 
@@ -32,9 +33,9 @@ internal sealed record UnknownMethods(IReadOnlyList<Watering> Unknown, int Total
     {
         string[] parts =
         [
-            .. WithWord > 0 ? [$"{WithWord} with words that are not known: {Say.List(Words)}"] : (string[])[],
-            .. WithoutWord > 0 ? [$"{WithoutWord} without a method"] : (string[])[],
+            .. WithWord > 0 ? [Phrase.Of($"{WithWord} with words that are not known: {Say.List(Words)}")] : (string[])[],
+            .. WithoutWord > 0 ? [Phrase.Of($"{WithoutWord} without a method")] : (string[])[],
         ];
-        return $"The method of {Unknown.Count} of {Say.Count(Total, "watering")} is not known ({string.Join("; ", parts)}): whether they wet leaves, and whether they came too late, cannot be told.";
+        return Phrase.Of($"The method of {Unknown.Count} of {Say.Count(Total, "watering")} is not known ({string.Join("; ", parts)}): whether they wet leaves, and whether they came too late, cannot be told.");
     }
 }

@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -58,7 +59,7 @@ internal static class ValveWaterings
     {
         ColumnSettings? settings = SettingsOf(input, batch, key);
         WateringMethod? method = settings?.Method ?? (key.Channel == "fogLine" ? WateringMethod.Fog : null);
-        string source = $"valve column {key} of \"{batch.Source}\"";
+        string source = Phrase.Of($"valve column {key} of \"{batch.Source}\"");
         foreach (Run run in Merged(Runs(batch, values, input.Period.Start)))
         {
             double? litres = settings?.LitresPerMinute * run.OpenMinutes;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ClimateLens.Cli.Output;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Cli.Commands;
@@ -17,6 +18,8 @@ internal sealed class CommonOptions
 
     private readonly Option<string?> _units = new("--units") { Description = "Units that people read (default: the nursery file's)." };
 
+    private readonly Option<string?> _language = new("--lang") { Description = "Language of the pages (default: the nursery file's)." };
+
     private readonly Option<bool> _json = new("--json") { Description = "Write the result as JSON to stdout, and nothing else there." };
 
     private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "Write only errors." };
@@ -27,9 +30,11 @@ internal sealed class CommonOptions
     public CommonOptions(Command command)
     {
         _units.AcceptOnlyFromAmong("metric", "us");
+        _language.AcceptOnlyFromAmong([.. Language.Codes]);
         command.Arguments.Add(_nursery);
         command.Options.Add(_out);
         command.Options.Add(_units);
+        command.Options.Add(_language);
         command.Options.Add(_json);
         command.Options.Add(_quiet);
         command.Options.Add(_verbose);
@@ -79,7 +84,8 @@ internal sealed class CommonOptions
         parsed.GetValue(_units) switch { "us" => UnitSystem.Us, "metric" => UnitSystem.Metric, _ => null },
         parsed.GetValue(_json),
         parsed.GetValue(_quiet),
-        parsed.GetValue(_verbose));
+        parsed.GetValue(_verbose),
+        parsed.GetValue(_language));
 }
 
 /// <summary>What every command was asked.</summary>
@@ -90,4 +96,5 @@ internal sealed class CommonOptions
 /// <param name="Json">Machine-readable result on stdout.</param>
 /// <param name="Quiet">Only errors.</param>
 /// <param name="Verbose">Everything.</param>
-internal sealed record Request(string Command, string NurseryPath, string? Out, UnitSystem? Units, bool Json, bool Quiet, bool Verbose);
+/// <param name="Language">Code of a language that overrules the nursery file's, or null.</param>
+internal sealed record Request(string Command, string NurseryPath, string? Out, UnitSystem? Units, bool Json, bool Quiet, bool Verbose, string? Language = null);

@@ -91,7 +91,7 @@ internal static class CompareCommand
     {
         HouseSettings house = session.HouseOf(id);
         HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn, ReviewPipeline.History);
-        return input.HasReadings ? ReviewPipeline.Run(input)
+        return input.HasReadings ? session.Review(input)
             : throw new NoDataException($"{house.Name} has no readings in that period: {RunCommand.Describe(session.Store.Extent(house.Id), session.Nursery.Zone)}.");
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ClimateLens.Analysis;
 using ClimateLens.Cli.Output;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
@@ -25,12 +24,12 @@ internal static class OneHouseWeek
         }
 
         using OnePagePublisher place = session.PageOf(house, week);
-        if (place.CurrentOf(InputFingerprint.Of(input)) is { } current)
+        if (place.CurrentOf(session.HashOf(input)) is { } current)
         {
             return Result(session, current, "unchanged", "The page stands as it would be made now.");
         }
 
-        PublishedPage page = session.Told(place.Publish(ReviewPipeline.Run(input)));
+        PublishedPage page = session.Told(place.Publish(session.Review(input)));
         return Result(session, page.Summary, page.FailedCells.IsEmpty ? "new" : "withFailedCells", "The finish command takes it into the index.");
     }
 

@@ -45,7 +45,7 @@ internal static class ReviewCommand
             throw new NoDataException($"{house.Name} has no readings in {asked}: {RunCommand.Describe(session.Store.Extent(house.Id), session.Nursery.Zone)}.");
         }
 
-        Review review = ReviewPipeline.Run(input);
+        Review review = session.Review(input);
         PublishedPage page = session.Publish(review);
 
         // The index gets the new page; the key stays away, so that the next run looks at every week again.

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using ClimateLens.Analysis;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
@@ -137,7 +136,7 @@ internal static class RunCommand
     {
         try
         {
-            return WorkLeft.Of(session, house, week) is { } input ? InSlot(slots, input) : null;
+            return WorkLeft.Of(session, house, week) is { } input ? InSlot(session, slots, input) : null;
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {
@@ -145,12 +144,12 @@ internal static class RunCommand
         }
     }
 
-    private static Task<Review> InSlot(SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
+    private static Task<Review> InSlot(Session session, SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
     {
         await slots.WaitAsync();
         try
         {
-            return ReviewPipeline.Run(input);
+            return session.Review(input);
         }
         finally
         {

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using ClimateLens.Analysis;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
+using ClimateLens.Nursery;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -16,21 +19,22 @@ namespace ClimateLens.Cli.Commands;
 internal sealed class Session : IDisposable
 {
     private readonly Messages _messages;
+    private readonly Language _language;
     private readonly Lazy<SitePublisher> _site;
     private readonly Func<string, string, OnePagePublisher> _page;
 
-    private Session(NurserySettings nursery, ReadingStore store, string siteFolder, UnitSystem units, NotebookFolder notebooks, Messages messages)
+    private Session(NurserySettings nursery, ReadingStore store, string siteFolder, PageOptions options, Messages messages)
     {
         Nursery = nursery;
         Store = store;
-        PageOptions options = new(units) { Notebooks = notebooks };
+        _language = options.Language;
         _site = new(() => new SitePublisher(siteFolder, options));
         _page = (house, period) => new OnePagePublisher(siteFolder, options, house, period);
         SiteIndex = Path.Combine(siteFolder, "index.html");
-        Units = units;
+        Units = options.Units;
         _messages = messages;
         Report(nursery.Warnings);
-        Report(notebooks.Problems);
+        Report(options.Notebooks.Problems);
     }
 
     public NurserySettings Nursery { get; }
@@ -51,7 +55,7 @@ internal sealed class Session : IDisposable
 
     /// <summary>Equal keys mean that a run would find nothing to do.</summary>
     public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{typeof(Session).Module.ModuleVersionId}")));
+        $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{typeof(Session).Module.ModuleVersionId}")));
 
     /// <summary>Reads the nursery file and opens the store.</summary>
     public static Session Open(Request request, Messages messages) => Open(request, messages, ReadingStore.Open);
@@ -66,8 +70,13 @@ internal sealed class Session : IDisposable
         NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
         string folder = FolderOf(request.NurseryPath);
         string siteFolder = SiteFolderOf(request, nursery);
-        UnitSystem units = request.Units ?? nursery.Units;
-        return new Session(nursery, open(nursery, folder), siteFolder, units, NotebooksOf(nursery, request.NurseryPath), messages);
+        PageOptions options = new(request.Units ?? nursery.Units)
+        {
+            Language = Language.TryGet(request.Language ?? nursery.Language, out Language? language) ? language : Language.English,
+            Notebooks = NotebooksOf(nursery, request.NurseryPath),
+            Store = nursery.Store,
+        };
+        return new Session(nursery, open(nursery, folder), siteFolder, options, messages);
     }
 
     /// <summary>As the usual opening, and opens the site: a folder that cannot be written is told before the work, not after it.</summary>
@@ -117,6 +126,20 @@ internal sealed class Session : IDisposable
 
     /// <summary>The place of one page, for a run that makes no other.</summary>
     public OnePagePublisher PageOf(HouseSettings house, IsoWeek week) => _page(house.Id, week.ToString());
+
+    /// <summary>Works out a review; what it says is in the language of the pages.</summary>
+    public Review Review(HouseInput input)
+    {
+        using Language.Scope language = _language.Use();
+        return ReviewPipeline.Run(input);
+    }
+
+    /// <summary>Hash of what a review looks at, and of its language.</summary>
+    public string HashOf(HouseInput input)
+    {
+        using Language.Scope language = _language.Use();
+        return InputFingerprint.Of(input);
+    }
 
     /// <summary>Publishes a review's page and tells which of its parts failed.</summary>
     public PublishedPage Publish(Review review) => Told(Site.Publish(review));

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using ClimateLens.Logs;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports.Sheets;
 
@@ -29,6 +30,9 @@ internal static class SheetCommand
                 result.AddError($"--pairs needs a number from {CheckSheet.FewestPairs} to {CheckSheet.MostPairs}.");
             }
         });
+        Option<string?> language = new("--lang") { Description = "Language of the sheet (default: the nursery file's)." };
+        language.AcceptOnlyFromAmong([.. Language.Codes]);
+        command.Options.Add(language);
         command.Arguments.Add(nursery);
         command.Options.Add(house);
         command.Options.Add(paper);
@@ -38,7 +42,8 @@ internal static class SheetCommand
             Request request = new(command.Name, parsed.GetValue(nursery) ?? "", null, null, false, true, false);
             return Guard.Run(request, output, error, _ =>
             {
-                HouseSettings? named = House(request.NurseryPath, parsed.GetValue(house));
+                (HouseSettings? named, string code) = House(request.NurseryPath, parsed.GetValue(house));
+                using Language.Scope scope = Language.TryGet(parsed.GetValue(language) ?? code, out Language? found) ? found.Use() : Language.English.Use();
                 PaperFormat format = parsed.GetValue(paper) == "letter" ? PaperFormat.Letter : PaperFormat.A4;
                 output.Write(Encoding.UTF8.GetString(parsed.GetValue(pairs) is { } pots ? CheckSheet.SideBySide(named, pots, format) : CheckSheet.ForADay(named, format)));
                 return new CommandResult(ExitCode.Done, [], [], [], null);
@@ -47,16 +52,17 @@ internal static class SheetCommand
         return command;
     }
 
-    private static HouseSettings? House(string path, string? id)
+    private static (HouseSettings? House, string Language) House(string path, string? id)
     {
         if (path.Length == 0)
         {
-            return id is null ? null : throw new NoDataException($"House \"{id}\" needs a nursery file that names it: climatelens sheet nursery.toml --house {id}");
+            return id is null ? (null, Language.English.Code) : throw new NoDataException($"House \"{id}\" needs a nursery file that names it: climatelens sheet nursery.toml --house {id}");
         }
 
         NurserySettings nursery = NurseryFileReader.Read(path);
-        return id is null
+        HouseSettings house = id is null
             ? nursery.Houses[0]
             : nursery.Houses.FirstOrDefault(h => h.Id == id) ?? throw new NoDataException($"There is no house \"{id}\" in {path}; it has {string.Join(", ", nursery.Houses.Select(h => h.Id))}.");
+        return (house, nursery.Language);
     }
 }

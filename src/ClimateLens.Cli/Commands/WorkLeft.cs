@@ -13,7 +13,7 @@ internal static class WorkLeft
     {
         HouseInput input = InputOf(session, house, week);
         return !input.HasReadings // a hole in the readings, or a stray stamp years away: no page of nothing
-            || session.Site.IsCurrent(house.Id, week.ToString(), InputFingerprint.Of(input)) ? null : input;
+            || session.Site.IsCurrent(house.Id, week.ToString(), session.HashOf(input)) ? null : input;
     }
 
     /// <summary>What the review of a house-week looks at.</summary>

@@ -1,3 +1,5 @@
+using ClimateLens.Nursery.Languages;
+
 namespace ClimateLens.Nursery.Channels;
 
 /// <summary>How a faster source is reduced to, and a slower one filled in on, a house's grid.</summary>
@@ -15,7 +17,7 @@ public enum Gridding
 
 /// <summary>What a column of readings can be.</summary>
 /// <param name="Name">Name in the nursery file and in the store, for example <c>airTemperature</c>.</param>
-/// <param name="Label">What people read, for example "Air temperature".</param>
+/// <param name="EnglishLabel">What people read, in English, for example "Air temperature".</param>
 /// <param name="Quantity">Physical quantity; decides the units that are accepted.</param>
 /// <param name="FailLow">Below this no such value exists; gross range test, flag 4. [SI unit of the quantity]</param>
 /// <param name="FailHigh">Above this no such value exists. [SI unit of the quantity]</param>
@@ -25,7 +27,7 @@ public enum Gridding
 /// <param name="Source">Where the limits come from.</param>
 public sealed record Channel(
     string Name,
-    string Label,
+    string EnglishLabel,
     Quantity Quantity,
     double FailLow,
     double FailHigh,
@@ -34,6 +36,9 @@ public sealed record Channel(
     Gridding Gridding,
     string Source)
 {
+    /// <summary>What people read, in the language of the moment.</summary>
+    public string Label => Phrase.Of(EnglishLabel);
+
     /// <summary>Largest believable lone jump against both neighbours, five-minute data; NaN: no spike test. [SI unit]</summary>
     public double SpikeLimit { get; init; } = double.NaN;
 

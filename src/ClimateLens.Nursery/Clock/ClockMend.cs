@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using NodaTime;
 using NodaTime.Text;
 
@@ -39,9 +40,9 @@ internal sealed record ClockMend(string LooksAs, string Mend)
             : Set(right is not null);
     }
 
-    private static ClockMend HalfDay { get; } = new(
-        "AM and PM were mixed up",
-        "Look whether the file writes hours from 1 to 12 with AM or PM: then format under [export.time] needs hh and a in place of HH. If not, set the logger's clock by twelve hours.");
+    private static ClockMend HalfDay => new(
+        Phrase.Of("AM and PM were mixed up"),
+        Phrase.Of("Look whether the file writes hours from 1 to 12 with AM or PM: then format under [export.time] needs hh and a in place of HH. If not, set the logger's clock by twelve hours."));
 
     private static ClockMend Zone(ClockPlace place, ClockSpell spell, int wholeMin, ClockSpell? right)
     {
@@ -50,19 +51,19 @@ internal sealed record ClockMend(string LooksAs, string Mend)
         Offset implied = stamps.GetUtcOffset(at) + Offset.FromSeconds(wholeMin * 60);
         if (right is not null && Changes(stamps, at) && implied == stamps.GetUtcOffset(stamps.AtStartOfDay(right.To).ToInstant()))
         {
-            return new($"the logger's clock is never changed and the nursery file says it changes ({stamps.Id})", $"Write timeZone = \"{Offsets.Format(implied)}\" under [export.time].");
+            return new(Phrase.Of($"the logger's clock is never changed and the nursery file says it changes ({stamps.Id})"), Phrase.Of($"Write timeZone = \"{Offsets.Format(implied)}\" under [export.time]."));
         }
 
         bool summer = own.GetZoneInterval(at).Savings != Offset.Zero;
         if (Changes(stamps, at) && stamps.GetZoneInterval(at).Savings != Offset.Zero && implied == stamps.GetZoneInterval(at).StandardOffset)
         {
-            return new($"the logger keeps winter time all year and the nursery file says it changes ({stamps.Id})", $"Write timeZone = \"{Offsets.Format(implied)}\" under [export.time].");
+            return new(Phrase.Of($"the logger keeps winter time all year and the nursery file says it changes ({stamps.Id})"), Phrase.Of($"Write timeZone = \"{Offsets.Format(implied)}\" under [export.time]."));
         }
 
         if (!stamps.Equals(own) && implied == own.GetUtcOffset(at))
         {
-            string looks = !Changes(stamps, at) && summer ? "the logger changed to summer time and the nursery file says it does not" : $"the stamps are in the time of the nursery ({own.Id}) and the nursery file says otherwise";
-            return new(looks, $"Take timeZone out under [export.time], or write timeZone = \"{own.Id}\" there.");
+            string looks = !Changes(stamps, at) && summer ? Phrase.Of("the logger changed to summer time and the nursery file says it does not") : Phrase.Of($"the stamps are in the time of the nursery ({own.Id}) and the nursery file says otherwise");
+            return new(looks, Phrase.Of($"Take timeZone out under [export.time], or write timeZone = \"{own.Id}\" there."));
         }
 
         if (right is not null || (implied.Seconds % 3600 != 0 && !HalfHours.Contains(implied.Seconds / 60)))
@@ -71,14 +72,14 @@ internal sealed record ClockMend(string LooksAs, string Mend)
         }
 
         return implied == Offset.Zero
-            ? new("the stamps are UTC", "Write timeZone = \"UTC\" under [export.time].")
-            : new($"the stamps are {Named(implied)}", $"If the logger always runs so, write timeZone = \"{Offsets.Format(implied)}\" under [export.time]; if its clock was set wrong, set it right.");
+            ? new(Phrase.Of("the stamps are UTC"), Phrase.Of("Write timeZone = \"UTC\" under [export.time]."))
+            : new(Phrase.Of($"the stamps are {Named(implied)}"), Phrase.Of($"If the logger always runs so, write timeZone = \"{Offsets.Format(implied)}\" under [export.time]; if its clock was set wrong, set it right."));
     }
 
     private static ClockMend Set(bool partly) => new(
         "",
-        partly ? "Set the logger's clock right. Give the rows of that time an export of their own with their own timeZone under [export.time], such as \"+01:00\", if their hours matter."
-            : "Set the logger's clock right, and look at timeZone under [export.time] and at the longitude in the nursery file.");
+        partly ? Phrase.Of("Set the logger's clock right. Give the rows of that time an export of their own with their own timeZone under [export.time], such as \"+01:00\", if their hours matter.")
+            : Phrase.Of("Set the logger's clock right, and look at timeZone under [export.time] and at the longitude in the nursery file."));
 
     /// <summary>A longitude that cannot belong to the nursery's zone, while the other sign can and would put the clock right.</summary>
     private static ClockMend? LostSign(ClockPlace place, ClockSpell spell)
@@ -88,7 +89,7 @@ internal sealed record ClockMend(string LooksAs, string Mend)
         double offset = Wrapped(spell.OffsetMin - (8 * longitude));
         bool mends = Math.Abs(longitude) > 4 && Math.Abs(offset) <= Math.Max(ClockLimits.LeastFaultMin, spell.ErrorMin);
         return mends && Math.Abs(-longitude - zoneDeg) < Math.Abs(longitude - zoneDeg)
-            ? new("the longitude has the wrong sign", $"Write longitude = {ClockWords.Exact(-longitude)} under [nursery].")
+            ? new(Phrase.Of("the longitude has the wrong sign"), Phrase.Of($"Write longitude = {ClockWords.Exact(-longitude)} under [nursery]."))
             : null;
     }
 

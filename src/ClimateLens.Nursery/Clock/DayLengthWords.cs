@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Clock;
 using ClimateLens.Science.Sun;
@@ -18,10 +19,10 @@ internal static class DayLengthWords
         LocalDate[] dates = [.. light.Days.Select(d => place.DateOf(d.NoonUnixSeconds))];
         double[] lit = [.. light.Days.Select(d => d.LitHours)];
         string mend = dates.All(d => d.Day <= 12) && Fits(dates.Select(d => new LocalDate(d.Year, d.Day, d.Month)), lit, latitude, place)
-            ? "With day and month swapped it fits: write MM where dd stands, and dd where MM stands, in format under [export.time]."
-            : Fits(dates, lit, -latitude, place) ? $"Look at the dates (day, month and year in format under [export.time]); with latitude = {ClockWords.Exact(-latitude)} under [nursery] it would fit too."
-            : "Look at the dates (day, month and year in format under [export.time]) and at the latitude under [nursery].";
-        string sentence = $"{ClockWords.Capital(ClockWords.Label(key))} lasts {ClockWords.Hours(litHours)} a day where sunrise to sunset is {ClockWords.Hours(daylightHours)} at these dates and this latitude ({ClockWords.Count(lit.Length, "day")}): the dates or the place are wrong, or lamps shine on the sensor.";
+            ? Phrase.Of("With day and month swapped it fits: write MM where dd stands, and dd where MM stands, in format under [export.time].")
+            : Fits(dates, lit, -latitude, place) ? Phrase.Of($"Look at the dates (day, month and year in format under [export.time]); with latitude = {ClockWords.Exact(-latitude)} under [nursery] it would fit too.")
+            : Phrase.Of("Look at the dates (day, month and year in format under [export.time]) and at the latitude under [nursery].");
+        string sentence = Phrase.Of($"{ClockWords.Capital(ClockWords.Label(key))} lasts {ClockWords.Hours(litHours)} a day where sunrise to sunset is {ClockWords.Hours(daylightHours)} at these dates and this latitude ({ClockWords.Count(lit.Length, "day")}): the dates or the place are wrong, or lamps shine on the sensor.");
         return new ClockCheck(ClockVerdict.DayLength, key.Channel, key.Sensor, lit.Length, sentence, mend);
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Science.Clock;
 
@@ -28,12 +29,12 @@ internal static class LightClock
         string label = ClockWords.Label(key);
         if (light.Days.Length < ClockLimits.FewestDays)
         {
-            return NotKnown(key, light, $"Only {light.Days.Length} of the days of {label} could be followed from dark to dark; {ClockLimits.FewestDays} are needed.");
+            return NotKnown(key, light, Phrase.Of($"Only {light.Days.Length} of the days of {label} could be followed from dark to dark; {ClockLimits.FewestDays} are needed."));
         }
 
         if (light.Days.Count(d => d.IsSwitched) > ClockLimits.SwitchedShare * light.Days.Length)
         {
-            return NotKnown(key, light, $"{ClockWords.Capital(label)} comes and goes in one step, as with lamps or a blackout, so it does not tell of the sun.");
+            return NotKnown(key, light, Phrase.Of($"{ClockWords.Capital(label)} comes and goes in one step, as with lamps or a blackout, so it does not tell of the sun."));
         }
 
         LightDays sun = light with { Days = [.. light.Days.Where(d => !d.IsSwitched)] };
@@ -43,7 +44,7 @@ internal static class LightClock
         bool outside = key.Channel == Outside;
         bool odd = longer > longest + (outside ? ClockLimits.OtherDateHours : 0) || longer < shortest - (outside ? ClockLimits.OtherDateHours : 0);
         ClockCheck check = odd && outside ? DayLengthWords.Of(place, key, sun, lit, day)
-            : odd ? NotKnown(key, sun, $"{ClockWords.Capital(label)} lasts {ClockWords.Hours(lit)} a day where sunrise to sunset is {ClockWords.Hours(day)}: lamps or screens shape it, so it does not tell of the sun.")
+            : odd ? NotKnown(key, sun, Phrase.Of($"{ClockWords.Capital(label)} lasts {ClockWords.Hours(lit)} a day where sunrise to sunset is {ClockWords.Hours(day)}: lamps or screens shape it, so it does not tell of the sun."))
             : Judge(place, batch, key, values, sun, systematicMin);
         return check with { LitHours = Tenth(lit), DaylightHours = Tenth(day) };
     }
@@ -65,7 +66,7 @@ internal static class LightClock
         ImmutableArray<ClockSpell> spells = [.. stretches.Select(Spell)];
         if (key.Channel != Outside && Unsupported(place, batch, values, light, stretches, spells))
         {
-            return NotKnown(key, light, $"The edges of the day and its bright hours do not agree at {ClockWords.Label(key)}: lamps, screens or shade move them, so it does not tell of the sun.");
+            return NotKnown(key, light, Phrase.Of($"The edges of the day and its bright hours do not agree at {ClockWords.Label(key)}: lamps, screens or shade move them, so it does not tell of the sun."));
         }
 
         ClockStretch last = stretches[^1];

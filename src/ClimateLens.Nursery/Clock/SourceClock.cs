@@ -1,4 +1,5 @@
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using NodaTime;
@@ -18,7 +19,7 @@ public static class SourceClock
         ArgumentNullException.ThrowIfNull(batch);
         ClockPlace place = new(nursery, stampZone);
         return StampHabits.Of(batch.UtcMicros, stampZone) is ClockVerdict habit ? ClockWords.Habit(habit, place)
-            : batch.UtcMicros.Length < 2 ? ClockWords.NotKnown("There are too few rows to hold this clock against the sun.")
+            : batch.UtcMicros.Length < 2 ? ClockWords.NotKnown(Phrase.Of("There are too few rows to hold this clock against the sun."))
             : ByTheSun(place, batch with { StepSeconds = StepOf(batch) });
     }
 
@@ -46,7 +47,7 @@ public static class SourceClock
         string why = byLight.Length > 0 ? byLight[0].Sentence + " " : "";
         (ColumnKey Key, double[] Values)? outside = Column(batch, ClockLimits.Temperature);
         ClockCheck? swing = outside is { } column ? SwingClock.Check(place, batch, column.Key, column.Values, why) : null;
-        return swing ?? (byLight.Length > 0 ? byLight[0] : ClockWords.NotKnown("This export has no light to hold its clock against the sun, and no outside temperature."));
+        return swing ?? (byLight.Length > 0 ? byLight[0] : ClockWords.NotKnown(Phrase.Of("This export has no light to hold its clock against the sun, and no outside temperature.")));
     }
 
     private static IEnumerable<(ColumnKey Key, double[] Values, double SystematicMin)> Lights(ReadingBatch batch)

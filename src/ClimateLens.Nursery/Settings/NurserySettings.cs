@@ -49,6 +49,9 @@ public sealed record NurserySettings(
     /// <summary>The sample sets this: the nursery is invented, and every page must say so.</summary>
     public bool Invented { get; init; }
 
+    /// <summary>Code of the language of pages, such as <c>nl</c>.</summary>
+    public string Language { get; init; } = "en";
+
     /// <summary>Folder of the nursery's own notebooks, relative to the nursery file's folder or absolute; empty: <c>notebooks</c> beside the file where there is one.</summary>
     public string Notebooks { get; init; } = "";
 

@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using System.Collections.Immutable;
 using NodaTime;
 
@@ -9,9 +10,9 @@ public sealed record PotRules
     /// <summary>Rounds of a day, in order, none overlapping.</summary>
     public ImmutableArray<PotRound> Rounds { get; init; } =
     [
-        new("first thing", new LocalTime(5, 30), new LocalTime(9, 29)),
-        new("late morning", new LocalTime(9, 30), new LocalTime(12, 59)),
-        new("early afternoon", new LocalTime(13, 0), new LocalTime(17, 0)),
+        new(Phrase.Id("first thing"), new LocalTime(5, 30), new LocalTime(9, 29)),
+        new(Phrase.Id("late morning"), new LocalTime(9, 30), new LocalTime(12, 59)),
+        new(Phrase.Id("early afternoon"), new LocalTime(13, 0), new LocalTime(17, 0)),
     ];
 
     /// <summary>Rounds due on a Saturday or Sunday, the first ones of the day; null: all of them.</summary>

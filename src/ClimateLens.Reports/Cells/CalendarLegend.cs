@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 
 namespace ClimateLens.Reports.Cells;
@@ -69,11 +70,11 @@ internal static class CalendarLegend
 
     private static string Explained(RiskLevel level) => level switch
     {
-        RiskLevel.None => "unlikely (under 5 %)",
-        RiskLevel.Possible => "possible (5 to 50 %)",
-        RiskLevel.Likely => "likely (50 % and more)",
-        RiskLevel.NearlySure => "nearly sure (95 % and more)",
-        _ => "not known: no usable readings",
+        RiskLevel.None => Phrase.Of("unlikely (under 5 %)"),
+        RiskLevel.Possible => Phrase.Of("possible (5 to 50 %)"),
+        RiskLevel.Likely => Phrase.Of("likely (50 % and more)"),
+        RiskLevel.NearlySure => Phrase.Of("nearly sure (95 % and more)"),
+        _ => Phrase.Of("not known: no usable readings"),
     };
 
     private static Html Drop(string style, Html inside)

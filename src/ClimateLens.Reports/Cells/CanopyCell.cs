@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -15,7 +17,10 @@ public sealed class CanopyCell : IReportCell
     public string Name => "canopy";
 
     /// <inheritdoc/>
-    public string Heading => "How far has the crop closed?";
+    public string Heading => Phrase.Of("How far has the crop closed?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["canopy"], Files = [DataFiles.Canopy], Records = [RecordKind.PlantWidths] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["canopy"];
@@ -29,7 +34,7 @@ public sealed class CanopyCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.Canopy is not { } canopy)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("canopy", "It takes the crop's spacing and the day of potting or pinch."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("canopy", Phrase.Of("It takes the crop's spacing and the day of potting or pinch."))}"));
         }
 
         HtmlBuilder body = new();
@@ -40,33 +45,32 @@ public sealed class CanopyCell : IReportCell
         }
 
         body.Line($"</tbody></table></div>");
-        body.Line($"<p class=\"note\">{Basis(canopy, context.Units)}</p>");
-        body.Line(context.DataLink(DataFiles.Canopy));
-        return new CellContent(Sentence(canopy), body.ToHtml(), "Modelled from plant widths and spacing, not measured: a closing canopy dries more slowly and its air is damper than the sensor's. Closed means a cover of 95\u00A0%.");
+        body.Line($"<p class=\"note\">{Widths(canopy, context.Units)}</p>");
+        return new CellContent(Sentence(canopy), body.ToHtml(), Phrase.Of("Modelled from plant widths and spacing, not measured: a closing canopy dries more slowly and its air is damper than the sensor's. Closed means a cover of 95\u00A0%."));
     }
 
     private static string Sentence(CanopyState canopy)
     {
-        string cover = $"On {LocalTimes.Day(canopy.Days[^1].Date)} leaves covered about {Words.Share(canopy.Cover.Value)} of the ground ({Range(canopy.Cover)})";
+        string cover = Phrase.Of($"On {LocalTimes.Day(canopy.Days[^1].Date)} leaves covered about {Words.Share(canopy.Cover.Value)} of the ground ({Range(canopy.Cover)})");
         if (canopy.ClosureDate is not { } closure)
         {
-            return $"{cover}; at this spacing the crop is not expected to close before it is sold or within four months.";
+            return Phrase.Of($"{cover}; at this spacing the crop is not expected to close before it is sold or within four months.");
         }
 
         bool past = closure.Value <= canopy.Days[^1].Date;
-        string latest = closure.High is { } high ? LocalTimes.Day(high) : "not at all";
-        string range = closure.High == closure.Low ? "" : $" (from {LocalTimes.Day(closure.Low)} to {latest})";
-        return past ? $"{cover}; at this spacing it has been closed since about {LocalTimes.Day(closure.Value)}{range}." : $"{cover}; at this spacing it will close about {LocalTimes.Day(closure.Value)}{range}.";
+        string latest = closure.High is { } high ? LocalTimes.Day(high) : Phrase.Of("not at all");
+        string range = closure.High == closure.Low ? "" : Phrase.Of($" (from {LocalTimes.Day(closure.Low)} to {latest})");
+        return past ? Phrase.Of($"{cover}; at this spacing it has been closed since about {LocalTimes.Day(closure.Value)}{range}.") : Phrase.Of($"{cover}; at this spacing it will close about {LocalTimes.Day(closure.Value)}{range}.");
     }
 
-    private static string Basis(CanopyState canopy, DisplayUnits units)
+    private static string Widths(CanopyState canopy, DisplayUnits units)
     {
         string widths = canopy.Widths.IsEmpty
-            ? "No plant width was measured: growth is a first guess by crop. Measuring ten plants on three days, a week apart, narrows it."
-            : $"Growth fitted to widths of {Words.Count(canopy.Widths.Length, "day", "days")}, the last on {LocalTimes.Day(canopy.Widths[^1].Date)}: {units.PlantWidth(canopy.Widths[^1].WidthCm)}.";
-        string wide = canopy.Cover.High - canopy.Cover.Low > WideRange && !canopy.Widths.IsEmpty ? " The range is still wide: measure again this week." : "";
-        return $"{widths}{wide} Days are counted from {LocalTimes.Day(canopy.CountedFrom)}. {canopy.Assumption}".TrimEnd();
+            ? Phrase.Of("No plant width was measured: growth is a first guess by crop. Measuring ten plants on three days, a week apart, narrows it.")
+            : Phrase.Of($"Growth fitted to widths of {Words.Count(canopy.Widths.Length, "day", "days")}, the last on {LocalTimes.Day(canopy.Widths[^1].Date)}: {units.PlantWidth(canopy.Widths[^1].WidthCm)}.");
+        string wide = canopy.Cover.High - canopy.Cover.Low > WideRange && !canopy.Widths.IsEmpty ? Phrase.Of(" The range is still wide: measure again this week.") : "";
+        return Phrase.Of($"{widths}{wide} Days are counted from {LocalTimes.Day(canopy.CountedFrom)}. {canopy.Assumption}").TrimEnd();
     }
 
-    private static string Range(Estimate cover) => $"{DisplayUnits.Number(100 * cover.Low, 0)} to {Words.Share(cover.High)}";
+    private static string Range(Estimate cover) => Phrase.Of($"{DisplayUnits.Number(100 * cover.Low, 0)} to {Words.Share(cover.High)}");
 }

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
 using ClimateLens.Science.Treatments;
@@ -16,11 +17,11 @@ internal static class CareMarkup
             return;
         }
 
-        PotTablesMarkup.Open(body, "Treatments", "Treatments of the period; dose is volume times concentration", "When", "Bench", "What", "Active ingredient", "Group", "Dose a pot", "Closed until");
+        PotTablesMarkup.Open(body, Phrase.Of("Treatments"), Phrase.Of("Treatments of the period; dose is volume times concentration"), Phrase.Of("When"), Phrase.Of("Bench"), Phrase.Of("What"), Phrase.Of("Active ingredient"), Phrase.Of("Group"), Phrase.Of("Dose a pot"), Phrase.Of("Closed until"));
         foreach (TreatmentEntry t in records.Treatments)
         {
-            string dose = t.MilligramPerPot is { } mg ? $"{DisplayUnits.Number(mg, 2)} mg" : t.VolumeMl is { } ml ? $"{DisplayUnits.Number(ml, 0)} mL, concentration not noted" : "not noted";
-            body.Line($"<tr><th scope=\"row\">{LocalTimes.Moment(t.At)}</th><td>{PotStrip.Bench(t.Bench)}</td><td>{t.What}{(t.Purpose.Length > 0 ? $", {t.Purpose}" : "")}</td><td>{t.ActiveIngredient}</td><td>{string.Join(" + ", t.Groups)}</td><td>{dose}</td><td>{(t.ReentryUntil is { } until ? LocalTimes.Moment(until) : "not noted")}</td></tr>");
+            string dose = t.MilligramPerPot is { } mg ? Phrase.Of($"{DisplayUnits.Number(mg, 2)} mg") : t.VolumeMl is { } ml ? Phrase.Of($"{DisplayUnits.Number(ml, 0)} mL, concentration not noted") : Phrase.Of("not noted");
+            body.Line($"<tr><th scope=\"row\">{LocalTimes.Moment(t.At)}</th><td>{PotStrip.Bench(t.Bench)}</td><td>{t.What}{(t.Purpose.Length > 0 ? $", {t.Purpose}" : "")}</td><td>{t.ActiveIngredient}</td><td>{string.Join(" + ", t.Groups)}</td><td>{dose}</td><td>{(t.ReentryUntil is { } until ? LocalTimes.Moment(until) : Phrase.Of("not noted"))}</td></tr>");
         }
 
         PotTablesMarkup.Close(body);
@@ -34,11 +35,11 @@ internal static class CareMarkup
             return;
         }
 
-        PotTablesMarkup.Open(body, "Resistance groups", $"Resistance groups since {LocalTimes.DayAndYear(records.SeasonFrom)}", "Group", "Uses", "In a row", "Last", "Risk of resistance");
+        PotTablesMarkup.Open(body, Phrase.Of("Resistance groups"), Phrase.Of($"Resistance groups since {LocalTimes.DayAndYear(records.SeasonFrom)}"), Phrase.Of("Group"), Phrase.Of("Uses"), Phrase.Of("In a row"), Phrase.Of("Last"), Phrase.Of("Risk of resistance"));
         foreach (GroupUse g in records.Groups)
         {
-            string risk = g.Risk == ResistanceRisk.NotKnown ? DisplayUnits.NotKnown : $"{Words.Spaced(System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(g.Risk.ToString()))}{(g.RiskSeen ? "" : " (from memory)")}";
-            body.Line($"<tr><th scope=\"row\">{g.Group}{(g.Name.Length > 0 ? $", {g.Name}" : "")}</th><td>{g.Uses}</td><td>{g.LongestRun}</td><td>{LocalTimes.Moment(g.Last)}</td><td>{risk}</td></tr>");
+            string risk = g.Risk == ResistanceRisk.NotKnown ? DisplayUnits.NotKnown : $"{Words.Spaced(System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(g.Risk.ToString()))}{(g.RiskSeen ? "" : Phrase.Of(" (from memory)"))}";
+            body.Line($"<tr><th scope=\"row\">{g.Group}{(g.Name.Length > 0 ? $", {Phrase.Of(g.Name)}" : "")}</th><td>{g.Uses}</td><td>{g.LongestRun}</td><td>{LocalTimes.Moment(g.Last)}</td><td>{risk}</td></tr>");
         }
 
         PotTablesMarkup.Close(body);
@@ -52,10 +53,10 @@ internal static class CareMarkup
             return;
         }
 
-        PotTablesMarkup.Open(body, "Floors", "Growth regulators on floors and benches", "When", "Bench", "What", "Crop since", "Floods in the period");
+        PotTablesMarkup.Open(body, Phrase.Of("Floors"), Phrase.Of("Growth regulators on floors and benches"), Phrase.Of("When"), Phrase.Of("Bench"), Phrase.Of("What"), Phrase.Of("Crop since"), Phrase.Of("Floods in the period"));
         foreach (FloorEntry f in records.Floors)
         {
-            body.Line($"<tr><th scope=\"row\">{LocalTimes.Moment(f.At)}</th><td>{PotStrip.Bench(f.Bench)}</td><td>{f.What}</td><td>{(f.NextCrop is { } crop ? $"{crop}{(f.Sensitive ? ", sensitive" : "")}" : "none")}</td><td>{f.Floods}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{LocalTimes.Moment(f.At)}</th><td>{PotStrip.Bench(f.Bench)}</td><td>{f.What}</td><td>{(f.NextCrop is { } crop ? $"{crop}{(f.Sensitive ? Phrase.Of(", sensitive") : "")}" : Phrase.Of("none"))}</td><td>{f.Floods}</td></tr>");
         }
 
         PotTablesMarkup.Close(body);
@@ -69,10 +70,10 @@ internal static class CareMarkup
             return;
         }
 
-        PotTablesMarkup.Open(body, "Tanks", "Tanks against the limits of the nursery file", "Reading", "Limits", "Readings", "Out of limits", "Waterings out of limits or without a reading");
+        PotTablesMarkup.Open(body, Phrase.Of("Tanks"), Phrase.Of("Tanks against the limits of the nursery file"), Phrase.Of("Reading"), Phrase.Of("Limits"), Phrase.Of("Readings"), Phrase.Of("Out of limits"), Phrase.Of("Waterings out of limits or without a reading"));
         foreach (TankEntry t in records.Tanks)
         {
-            string limits = t is { Low: { } low, High: { } high } ? $"{DisplayUnits.Number(low, 1)} to {DisplayUnits.Number(high, 1)}" : t.Low is { } least ? $"from {DisplayUnits.Number(least, 1)}" : $"up to {DisplayUnits.Number(t.High, 1)}";
+            string limits = t is { Low: { } low, High: { } high } ? Phrase.Of($"{DisplayUnits.Number(low, 1)} to {DisplayUnits.Number(high, 1)}") : t.Low is { } least ? Phrase.Of($"from {DisplayUnits.Number(least, 1)}") : Phrase.Of($"up to {DisplayUnits.Number(t.High, 1)}");
             body.Line($"<tr><th scope=\"row\">{t.What}{(t.Tank.Length > 0 ? $", {t.Tank}" : "")}</th><td>{limits} {t.Unit}</td><td>{t.Readings}</td><td>{t.Outside}</td><td>{t.Waterings.Length}</td></tr>");
         }
 

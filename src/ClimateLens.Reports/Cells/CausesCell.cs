@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Causes;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -15,7 +17,10 @@ public sealed class CausesCell : IReportCell
     public string Name => "causes";
 
     /// <inheritdoc/>
-    public string Heading => "Who put the humidity there, and what would have helped?";
+    public string Heading => Phrase.Of("Who put the humidity there, and what would have helped?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["houseBalance", "whatIfsAndShares"], Files = [DataFiles.Causes, DataFiles.WhatIfs, DataFiles.HouseBalance, DataFiles.WateringEffect], Channels = ["airTemperature", "relativeHumidity", "outsideTemperature", "outsideHumidity", "globalRadiation", "windSpeed", "ventPosition"], Records = [RecordKind.Waterings], RestsOnLeaves = true };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["causes"];
@@ -44,30 +49,26 @@ public sealed class CausesCell : IReportCell
         BalanceMarkup.Matched(body, review.MatchedWaterings);
         BalanceMarkup.Balance(body, review.HouseBalance);
         body.Line($"</div>");
-        body.Line(context.DataLink(DataFiles.Causes));
-        body.Line(context.DataLink(DataFiles.WhatIfs));
-        body.Line(context.DataLink(DataFiles.HouseBalance));
-        body.Line(context.DataLink(DataFiles.WateringEffect));
         return review.Causes is { } told
             ? new CellContent(Sentence(review.RiskHours!, told), body.ToHtml(), Method)
-            : new CellContent("Not known. " + context.WhyNotKnown("causes", "It takes two weeks of readings before the period, with temperature and humidity outside."), body.ToHtml(), Method);
+            : new CellContent(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("causes", Phrase.Of("It takes two weeks of readings before the period, with temperature and humidity outside."))}"), body.ToHtml(), Method);
     }
 
-    private const string Method =
-        "The week is replayed with something done otherwise, by a vapour balance fitted to the weeks before; the difference goes onto the measured air. Shares are means over all orders in which the changes could be made, so that they add up "
-        + "to the week's risk hours; the weather has what no change would have avoided. One change may make another needless, so that hours avoided do not add up.";
+    private static string Method =>
+        Phrase.Of("The week is replayed with something done otherwise, by a vapour balance fitted to the weeks before; the difference goes onto the measured air. Shares are means over all orders in which the changes could be made, so that they add up "
+        + "to the week's risk hours; the weather has what no change would have avoided. One change may make another needless, so that hours avoided do not add up.");
 
     private static string Sentence(Estimate risk, ImmutableArray<Cause> causes)
     {
         if (risk.Value < 1)
         {
-            return "There were no risk hours to share out.";
+            return Phrase.Of("There were no risk hours to share out.");
         }
 
         Cause[] most = [.. causes.Where(c => c.RiskHours.Value >= 0.5).OrderByDescending(c => c.RiskHours.Value)];
         return most.Length == 0
-            ? $"No cause stands out behind the {Words.Count((int)risk.Value, "risk hour", "risk hours")}."
-            : $"Of {Words.Count((int)risk.Value, "risk hour", "risk hours")}, {Words.List([.. most.Select((c, i) => $"{(i == 0 ? "about " : "")}{DisplayUnits.Number(c.RiskHours.Value, 0)} ({Words.Range(c.RiskHours)}) {ChangeWords.From(c.Name)}")])}.";
+            ? Phrase.Of($"No cause stands out behind the {Words.Count((int)risk.Value, "risk hour", "risk hours")}.")
+            : Phrase.Of($"Of {Words.Count((int)risk.Value, "risk hour", "risk hours")}, {Words.List([.. most.Select((c, i) => $"{(i == 0 ? Phrase.Of("about ") : "")}{DisplayUnits.Number(c.RiskHours.Value, 0)} ({Words.Range(c.RiskHours)}) {ChangeWords.From(c.Name)}")])}.");
     }
 
     private static void Shares(HtmlBuilder body, ImmutableArray<Cause> causes)

@@ -8,6 +8,9 @@ namespace ClimateLens.Reports.Cells;
 /// <param name="Method">How the numbers came about, in a sentence or two, or empty.</param>
 public sealed record CellContent(string Sentence, Html Body, string Method = "")
 {
+    /// <summary>What stands folded below it.</summary>
+    public Html Fold { get; init; }
+
     /// <summary>Nothing to say: the part is left out of the page.</summary>
     public static CellContent Nothing { get; } = new("", Html.Empty);
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Cells;
@@ -19,10 +18,8 @@ public sealed record CellContext(Review Review, WeekFacts Facts, DisplayUnits Un
     public static CellContext Of(Review review, DisplayUnits units, IEnumerable<string> files)
         => new(review, WeekFacts.Of(review), units, [.. files]);
 
-    /// <summary>A link to a data file beside the page; empty when the review has none of it.</summary>
-    public Html DataLink(string file) => Files.Contains(file)
-        ? HtmlBuilder.Of($"<p class=\"file\">Data: <a href=\"{file}\">{file}</a> (SI units)</p>")
-        : Html.Empty;
+    /// <summary>Folder of the store as the nursery file names it, for the queries beside the data.</summary>
+    public string Store { get; init; } = "store";
 
     /// <summary>What the review itself says of why a part is unknown, or the given words.</summary>
     public string WhyNotKnown(string what, string otherwise)

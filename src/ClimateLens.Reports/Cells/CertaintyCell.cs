@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -16,7 +17,10 @@ public sealed class CertaintyCell : IReportCell
     public string Name => "certainty";
 
     /// <inheritdoc/>
-    public string Heading => "How sure is that, and what would make it surer?";
+    public string Heading => Phrase.Of("How sure is that, and what would make it surer?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["rangeOfRiskHours", "whatTheErrorComesFrom"], Files = [DataFiles.ErrorShares] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["riskHours"];
@@ -31,34 +35,33 @@ public sealed class CertaintyCell : IReportCell
         Review review = context.Review;
         if (review.RiskHours is not { } risk || review.LeafBasis is not { } basis)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("riskHours", "It takes both air temperature and humidity."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("riskHours", Phrase.Of("It takes both air temperature and humidity."))}"));
         }
 
         HtmlBuilder body = new();
         if (!review.ErrorShares.IsEmpty)
         {
             Shares(body, review.ErrorShares);
-            body.Line(context.DataLink(DataFiles.ErrorShares));
         }
 
         Leaves(body, review.LeafScores, context.Units);
         body.Line($"<details class=\"screen\"><summary>What was measured, worked out and assumed</summary>");
-        List(body, "Measured", ["Air: the house's temperature and humidity.", .. basis.Measured]);
-        List(body, "Worked out", basis.Modelled);
-        List(body, "Assumed", basis.Assumed);
+        List(body, Phrase.Of("Measured"), [Phrase.Of("Air: the house's temperature and humidity."), .. basis.Measured]);
+        List(body, Phrase.Of("Worked out"), basis.Modelled);
+        List(body, Phrase.Of("Assumed"), basis.Assumed);
         body.Line($"</details>");
         string most = review.ErrorShares.IsEmpty
-            ? " No single error that is likely would change it."
-            : $" {(review.ErrorShares[0].Share >= 0.5 ? "Most" : "The largest part")} of the doubt comes from {CauseWords.Of(review.ErrorShares[0].Cause)}.";
-        return new CellContent($"Risk hours lie between {Words.Range(risk)} with nine chances in ten.{most}", body.ToHtml(), "The range holds what the sensors' accuracy and the assumptions leave open; that one sensor stands for the whole house is not in it.");
+            ? Phrase.Of(" No single error that is likely would change it.")
+            : Phrase.Of($" {(review.ErrorShares[0].Share >= 0.5 ? Phrase.Of("Most") : Phrase.Of("The largest part"))} of the doubt comes from {CauseWords.Of(review.ErrorShares[0].Cause)}.");
+        return new CellContent(Phrase.Of($"Risk hours lie between {Words.Range(risk)} with nine chances in ten.{most}"), body.ToHtml(), Phrase.Of("The range holds what the sensors' accuracy and the assumptions leave open; that one sensor stands for the whole house is not in it."));
     }
 
     private static void Leaves(HtmlBuilder body, ImmutableArray<LeafScore> scores, DisplayUnits units)
     {
         foreach (LeafScore score in scores)
         {
-            string range = score is { BiasLowK: { } low, BiasHighK: { } high } ? $" ({Signed(low, units)} to {Signed(high, units)})" : "";
-            body.Line($"<p class=\"note\">Leaf model against the leaf sensor by {score.Part}: {Signed(score.BiasK, units)} on the mean{range}, off by {units.Difference(score.RmseK)} root mean square, {DisplayUnits.Number(score.Hours, 0)} hours. The sensor rules where it tells.</p>");
+            string range = score is { BiasLowK: { } low, BiasHighK: { } high } ? Phrase.Of($" ({Signed(low, units)} to {Signed(high, units)})") : "";
+            body.Line($"<p class=\"note\">Leaf model against the leaf sensor by {(score.Part == "day" ? Phrase.Of("day") : Phrase.Of("night"))}: {Signed(score.BiasK, units)} on the mean{range}, off by {units.Difference(score.RmseK)} root mean square, {DisplayUnits.Number(score.Hours, 0)} hours. The sensor rules where it tells.</p>");
         }
     }
 

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Charts;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
@@ -14,7 +15,10 @@ public sealed class DewMarginCell : IReportCell
     public string Name => "margin";
 
     /// <inheritdoc/>
-    public string Heading => "How close did leaves come to dew?";
+    public string Heading => Phrase.Of("How close did leaves come to dew?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["leafTemperature", "airAmongTheLeaves", "moistAir"], Files = [DataFiles.Hours], Channels = ["airTemperature", "relativeHumidity", "leafTemperature", "canopyTemperature", "canopyHumidity"], RestsOnLeaves = true };
 
     /// <inheritdoc/>
     public CellGives Gives => CellGives.Sentence | CellGives.Figure;
@@ -27,25 +31,24 @@ public sealed class DewMarginCell : IReportCell
         DisplayUnits units = context.Units;
         if (Extremes.Of(review.Hours, h => h.DewPointMarginK) is not { } margin)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("riskHours", "It takes both air temperature and humidity."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("riskHours", Phrase.Of("It takes both air temperature and humidity."))}"));
         }
 
         int below = review.Hours.Count(h => h.DewPointMarginK <= 0);
-        string dew = below == 0 ? "no hourly mean reached it" : $"in {Words.Count(below, "hour", "hours")} they were at or below it";
-        string lowest = $"{units.Difference(Math.Abs(margin.Low))} {(margin.Low < 0 ? "below" : "above")} the dew point";
-        string sentence = $"By measured, modelled or assumed leaf temperature, leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.";
+        string dew = below == 0 ? Phrase.Of("no hourly mean reached it") : Phrase.Of($"in {Words.Count(below, "hour", "hours")} they were at or below it");
+        string lowest = Phrase.Of($"{units.Difference(Math.Abs(margin.Low))} {(margin.Low < 0 ? Phrase.Of("below") : Phrase.Of("above"))} the dew point");
+        string sentence = Phrase.Of($"By measured, modelled or assumed leaf temperature, leaves were at their lowest {lowest} ({LocalTimes.Moment(margin.LowAt)}); {dew}.");
         HtmlBuilder body = new();
         body.Line($"<figure>");
-        body.Line(ChartMarkup.Of("chart-margin", $"Chart of leaf temperature less dew point. {sentence}", WeekCharts.Of(review, [Panel(context)])));
+        body.Line(ChartMarkup.Of("chart-margin", Phrase.Of($"Chart of leaf temperature less dew point. {sentence}"), WeekCharts.Of(review, [Panel(context)])));
         body.Line($"<figcaption>Leaf temperature less the dew point of the air among the leaves. At the solid black line dew forms.{Under(context)}</figcaption></figure>");
-        body.Line(context.DataLink(DataFiles.Hours));
-        return new CellContent(sentence, body.ToHtml(), "Whether leaf temperature was measured, modelled or assumed stands under “How was it worked out?”.");
+        return new CellContent(sentence, body.ToHtml(), Phrase.Of("Whether leaf temperature was measured, modelled or assumed stands under “How was it worked out?”."));
     }
 
     private static ChartPanel Panel(CellContext context)
     {
         DisplayUnits units = context.Units;
-        HourLine line = WeekCharts.Line(context.Review, $"Margin {units.DifferenceSymbol}", Palette.Margin, "solid", 2, h => units.DifferenceNumber(h.DewPointMarginK));
+        HourLine line = WeekCharts.Line(context.Review, Phrase.Of($"Margin {units.DifferenceSymbol}"), Palette.Margin, "solid", 2, h => units.DifferenceNumber(h.DewPointMarginK));
         ChartLevel dew = new(0, "solid");
         return Limit(context) is { } limit && units.DifferenceNumber(limit) is { } shown
             ? new ChartPanel("", [line], dew, new ChartLevel(shown, "dash"))
@@ -53,7 +56,7 @@ public sealed class DewMarginCell : IReportCell
     }
 
     private static string Under(CellContext context) => Limit(context) is { } limit
-        ? $" Under the dashed line, at {context.Units.Difference(limit)}, an hour can be a risk hour."
+        ? Phrase.Of($" Under the dashed line, at {context.Units.Difference(limit)}, an hour can be a risk hour.")
         : "";
 
     /// <summary>The margin in force, when the review names one. [K]</summary>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Imports;
-using ClimateLens.Reports.Data;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
 
@@ -26,22 +26,21 @@ internal static class FilesMarkup
             File(body, file, context);
         }
 
-        body.Line(context.DataLink(DataFiles.Files));
     }
 
     private static string Sentence(Review review)
     {
         int read = review.Imports.Sum(f => f.RowsRead), aside = review.Imports.Sum(f => f.SetAside);
         string kept = aside == 0
-            ? "None was set aside."
-            : $"{Thousands(aside)} {(aside == 1 ? "is" : "are")} set aside; the command \u201Cset-aside\u201D lists {(aside == 1 ? "it with its reason" : "them with their reasons")}, and a new import takes up what was corrected.";
-        return $"{Words.Count(review.Imports.Length, "file", "files")} with {Thousands(read)} {(read == 1 ? "row" : "rows")}. {kept}";
+            ? Phrase.Of("None was set aside.")
+            : Phrase.Of($"{Thousands(aside)} {(aside == 1 ? Phrase.Of("is") : Phrase.Of("are"))} set aside; the command \u201Cset-aside\u201D lists {(aside == 1 ? Phrase.Of("it with its reason") : Phrase.Of("them with their reasons"))}, and a new import takes up what was corrected.");
+        return Phrase.Of($"{Words.Count(review.Imports.Length, "file", "files")} with {Thousands(read)} {(read == 1 ? Phrase.Of("row") : Phrase.Of("rows"))}. {kept}");
     }
 
     private static void File(HtmlBuilder body, ImportedFile file, CellContext context)
     {
-        string aside = file.SetAside == 0 ? "" : $", {Thousands(file.SetAside)} set aside";
-        body.Line($"<details class=\"sheet\"><summary>{Html.Name(file.File)}: {Thousands(file.RowsRead)} {(file.RowsRead == 1 ? "row" : "rows")} read{aside}</summary>");
+        string aside = file.SetAside == 0 ? "" : Phrase.Of($", {Thousands(file.SetAside)} set aside");
+        body.Line($"<details class=\"sheet\"><summary>{Html.Name(file.File)}: {Thousands(file.RowsRead)} {(file.RowsRead == 1 ? Phrase.Of("row") : Phrase.Of("rows"))} read{aside}</summary>");
         body.Line($"<ul>");
         body.Line($"<li>{Html.Name(file.Source)}: {Thousands(file.RowsRead)} rows read = {Thousands(file.Accepted)} accepted + {Thousands(file.SetAside)} set aside + {Thousands(file.Duplicates)} repeated + {Thousands(file.Blank)} blank</li>");
         if (file is { First: { } first, Last: { } last })
@@ -77,18 +76,18 @@ internal static class FilesMarkup
 
         if (found.UnusedColumnCount > 0)
         {
-            string more = found.UnusedColumnCount > found.UnusedColumns.Length ? $" and {found.UnusedColumnCount - found.UnusedColumns.Length} more" : "";
+            string more = found.UnusedColumnCount > found.UnusedColumns.Length ? Phrase.Of($" and {found.UnusedColumnCount - found.UnusedColumns.Length} more") : "";
             body.Line($"<li>columns not taken: {Html.Name(string.Join(", ", found.UnusedColumns))}{more}</li>");
         }
 
         ImportDialect d = found.Dialect;
         string formats = string.Join(", ", found.TimeFormats.Select(f => found.TimeFormats.Length == 1 ? f.Format : $"{f.Format} ({Words.Count(f.Rows, "row", "rows")})"));
-        string group = d.GroupChar.Length > 0 ? $", {Mark(d.GroupChar)} between thousands" : "";
-        body.Line($"<li>read as {d.Encoding}, {Mark(d.Delimiter)} between fields, {Mark(d.DecimalChar)} as decimal mark{group}; times as {Html.Name(formats.Length > 0 ? formats : "none")}</li>");
+        string group = d.GroupChar.Length > 0 ? Phrase.Of($", {Mark(d.GroupChar)} between thousands") : "";
+        body.Line($"<li>read as {d.Encoding}, {Mark(d.Delimiter)} between fields, {Mark(d.DecimalChar)} as decimal mark{group}; times as {Html.Name(formats.Length > 0 ? formats : Phrase.Of("none"))}</li>");
         if (found.Clock is { } clock)
         {
-            bool said = review.Clocks.Any(c => c.Check.Sentence == clock.Sentence);
-            body.Line($"<li>{(said ? "its clock: see above" : clock.Sentence)}</li>");
+            bool said = review.Clocks.Any(c => (c.Check.Verdict, c.Check.Channel, c.Check.Sensor, c.Check.Days) == (clock.Verdict, clock.Channel, clock.Sensor, clock.Days));
+            body.Line($"<li>{(said ? Html.Text(Phrase.Of("its clock: see above")) : Html.English(clock.Sentence))}</li>");
         }
     }
 
@@ -118,46 +117,46 @@ internal static class FilesMarkup
             return "";
         }
 
-        string step = seconds % 60 == 0 ? $"{Words.Whole(seconds / 60)} min" : $"{Words.Whole(seconds)} s";
-        return share >= 0.9995 ? $", a row every {step}" : $", a row every {step} ({Percent(share)} of the steps)";
+        string step = seconds % 60 == 0 ? Phrase.Of($"{Words.Whole(seconds / 60)} min") : $"{Words.Whole(seconds)} s";
+        return share >= 0.9995 ? Phrase.Of($", a row every {step}") : Phrase.Of($", a row every {step} ({Percent(share)} of the steps)");
     }
 
     private static string Lines(SetAsideReason reason)
     {
         string lines = string.Join(", ", reason.Lines.Take(LinesNamed).Select(Words.Whole));
-        string more = reason.Count > Math.Min(LinesNamed, reason.Lines.Length) ? " and more" : "";
-        return $"{(reason.Count == 1 ? "line" : "lines")} {lines}{more}";
+        string more = reason.Count > Math.Min(LinesNamed, reason.Lines.Length) ? Phrase.Of(" and more") : "";
+        return $"{(reason.Count == 1 ? Phrase.Of("line") : Phrase.Of("lines"))} {lines}{more}";
     }
 
     private static string Gaps(FileFindings found)
     {
         FoundGap[] longest = [.. found.LongestGaps.OrderByDescending(g => g.Hours).Take(GapsNamed).OrderBy(g => g.After.ToInstant())];
-        string named = string.Join("; ", longest.Select(g => $"{LocalTimes.Moment(g.After)} to {LocalTimes.Moment(g.Before)}"));
-        return found.GapCount > longest.Length ? $"the longest {named}" : named;
+        string named = string.Join("; ", longest.Select(g => Phrase.Of($"{LocalTimes.Moment(g.After)} to {LocalTimes.Moment(g.Before)}")));
+        return found.GapCount > longest.Length ? Phrase.Of($"the longest {named}") : named;
     }
 
-    private static string Missing(double share) => share == 0 ? "none" : Percent(share);
+    private static string Missing(double share) => share == 0 ? Phrase.Of("none") : Percent(share);
 
     /// <summary>A share in per cent; one that is nearly none or nearly all is not rounded to it.</summary>
     private static string Percent(double share) => share switch
     {
         1 => "100\u00A0%",
-        < 0.001 => "under 0.1\u00A0%",
-        > 0.999 => "all but 0.1\u00A0%",
+        < 0.001 => Phrase.Of("under 0.1\u00A0%"),
+        > 0.999 => Phrase.Of("all but 0.1\u00A0%"),
         _ => $"{DisplayUnits.Number(share * 100, share is < 0.1 or > 0.9 ? 1 : 0)}\u00A0%",
     };
 
     private static string Mark(string mark) => mark switch
     {
-        "\t" => "tab",
-        " " => "blank",
-        ";" => "semicolon",
-        "," => "comma",
-        "." => "point",
-        "|" => "bar",
-        "" => "none",
+        "\t" => Phrase.Of("tab"),
+        " " => Phrase.Of("blank"),
+        ";" => Phrase.Of("semicolon"),
+        "," => Phrase.Of("comma"),
+        "." => Phrase.Of("point"),
+        "|" => Phrase.Of("bar"),
+        "" => Phrase.Of("none"),
         _ => mark,
     };
 
-    private static string Thousands(int number) => number.ToString("#,0", CultureInfo.InvariantCulture);
+    private static string Thousands(int number) => number.ToString("#,0", CultureInfo.InvariantCulture).Replace(",", Language.Current.GroupMark, StringComparison.Ordinal);
 }

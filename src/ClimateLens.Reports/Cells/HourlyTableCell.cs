@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -14,7 +15,10 @@ public sealed class HourlyTableCell : IReportCell
     public string Name => "hours";
 
     /// <inheritdoc/>
-    public string Heading => "What are the numbers hour by hour?";
+    public string Heading => Phrase.Of("What are the numbers hour by hour?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["moistAir", "alignment"], Files = [DataFiles.Hours], Channels = ["airTemperature", "relativeHumidity"] };
 
     /// <inheritdoc/>
     public CellGives Gives => CellGives.Table | CellGives.Data;
@@ -26,7 +30,7 @@ public sealed class HourlyTableCell : IReportCell
         ImmutableArray<ReviewHour> hours = context.Review.Hours;
         if (hours.IsEmpty)
         {
-            return CellContent.Unanswered("The period has no hours.");
+            return CellContent.Unanswered(Phrase.Of("The period has no hours."));
         }
 
         HtmlBuilder body = new();
@@ -40,7 +44,6 @@ public sealed class HourlyTableCell : IReportCell
 
         body.Line($"</tbody></table></div></details>");
         body.Line($"<p class=\"paper\">The hourly table is not printed; it stands in {DataFiles.Hours} beside this page.</p>");
-        body.Line(context.DataLink(DataFiles.Hours));
         return new CellContent("", body.ToHtml());
     }
 
@@ -48,8 +51,8 @@ public sealed class HourlyTableCell : IReportCell
     {
         string[] names =
         [
-            "Hour", $"Air {units.TemperatureSymbol}", "RH %", "VPD kPa", $"Dew point {units.TemperatureSymbol}", $"Leaf {units.TemperatureSymbol}",
-            $"Margin {units.DifferenceSymbol}", "Water in air g/m³", "Leaves wet", "Risk %",
+            Phrase.Of("Hour"), Phrase.Of($"Air {units.TemperatureSymbol}"), Phrase.Of("RH %"), Phrase.Of("VPD kPa"), Phrase.Of($"Dew point {units.TemperatureSymbol}"), Phrase.Of($"Leaf {units.TemperatureSymbol}"),
+            Phrase.Of($"Margin {units.DifferenceSymbol}"), Phrase.Of("Water in air g/m³"), Phrase.Of("Leaves wet"), Phrase.Of("Risk %"),
         ];
         body.Add($"<thead><tr>");
         foreach (string name in names)
@@ -70,7 +73,7 @@ public sealed class HourlyTableCell : IReportCell
         Number(body, units.TemperatureNumber(hour.LeafTemperatureC), 1);
         Number(body, units.DifferenceNumber(hour.DewPointMarginK), 1);
         Number(body, hour.AbsoluteHumidityGm3, 1);
-        body.Add($"<td>{hour.Wet switch { true => "yes", false => "no", null => "" }}</td>");
+        body.Add($"<td>{hour.Wet switch { true => Phrase.Of("yes"), false => Phrase.Of("no"), null => "" }}</td>");
         Number(body, hour.RiskProbability * 100, 0);
         body.Line($"</tr>");
     }

@@ -21,6 +21,9 @@ public interface IReportCell
     /// <summary>What it gives.</summary>
     Notebooks.CellGives Gives => Notebooks.CellGives.Sentence | Notebooks.CellGives.Table;
 
+    /// <summary>What its numbers come from.</summary>
+    CellBasis Basis => CellBasis.None;
+
     /// <summary>Answers. Equal reviews and units give equal content.</summary>
     CellContent Render(CellContext context);
 }

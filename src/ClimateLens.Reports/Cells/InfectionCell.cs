@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -14,7 +15,10 @@ public sealed class InfectionCell : IReportCell
     public string Name => "greyMould";
 
     /// <inheritdoc/>
-    public string Heading => "Did the weather favour grey mould?";
+    public string Heading => Phrase.Of("Did the weather favour grey mould?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["wetPeriods", "wetnessOfLeaves"], Files = [DataFiles.WetPeriods] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["wetPeriods"];
@@ -28,43 +32,42 @@ public sealed class InfectionCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.WetPeriods is not { } periods)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("wetPeriods", "It takes air temperature and humidity."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("wetPeriods", Phrase.Of("It takes air temperature and humidity."))}"));
         }
 
         HtmlBuilder body = new();
         if (!periods.IsEmpty)
         {
             Periods(body, periods, context.Units);
-            body.Line(context.DataLink(DataFiles.WetPeriods));
         }
 
         Limits(body, context.Review.PublishedLimits);
         return new CellContent(Sentence(periods), body.ToHtml(), Method);
     }
 
-    private const string Method =
-        "Weather that favours grey mould, not disease: the index was fitted to grape berries (Broome et al. 1995; 12 to 30 °C, 4 to 20 h) and stands in for ornamentals, for which none is published. "
-        + "It ranks wet periods and tells no share of plants. A dry break of up to four hours does not end a period; it is not in its hours.";
+    private static string Method =>
+        Phrase.Of("Weather that favours grey mould, not disease: the index was fitted to grape berries (Broome et al. 1995; 12 to 30 °C, 4 to 20 h) and stands in for ornamentals, for which none is published. "
+        + "It ranks wet periods and tells no share of plants. A dry break of up to four hours does not end a period; it is not in its hours.");
 
     private static string Sentence(ImmutableArray<WetPeriod> periods)
     {
         if (periods.IsEmpty)
         {
-            return "By the film model leaves stayed dry: the weather did not favour grey mould.";
+            return Phrase.Of("By the film model leaves stayed dry: the weather did not favour grey mould.");
         }
 
         int strongly = periods.Count(p => p.Grade == "high"), some = periods.Count(p => p.Grade is "low" or "moderate");
         WetPeriod? worst = periods.Where(p => p.Index is not null).MaxBy(p => p.Index);
         return strongly + some == 0 || worst is null
-            ? $"Hardly: none of {Words.Count(periods.Length, "wet period", "wet periods")} was long and mild enough to score."
-            : $"Of {Words.Count(periods.Length, "wet period", "wet periods")} {Favoured(strongly, some)}; most the one from {LocalTimes.Moment(worst.Start)}, {DisplayUnits.Number(worst.Hours, 1)} wet hours.";
+            ? Phrase.Of($"Hardly: none of {Words.Count(periods.Length, "wet period", "wet periods")} was long and mild enough to score.")
+            : Phrase.Of($"Of {Words.Count(periods.Length, "wet period", "wet periods")} {Favoured(strongly, some)}; most the one from {LocalTimes.Moment(worst.Start)}, {DisplayUnits.Number(worst.Hours, 1)} wet hours.");
     }
 
     private static string Favoured(int strongly, int some) => (strongly, some) switch
     {
-        (0, _) => $"{some} favoured it to a degree",
-        (_, 0) => $"{strongly} favoured it strongly",
-        _ => $"{strongly} favoured it strongly and {some} to a degree",
+        (0, _) => Phrase.Of($"{some} favoured it to a degree"),
+        (_, 0) => Phrase.Of($"{strongly} favoured it strongly"),
+        _ => Phrase.Of($"{strongly} favoured it strongly and {some} to a degree"),
     };
 
     private static void Periods(HtmlBuilder body, ImmutableArray<WetPeriod> periods, DisplayUnits units)
@@ -87,13 +90,13 @@ public sealed class InfectionCell : IReportCell
     {
         string grade = period.Grade switch
         {
-            "none" => "no",
-            "low" => "a little",
-            "moderate" => "moderately",
-            "high" => "strongly",
-            _ => "not known",
+            "none" => Phrase.Of("no"),
+            "low" => Phrase.Of("a little"),
+            "moderate" => Phrase.Of("moderately"),
+            "high" => Phrase.Of("strongly"),
+            _ => Phrase.Of("not known"),
         };
-        return period.OutsideFit ? $"{grade} (outside the trials)" : grade;
+        return period.OutsideFit ? Phrase.Of($"{grade} (outside the trials)") : grade;
     }
 
     private static void Limits(HtmlBuilder body, ImmutableArray<PublishedLimit> limits)
@@ -107,7 +110,7 @@ public sealed class InfectionCell : IReportCell
         body.Line($"<ul>");
         foreach (PublishedLimit limit in limits)
         {
-            string passed = limit.Passed switch { true => " Over the limit.", false => " Within the limit.", null => "" };
+            string passed = limit.Passed switch { true => Phrase.Of(" Over the limit."), false => Phrase.Of(" Within the limit."), null => "" };
             body.Line($"<li>{limit.Text}{passed} <span class=\"source\">{limit.Source}</span></li>");
         }
 

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 
 namespace ClimateLens.Reports.Cells;
@@ -10,7 +11,7 @@ public sealed class MethodsCell : IReportCell
     public string Name => "methods";
 
     /// <inheritdoc/>
-    public string Heading => "How was it worked out?";
+    public string Heading => Phrase.Of("How was it worked out?");
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)
@@ -19,7 +20,7 @@ public sealed class MethodsCell : IReportCell
         Provenance provenance = context.Review.Provenance;
         if (provenance.Methods.IsEmpty && provenance.Thresholds.IsEmpty)
         {
-            return CellContent.Unanswered("The review names no method and no threshold.");
+            return CellContent.Unanswered(Phrase.Of("The review names no method and no threshold."));
         }
 
         HtmlBuilder body = new();

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 
 namespace ClimateLens.Reports.Cells;
@@ -10,7 +11,7 @@ public sealed class NotKnownCell : IReportCell
     public string Name => "notKnown";
 
     /// <inheritdoc/>
-    public string Heading => "What is not known?";
+    public string Heading => Phrase.Of("What is not known?");
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)
@@ -18,7 +19,7 @@ public sealed class NotKnownCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.NotKnown.IsEmpty)
         {
-            return CellContent.Unanswered("Nothing that was asked of the data stayed open.");
+            return CellContent.Unanswered(Phrase.Of("Nothing that was asked of the data stayed open."));
         }
 
         HtmlBuilder body = new();

@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Cells;
@@ -10,7 +12,10 @@ public sealed class OtherFindingsCell : IReportCell
     public string Name => "otherFindings";
 
     /// <inheritdoc/>
-    public string Heading => "What else was found?";
+    public string Heading => Phrase.Of("What else was found?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["whatIfsAndShares"], Files = [DataFiles.Findings] };
 
     /// <inheritdoc/>
     public IReadOnlyList<CellParameter> Parameters => [new("after", ParameterKind.WholeNumber, "how many findings stand elsewhere", 0, 20)];

@@ -1,5 +1,5 @@
-using System.Globalization;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Units;
 using NodaTime;
 using NodaTime.Text;
@@ -34,8 +34,8 @@ public static class PeriodWords
     public static string Dates(LocalDate first, LocalDate last) => (first == last, first.Year == last.Year) switch
     {
         (true, _) => LocalTimes.DayAndYear(first),
-        (_, true) => $"{LocalTimes.Day(first)} to {LocalTimes.DayAndYear(last)}",
-        _ => $"{LocalTimes.DayAndYear(first)} to {LocalTimes.DayAndYear(last)}",
+        (_, true) => Phrase.Of($"{LocalTimes.Day(first)} to {LocalTimes.DayAndYear(last)}"),
+        _ => Phrase.Of($"{LocalTimes.DayAndYear(first)} to {LocalTimes.DayAndYear(last)}"),
     };
 
     /// <summary>For example "week 42 of 2025", from <c>2025-W42</c>.</summary>
@@ -43,7 +43,7 @@ public static class PeriodWords
     {
         ArgumentNullException.ThrowIfNull(week);
         return Nursery.Time.IsoWeek.TryParse(week, out Nursery.Time.IsoWeek parsed)
-            ? string.Create(CultureInfo.InvariantCulture, $"week {parsed.Number} of {parsed.Year}")
+            ? Phrase.Of($"week {parsed.Number} of {parsed.Year}")
             : week;
     }
 

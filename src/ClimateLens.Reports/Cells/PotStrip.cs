@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
 using NodaTime;
@@ -33,7 +34,7 @@ internal static class PotStrip
     }
 
     /// <summary>The name of a bench in a table.</summary>
-    public static string Bench(string bench) => bench.Length == 0 ? "whole house" : bench;
+    public static string Bench(string bench) => bench.Length == 0 ? Phrase.Of("whole house") : bench;
 
     private static Html Drop => HtmlBuilder.Of($"<span class=\"water\"><span aria-hidden=\"true\">\u25BC</span><span class=\"vh\">watered</span></span>");
 

@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -12,7 +14,10 @@ public sealed class PotsCell : IReportCell
     public string Name => "pots";
 
     /// <inheritdoc/>
-    public string Heading => "Pots and roots: too wet, too dry?";
+    public string Heading => Phrase.Of("Pots and roots: too wet, too dry?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["graders", "drying", "roots"], Files = [DataFiles.Pots, DataFiles.Drying, DataFiles.Graders], Records = [RecordKind.PotChecks] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["pots"];
@@ -27,7 +32,7 @@ public sealed class PotsCell : IReportCell
         if (context.Review.Pots is not { } pots)
         {
             return CellContent.Unanswered(
-                "No pot was checked in this period. Three minutes a day, eight pots lifted and graded from 1 to 5, would tell which benches are too wet at dusk, which dry out, and which to water first tomorrow: climatelens sheet prints the sheet.");
+                Phrase.Of("No pot was checked in this period. Three minutes a day, eight pots lifted and graded from 1 to 5, would tell which benches are too wet at dusk, which dry out, and which to water first tomorrow: climatelens sheet prints the sheet."));
         }
 
         HtmlBuilder body = new();
@@ -40,23 +45,20 @@ public sealed class PotsCell : IReportCell
         PotTablesMarkup.Rounds(body, pots);
         PotTablesMarkup.Agreement(body, pots.Agreement);
         body.Line($"</div>");
-        body.Line(context.DataLink(DataFiles.Pots));
-        body.Line(context.DataLink(DataFiles.Drying));
-        body.Line(context.DataLink(DataFiles.Graders));
         return new CellContent(
             Sentence(pots, context.Review.Roots),
             body.ToHtml(),
-            "Levels are what people saw and lifted; two people may part by half a level. The band is the nursery file's, or 2 to 4 where it sets none. The swing index sums what each day's fall is beyond 1.2 levels (choice of this project). "
-            + "Dry pots are wetted again gently and their roots looked at; any treatment follows the label and a licensed person.");
+            Phrase.Of("Levels are what people saw and lifted; two people may part by half a level. The band is the nursery file's, or 2 to 4 where it sets none. The swing index sums what each day's fall is beyond 1.2 levels (choice of this project). "
+            + "Dry pots are wetted again gently and their roots looked at; any treatment follows the label and a licensed person."));
     }
 
     private static string Sentence(PotReport pots, RootReport? roots)
     {
         int due = pots.Days.Sum(d => d.Due), walked = pots.Days.Sum(d => Math.Min(d.Walked, d.Due));
-        string rounds = $"{Words.Count(pots.Count, "pot check", "pot checks")}, {walked} of {Words.Count(due, "round", "rounds")} walked";
-        string band = pots.Band is not { } b ? "" : $"; {Words.Share((b.Checks - b.Drier - b.Wetter) / (double)b.Checks)} of the levels were within the band, {Words.Whole(b.Drier)} drier and {Words.Whole(b.Wetter)} wetter";
-        string dry = pots.DryDowns.IsEmpty ? "" : $"; a pot was found dry {Words.Count(pots.DryDowns.Length, "time", "times")}";
-        string signal = roots?.Signal switch { "act" => " Root-rot weather: look at roots now.", "watch" => " Root-rot weather: keep an eye on roots.", "quiet" => " No root-rot weather was seen.", _ => "" };
+        string rounds = Phrase.Of($"{Words.Count(pots.Count, "pot check", "pot checks")}, {walked} of {Words.Count(due, "round", "rounds")} walked");
+        string band = pots.Band is not { } b ? "" : Phrase.Of($"; {Words.Share((b.Checks - b.Drier - b.Wetter) / (double)b.Checks)} of the levels were within the band, {Words.Whole(b.Drier)} drier and {Words.Whole(b.Wetter)} wetter");
+        string dry = pots.DryDowns.IsEmpty ? "" : Phrase.Of($"; a pot was found dry {Words.Count(pots.DryDowns.Length, "time", "times")}");
+        string signal = roots?.Signal switch { "act" => Phrase.Of(" Root-rot weather: look at roots now."), "watch" => Phrase.Of(" Root-rot weather: keep an eye on roots."), "quiet" => Phrase.Of(" No root-rot weather was seen."), _ => "" };
         return $"{rounds}{band}{dry}.{signal}";
     }
 
@@ -75,7 +77,7 @@ public sealed class PotsCell : IReportCell
             return;
         }
 
-        body.Line($"<h3>Why roots want {(roots.Signal == "act" ? "looking at" : "watching")}</h3><ul>");
+        body.Line($"<h3>Why roots want {(roots.Signal == "act" ? Phrase.Of("looking at") : Phrase.Of("watching"))}</h3><ul>");
         foreach (RootReason reason in roots.Reasons)
         {
             body.Line($"<li>{reason.Text} <span class=\"source\">{reason.Source}</span></li>");

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 
@@ -11,7 +12,10 @@ public sealed class ProvenanceCell : IReportCell
     public string Name => "provenance";
 
     /// <inheritdoc/>
-    public string Heading => "What was this page made from?";
+    public string Heading => Phrase.Of("What was this page made from?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Files = [DataFiles.Review, DataFiles.Files] };
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)
@@ -21,12 +25,12 @@ public sealed class ProvenanceCell : IReportCell
         HtmlBuilder body = new();
         Files(body, p);
         body.Line($"<dl class=\"pairs small\">");
-        Pair(body, "Made by", p.Tool);
-        Pair(body, "Nursery file", $"{p.NurseryFile}, SHA-256 {p.NurseryFileSha256}");
-        Pair(body, "Seed and draws of sensor error", $"{p.Seed}, {p.Draws} draws");
-        Pair(body, "Time-zone data", $"{p.TimeZoneData}, zone {context.Review.Period.TimeZone}");
-        Pair(body, "Hash of all that was looked at", p.InputHash);
-        body.Line($"</dl>").Line(context.DataLink(DataFiles.Review));
+        Pair(body, Phrase.Of("Made by"), p.Tool);
+        Pair(body, Phrase.Of("Nursery file"), Phrase.Of($"{p.NurseryFile}, SHA-256 {p.NurseryFileSha256}"));
+        Pair(body, Phrase.Of("Seed and draws of sensor error"), Phrase.Of($"{p.Seed}, {p.Draws} draws"));
+        Pair(body, Phrase.Of("Time-zone data"), Phrase.Of($"{p.TimeZoneData}, zone {context.Review.Period.TimeZone}"));
+        Pair(body, Phrase.Of("Hash of all that was looked at"), p.InputHash);
+        body.Line($"</dl>");
         return new CellContent(Sentence(p), body.ToHtml());
     }
 
@@ -34,14 +38,14 @@ public sealed class ProvenanceCell : IReportCell
     {
         if (p.Files.IsEmpty)
         {
-            return "No file holds readings of this period.";
+            return Phrase.Of("No file holds readings of this period.");
         }
 
         int aside = p.Files.Sum(f => f.SetAside);
         int cells = p.Files.Sum(f => f.CellsNotRead);
-        string rows = aside == 0 ? "no row of them was set aside" : $"{Words.Count(aside, "row", "rows")} of them could not be read and {(aside == 1 ? "was" : "were")} set aside";
-        string single = cells == 0 ? "" : $"; {Words.Count(cells, "single value", "single values")} could not be read";
-        return $"The readings come from {Words.Count(p.Files.Length, "file", "files")}; {rows}{single}. Equal input gives this page again, byte for byte.";
+        string rows = aside == 0 ? Phrase.Of("no row of them was set aside") : Phrase.Of($"{Words.Count(aside, "row", "rows")} of them could not be read and {(aside == 1 ? Phrase.Of("was") : Phrase.Of("were"))} set aside");
+        string single = cells == 0 ? "" : Phrase.Of($"; {Words.Count(cells, "single value", "single values")} could not be read");
+        return Phrase.Of($"The readings come from {Words.Count(p.Files.Length, "file", "files")}; {rows}{single}. Equal input gives this page again, byte for byte.");
     }
 
     private static void Files(HtmlBuilder body, Provenance p)

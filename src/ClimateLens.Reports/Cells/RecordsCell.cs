@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -12,7 +14,10 @@ public sealed class RecordsCell : IReportCell
     public string Name => "records";
 
     /// <inheritdoc/>
-    public string Heading => "Which records were kept, and what do they say?";
+    public string Heading => Phrase.Of("Which records were kept, and what do they say?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["resistanceGroups"], Files = [DataFiles.Treatments, DataFiles.Groups, DataFiles.ScoutedBenches], Records = [RecordKind.Treatments] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["records"];
@@ -26,7 +31,7 @@ public sealed class RecordsCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.Records is not { } records)
         {
-            return CellContent.Unanswered("No record of the crop was read for this period.");
+            return CellContent.Unanswered(Phrase.Of("No record of the crop was read for this period."));
         }
 
         HtmlBuilder body = new();
@@ -37,20 +42,17 @@ public sealed class RecordsCell : IReportCell
         CareMarkup.Floors(body, records);
         CareMarkup.Tanks(body, records);
         body.Line($"</div>");
-        body.Line(context.DataLink(DataFiles.Treatments));
-        body.Line(context.DataLink(DataFiles.Groups));
-        body.Line(context.DataLink(DataFiles.ScoutedBenches));
         int rows = records.Kinds.Values.Sum(r => r.Count), kinds = records.Kinds.Values.Count(r => r.Count > 0);
-        string inside = records.Reentry.IsEmpty ? "" : $" {Words.Count(records.Reentry.Length, "row lies", "rows lie")} inside a re-entry time.";
+        string inside = records.Reentry.IsEmpty ? "" : Phrase.Of($" {Words.Count(records.Reentry.Length, "row lies", "rows lie")} inside a re-entry time.");
         return new CellContent(
-            $"{Words.Count(rows, "row", "rows")} of {Words.Count(kinds, "kind of record", "kinds of record")} fall into this period.{inside}",
+            Phrase.Of($"{Words.Count(rows, "row", "rows")} of {Words.Count(kinds, "kind of record", "kinds of record")} fall into this period.{inside}"),
             body.ToHtml(),
-            "Groups are counted as codes; this page recommends no product and no rate. The label, local codes and licensed practice rule.");
+            Phrase.Of("Groups are counted as codes; this page recommends no product and no rate. The label, local codes and licensed practice rule."));
     }
 
     private static void Kinds(HtmlBuilder body, RecordsReport records)
     {
-        PotTablesMarkup.Open(body, "Records", "Records of the period", "Record", "Rows", "Gap");
+        PotTablesMarkup.Open(body, Phrase.Of("Records"), Phrase.Of("Records of the period"), Phrase.Of("Record"), Phrase.Of("Rows"), Phrase.Of("Gap"));
         foreach ((string kind, RecordCount record) in records.Kinds)
         {
             body.Line($"<tr><th scope=\"row\">{PlainNames.Of(kind)}</th><td>{record.Count}</td><td class=\"words\">{record.Note}</td></tr>");

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -15,7 +16,10 @@ public sealed class RiskCalendarCell : IReportCell
     public string Name => "calendar";
 
     /// <inheritdoc/>
-    public string Heading => "When was the risk?";
+    public string Heading => Phrase.Of("When was the risk?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["riskHours", "rangeOfRiskHours"], Files = [DataFiles.Hours], Channels = ["airTemperature", "relativeHumidity"], RestsOnLeaves = true };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["riskHours"];
@@ -30,7 +34,7 @@ public sealed class RiskCalendarCell : IReportCell
         Review review = context.Review;
         if (review.Hours.IsEmpty)
         {
-            return CellContent.Unanswered("The period has no hours.");
+            return CellContent.Unanswered(Phrase.Of("The period has no hours."));
         }
 
         CalendarGrid grid = CalendarGrid.Of(review.Hours);
@@ -42,36 +46,35 @@ public sealed class RiskCalendarCell : IReportCell
         Body(body, grid, unknown, HoursWithWaterings(review));
         body.Line($"</table></div>");
         body.Line(CalendarLegend.Of(grid, review));
-        body.Line(context.DataLink(DataFiles.Hours));
         return new CellContent(Sentence(review, grid, context.Facts), body.ToHtml(), Method);
     }
 
     // Narrow screens name every sixth hour only; the others stay for screen readers.
     private static readonly Html MinorHour = HtmlBuilder.Of($" class=\"minor\"");
 
-    private const string Method =
-        "A risk hour is an hour in which leaves were wet or close to the dew point, at a temperature at which leaf disease can start. "
-        + "How sure an hour is comes from repeating the sum with other errors of the sensors and of what is assumed, within their stated ranges.";
+    private static string Method =>
+        Phrase.Of("A risk hour is an hour in which leaves were wet or close to the dew point, at a temperature at which leaf disease can start. "
+        + "How sure an hour is comes from repeating the sum with other errors of the sensors and of what is assumed, within their stated ranges.");
 
     private static string Sentence(Review review, CalendarGrid grid, WeekFacts facts)
     {
-        string unknown = facts.UnknownHours == 0 ? "" : $" {Words.Capital(Words.Count(facts.UnknownHours, "hour is", "hours are"))} not known.";
+        string unknown = facts.UnknownHours == 0 ? "" : Phrase.Of($" {Words.Capital(Words.Count(facts.UnknownHours, "hour is", "hours are"))} not known.");
         if (facts.UnknownHours == review.Hours.Length)
         {
-            return "Of no hour is the risk known.";
+            return Phrase.Of("Of no hour is the risk known.");
         }
 
         int all = review.Hours.Count(h => h.Risk == true);
         if (all == 0)
         {
-            return "No hour of those with data was more likely than not a risk hour." + unknown;
+            return Phrase.Of($"No hour of those with data was more likely than not a risk hour." + $"{unknown}");
         }
 
         int night = review.Hours.Count(h => h is { Risk: true, Night: true });
-        string atNight = night == all ? "all of them" : $"{night} of them";
+        string atNight = night == all ? Phrase.Of("all of them") : Phrase.Of($"{night} of them");
         CalendarDay worst = grid.Days.MaxBy(d => d.Hours.Values.Count(h => h.Risk == true))!;
-        return $"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {atNight} at night; "
-            + $"most fell on {LocalTimes.Day(worst.Date)} ({worst.Hours.Values.Count(h => h.Risk == true)}).{unknown}";
+        return Phrase.Of($"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {atNight} at night; "
+            + $"most fell on {LocalTimes.Day(worst.Date)} ({worst.Hours.Values.Count(h => h.Risk == true)}).{unknown}");
     }
 
     private static void Head(HtmlBuilder body, CalendarGrid grid, bool unknown)
@@ -114,14 +117,14 @@ public sealed class RiskCalendarCell : IReportCell
         ImmutableArray<Watering> here = [.. waterings[hour.Start.ToInstant()]];
         string night = $"{(hour.Night ? " n" : "")}{(hour.Wet == true ? " w" : "")}";
         string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Words.Share(hour.RiskProbability)})";
-        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? ", night" : "")}{WateringWords(here)}{(hour.Wet == true ? ", leaves wet" : "")}";
+        string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? Phrase.Of(", night") : "")}{WateringWords(here)}{(hour.Wet == true ? Phrase.Of(", leaves wet") : "")}";
         return HtmlBuilder.Of(
             $"<td class=\"{RiskLevels.Class(level)}{night}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}\"><span aria-hidden=\"true\">{RiskLevels.Mark(level)}{CalendarLegend.Drops(here)}</span><span class=\"vh\">{words}</span></td>");
     }
 
     private static Html NoSuchHour(CalendarColumn column)
     {
-        string words = column.Turn == 0 ? "no such hour: the clock went forward" : "only on the day the clock goes back";
+        string words = column.Turn == 0 ? Phrase.Of("no such hour: the clock went forward") : Phrase.Of("only on the day the clock goes back");
         return HtmlBuilder.Of($"<td class=\"none\" title=\"{words}\"><span aria-hidden=\"true\">–</span><span class=\"vh\">no such hour</span></td>");
     }
 
@@ -136,10 +139,10 @@ public sealed class RiskCalendarCell : IReportCell
     private static string WateringWords(ImmutableArray<Watering> waterings) => waterings switch
     {
         [] => "",
-        _ when waterings.Any(w => w is { WetsLeaves: true, AfterCutOff: true }) => ", watered late over the leaves",
-        _ when waterings.Any(w => w.WetsLeaves == true) => ", watered over the leaves",
-        _ when waterings.All(w => w.WetsLeaves == false) => ", watered, leaves dry",
-        _ => ", watered",
+        _ when waterings.Any(w => w is { WetsLeaves: true, AfterCutOff: true }) => Phrase.Of(", watered late over the leaves"),
+        _ when waterings.Any(w => w.WetsLeaves == true) => Phrase.Of(", watered over the leaves"),
+        _ when waterings.All(w => w.WetsLeaves == false) => Phrase.Of(", watered, leaves dry"),
+        _ => Phrase.Of(", watered"),
     };
 
     private static ILookup<Instant, Watering> HoursWithWaterings(Review review)

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Reports.Cells;
 
@@ -63,10 +64,10 @@ public static class RiskLevels
     /// <summary>In words.</summary>
     public static string Words(RiskLevel level) => level switch
     {
-        RiskLevel.None => "risk unlikely",
-        RiskLevel.Possible => "risk possible",
-        RiskLevel.Likely => "risk likely",
-        RiskLevel.NearlySure => "risk nearly sure",
-        _ => "not known",
+        RiskLevel.None => Phrase.Of("risk unlikely"),
+        RiskLevel.Possible => Phrase.Of("risk possible"),
+        RiskLevel.Likely => Phrase.Of("risk likely"),
+        RiskLevel.NearlySure => Phrase.Of("risk nearly sure"),
+        _ => Phrase.Of("not known"),
     };
 }

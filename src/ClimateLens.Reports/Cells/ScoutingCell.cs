@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -17,7 +19,10 @@ public sealed class ScoutingCell : IReportCell
     public string Name => "scouting";
 
     /// <inheritdoc/>
-    public string Heading => "Did risk and disease go together?";
+    public string Heading => Phrase.Of("Did risk and disease go together?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["scouting"], Files = [DataFiles.Scouting], Records = [RecordKind.Scouting] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["scouting"];
@@ -37,19 +42,18 @@ public sealed class ScoutingCell : IReportCell
         ScoutedSymptom[] shown = [.. scouting.Symptoms.OrderByDescending(s => s.Plants.Count(p => p is not null)).ThenBy(s => s.Symptom, StringComparer.Ordinal).Take(MostSymptoms)];
         HtmlBuilder body = new();
         Table(body, scouting, shown);
-        body.Line(context.DataLink(DataFiles.Scouting));
         return new CellContent(
             string.Join(' ', shown.Select(Sentence)),
             body.ToHtml(),
-            "A count is held against the risk hours of the week before its own; how long a spot takes to show is not known. That the two go together does not show that one caused the other, and over few weeks "
-            + "no link does not show that there is none. Earlier weeks are worked out with fewer draws than on their own pages.");
+            Phrase.Of("A count is held against the risk hours of the week before its own; how long a spot takes to show is not known. That the two go together does not show that one caused the other, and over few weeks "
+            + "no link does not show that there is none. Earlier weeks are worked out with fewer draws than on their own pages."));
     }
 
     /// <summary>Weeks from left to right, the latest ones: so it stays low and fits the width of paper.</summary>
     private static void Table(HtmlBuilder body, ScoutingReport scouting, ScoutedSymptom[] shown)
     {
         int first = Math.Max(0, scouting.Weeks.Length - MostWeeks);
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week{(first > 0 ? ", the latest of them" : "")} (\u2013 not counted)</caption><thead><tr><th scope=\"col\">Week</th>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Risk hours and affected plants by week\" tabindex=\"0\"><table class=\"data\"><caption>Risk hours and affected plants by week{(first > 0 ? Phrase.Of(", the latest of them") : "")} (\u2013 not counted)</caption><thead><tr><th scope=\"col\">Week</th>");
         Row(body, scouting.Weeks.Skip(first).Select(w => HtmlBuilder.Of($"<th scope=\"col\">{w.Week}</th>")));
         body.Line($"</thead><tbody><tr><th scope=\"row\">Risk hours</th>");
         Row(body, scouting.Weeks.Skip(first).Select(w => HtmlBuilder.Of($"<td>{(w.RiskHours is int hours ? Words.Whole(hours) : DisplayUnits.NotKnown)}</td>")));
@@ -77,15 +81,15 @@ public sealed class ScoutingCell : IReportCell
         string pairs = Words.Count(symptom.Pairs, "pair", "pairs");
         if (symptom.Correlation is not { } rho)
         {
-            return $"{NameOf(symptom)}: whether counts rise with risk hours is not known, from {pairs} of a count and the week before it.";
+            return Phrase.Of($"{NameOf(symptom)}: whether counts rise with risk hours is not known, from {pairs} of a count and the week before it.");
         }
 
         bool likely = symptom.ChanceShare <= MostByChance;
-        string verdict = likely && rho.Low > 0 ? "more was found after weeks with more risk hours" : likely && rho.High < 0 ? "less was found after weeks with more risk hours" : "no clear sign either way";
-        return $"{NameOf(symptom)}: {verdict} (rank correlation {Signed(rho.Value)}, {Signed(rho.Low)} to {Signed(rho.High)}, from {pairs} of a count and the week before it; {Words.Share(symptom.ChanceShare)} of random pairings are as far from nought).";
+        string verdict = likely && rho.Low > 0 ? Phrase.Of("more was found after weeks with more risk hours") : likely && rho.High < 0 ? Phrase.Of("less was found after weeks with more risk hours") : Phrase.Of("no clear sign either way");
+        return Phrase.Of($"{NameOf(symptom)}: {verdict} (rank correlation {Signed(rho.Value)}, {Signed(rho.Low)} to {Signed(rho.High)}, from {pairs} of a count and the week before it; {Words.Share(symptom.ChanceShare)} of random pairings are as far from nought).");
     }
 
-    private static string NameOf(ScoutedSymptom symptom) => symptom.Symptom.Length == 0 ? "Symptom not named" : Words.Capital(symptom.Symptom);
+    private static string NameOf(ScoutedSymptom symptom) => symptom.Symptom.Length == 0 ? Phrase.Of("Symptom not named") : Words.Capital(symptom.Symptom);
 
     private static string Signed(double rho) => $"{(rho < 0 ? "\u2212" : "")}{DisplayUnits.Number(Math.Abs(rho), 2)}";
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ClimateLens.Analysis.Learned;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -16,7 +17,10 @@ public sealed class SecondOpinionCell : IReportCell
     public string Name => "secondOpinion";
 
     /// <inheritdoc/>
-    public string Heading => "Do the sensors go together as usual?";
+    public string Heading => Phrase.Of("Do the sensors go together as usual?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["secondOpinion"], Files = [DataFiles.SecondOpinion], Channels = ["airTemperature", "relativeHumidity"] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["secondOpinion"];
@@ -30,7 +34,7 @@ public sealed class SecondOpinionCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.SecondOpinion is not { } opinion)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("secondOpinion", "It takes three weeks of readings before the period to learn from."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("secondOpinion", Phrase.Of("It takes three weeks of readings before the period to learn from."))}"));
         }
 
         HtmlBuilder body = new();
@@ -38,23 +42,22 @@ public sealed class SecondOpinionCell : IReportCell
         Shifts(body, opinion, context.Units);
         NotJudged(body, opinion);
         body.Line($"<p class=\"note\">A second opinion: no value, flag or risk hour rests on it. {LearnedRates.Sentence}</p>");
-        body.Line(context.DataLink(DataFiles.SecondOpinion));
         return new CellContent(Sentence(opinion), body.ToHtml(), Method);
     }
 
-    private const string Method =
-        "Each sensor is predicted from the others, the hour and the sun, as learned from the weeks before; what lies far outside the error on days held out is named, the furthest out first. It cannot tell a faulty sensor from a house that changed.";
+    private static string Method =>
+        Phrase.Of("Each sensor is predicted from the others, the hour and the sun, as learned from the weeks before; what lies far outside the error on days held out is named, the furthest out first. It cannot tell a faulty sensor from a house that changed.");
 
     private static string Sentence(SecondOpinionReport opinion)
     {
         LearnedSensorReport[] shifted = [.. opinion.Sensors.Where(s => s.Shift is not null)];
         LearnedSensorReport[] suspect = [.. opinion.Sensors.Where(s => s.Shift is null && s.Suspect > 0)];
-        string steps = suspect.Length == 0 ? "" : $"{Words.Count(suspect.Sum(s => s.Suspect), "step", "steps")} of {Named(suspect)} {(suspect.Sum(s => s.Suspect) == 1 ? "lies" : "lie")} far from what was expected";
+        string steps = suspect.Length == 0 ? "" : Phrase.Of($"{Words.Count(suspect.Sum(s => s.Suspect), "step", "steps")} of {Named(suspect)} {(suspect.Sum(s => s.Suspect) == 1 ? Phrase.Of("lies") : Phrase.Of("lie"))} far from what was expected");
         return shifted.Length > 0
-            ? $"{Words.Capital(Named(shifted))} {(shifted.Length == 1 ? "reads" : "read")} otherwise than expected from the other sensors for a day or more: a drift, a sensor that was moved, or a house that changed{(steps.Length > 0 ? "; " + steps : "")}."
+            ? Phrase.Of($"{Words.Capital(Named(shifted))} {(shifted.Length == 1 ? Phrase.Of("reads") : Phrase.Of("read"))} otherwise than expected from the other sensors for a day or more: a drift, a sensor that was moved, or a house that changed{(steps.Length > 0 ? "; " + steps : "")}.")
             : steps.Length > 0
-                ? $"{Words.Capital(steps)} from the other sensors."
-                : $"Yes: {(opinion.Sensors.Length == 1 ? "the one sensor" : $"all {opinion.Sensors.Length} sensors")} that could be judged read as expected from the other sensors.";
+                ? Phrase.Of($"{Words.Capital(steps)} from the other sensors.")
+                : Phrase.Of($"Yes: {(opinion.Sensors.Length == 1 ? Phrase.Of("the one sensor") : Phrase.Of($"all {opinion.Sensors.Length} sensors"))} that could be judged read as expected from the other sensors.");
     }
 
     private static void Table(HtmlBuilder body, SecondOpinionReport opinion, DisplayUnits units)
@@ -82,8 +85,8 @@ public sealed class SecondOpinionCell : IReportCell
             if (s.Shift is { } shift)
             {
                 double[] range = [.. new[] { Math.Abs(shift.Size.Low), Math.Abs(shift.Size.High) }.Order()];
-                string grows = shift.Days > 1 ? $"; {Amount(s, Math.Abs(shift.FirstDay), units)} on the first day and {Amount(s, Math.Abs(shift.LastDay), units)} on the last" : "";
-                body.Line($"<li>{Label(s)} reads {Amount(s, Math.Abs(shift.Size.Value), units)} {(shift.Size.Value > 0 ? "more" : "less")} than expected ({Amount(s, range[0], units)} to {Amount(s, range[1], units)}), {Part(shift.Part)}on {Words.Count(shift.Days, "day", "days")} from {LocalTimes.Day(shift.From.Date)}{grows}.</li>");
+                string grows = shift.Days > 1 ? Phrase.Of($"; {Amount(s, Math.Abs(shift.FirstDay), units)} on the first day and {Amount(s, Math.Abs(shift.LastDay), units)} on the last") : "";
+                body.Line($"<li>{Label(s)} reads {Amount(s, Math.Abs(shift.Size.Value), units)} {(shift.Size.Value > 0 ? Phrase.Of("more") : Phrase.Of("less"))} than expected ({Amount(s, range[0], units)} to {Amount(s, range[1], units)}), {Part(shift.Part)}on {Words.Count(shift.Days, "day", "days")} from {LocalTimes.Day(shift.From.Date)}{grows}.</li>");
             }
         }
 
@@ -100,8 +103,8 @@ public sealed class SecondOpinionCell : IReportCell
 
     private static string Part(string part) => part switch
     {
-        "sunUp" => "only while the sun is up, ",
-        "sunDown" => "only while the sun is down, ",
+        "sunUp" => Phrase.Of("only while the sun is up, "),
+        "sunDown" => Phrase.Of("only while the sun is down, "),
         _ => "",
     };
 
@@ -116,5 +119,5 @@ public sealed class SecondOpinionCell : IReportCell
     private static string Label(string channel, string sensor) => ChannelCatalogue.Get(channel).Label + (sensor.Length == 0 ? "" : $" \"{sensor}\"");
 
     private static string Amount(LearnedSensorReport sensor, double difference, DisplayUnits units)
-        => ChannelCatalogue.Get(sensor.Channel).Quantity == Quantity.RelativeHumidity ? $"{DisplayUnits.Number(difference, 1)}\u00A0points" : units.Difference(difference);
+        => ChannelCatalogue.Get(sensor.Channel).Quantity == Quantity.RelativeHumidity ? Phrase.Of($"{DisplayUnits.Number(difference, 1)}\u00A0points") : units.Difference(difference);
 }

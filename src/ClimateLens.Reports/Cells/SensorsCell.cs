@@ -1,5 +1,6 @@
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -14,7 +15,10 @@ public sealed class SensorsCell : IReportCell
     public string Name => "sensors";
 
     /// <inheritdoc/>
-    public string Heading => "Can the readings be trusted?";
+    public string Heading => Phrase.Of("Can the readings be trusted?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["alignment", "clock", "quality"], Files = [DataFiles.Sensors, DataFiles.Flags, DataFiles.Gaps, DataFiles.Files], Channels = ["airTemperature", "relativeHumidity"] };
 
     /// <inheritdoc/>
     public CellGives Gives => CellGives.Sentence | CellGives.Table | CellGives.Data;
@@ -31,25 +35,27 @@ public sealed class SensorsCell : IReportCell
         return new CellContent(Sentence(context.Review), body.ToHtml(), Method);
     }
 
-    private const string Method =
-        "Each step of each series is tested (range, zeros, spikes, steps, standing still, changes of unit, against what stands beside it). Suspect values are used and counted; failed and missing ones are not used.";
+    private static string Method =>
+        Phrase.Of("Each step of each series is tested (range, zeros, spikes, steps, standing still, changes of unit, against what stands beside it). Suspect values are used and counted; failed and missing ones are not used.");
 
     private static string Sentence(Review review)
     {
         if (review.Sensors.IsEmpty)
         {
-            return "There is no series of readings in this period.";
+            return Phrase.Of("There is no series of readings in this period.");
         }
 
         int doubtful = review.Sensors.Count(s => s.Flags.Suspect + s.Flags.Fail > 0);
         double hours = review.Coverage.Gaps.Sum(g => g.Hours);
         string gaps = review.Coverage.Gaps.IsEmpty
-            ? "there is no gap in temperature and humidity"
-            : $"{Words.Count(review.Coverage.Gaps.Length, "gap", "gaps")} in temperature or humidity take{(review.Coverage.Gaps.Length == 1 ? "s" : "")} {DisplayUnits.Number(hours, 1)} hours";
+            ? Phrase.Of("there is no gap in temperature and humidity")
+            : review.Coverage.Gaps.Length == 1
+                ? Phrase.Of($"One gap in temperature or humidity takes {DisplayUnits.Number(hours, 1)} hours")
+                : Phrase.Of($"{review.Coverage.Gaps.Length} gaps in temperature or humidity take {DisplayUnits.Number(hours, 1)} hours");
         string trust = doubtful == 0
-            ? $"Nothing speaks against any of the {review.Sensors.Length} series"
-            : $"{doubtful} of {review.Sensors.Length} series have values in doubt";
-        string clocks = review.Clocks.Any(c => c.ConcernsPeriod) ? " A clock does not agree with the sun." : "";
+            ? Phrase.Of($"Nothing speaks against any of the {review.Sensors.Length} series")
+            : Phrase.Of($"{doubtful} of {review.Sensors.Length} series have values in doubt");
+        string clocks = review.Clocks.Any(c => c.ConcernsPeriod) ? Phrase.Of(" A clock does not agree with the sun.") : "";
         return $"{trust}; {gaps}.{clocks}";
     }
 
@@ -66,7 +72,7 @@ public sealed class SensorsCell : IReportCell
             body.Line($"<li>{LocalTimes.Span(gap.Start, gap.End)}: {DisplayUnits.Number(gap.Hours, 1)} h, {Why(gap.Why)}</li>");
         }
 
-        body.Line($"</ul>").Line(context.DataLink(DataFiles.Gaps));
+        body.Line($"</ul>");
     }
 
     private static void Sensors(HtmlBuilder body, CellContext context)
@@ -86,20 +92,16 @@ public sealed class SensorsCell : IReportCell
             body.Line($"<tr><th scope=\"row\">{Label(s.Channel)}{sensor}</th><td>{Html.Name(s.Source)}</td><td>{f.Pass}</td><td>{f.NotEvaluated}</td><td>{f.Suspect}</td><td>{f.Fail}</td><td>{f.Missing}</td><td class=\"words\">{notes}</td></tr>");
         }
 
-        body.Line($"</tbody></table></div>").Line(context.DataLink(DataFiles.Sensors));
-        if (context.Review.Sensors.Any(s => !s.Flagged.IsEmpty))
-        {
-            body.Line(context.DataLink(DataFiles.Flags));
-        }
+        body.Line($"</tbody></table></div>");
     }
 
     private static string Label(string channel) => ChannelCatalogue.TryGet(channel, out Channel? known) ? known.Label : channel;
 
     private static string Why(string why) => why switch
     {
-        "noReadings" => "no readings",
-        "missingValue" => "the value was missing",
-        "failedCheck" => "the values failed a check",
+        "noReadings" => Phrase.Of("no readings"),
+        "missingValue" => Phrase.Of("the value was missing"),
+        "failedCheck" => Phrase.Of("the values failed a check"),
         _ => Words.Spaced(why),
     };
 }

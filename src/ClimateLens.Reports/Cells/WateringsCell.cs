@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -14,7 +16,10 @@ public sealed class WateringsCell : IReportCell
     public string Name => "waterings";
 
     /// <inheritdoc/>
-    public string Heading => "When was it watered, and could leaves dry before sunset?";
+    public string Heading => Phrase.Of("When was it watered, and could leaves dry before sunset?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["wateringCutOff", "riseOfHumidity"], Files = [DataFiles.Waterings], Channels = ["airTemperature", "relativeHumidity"], Records = [RecordKind.Waterings] };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["waterings"];
@@ -28,12 +33,12 @@ public sealed class WateringsCell : IReportCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Review.Waterings is not { } waterings)
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("waterings", "No log and no valve tells of waterings."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("waterings", Phrase.Of("No log and no valve tells of waterings."))}"));
         }
 
         if (waterings.IsEmpty)
         {
-            return CellContent.Unanswered("No watering is noted in this period.");
+            return CellContent.Unanswered(Phrase.Of("No watering is noted in this period."));
         }
 
         HtmlBuilder body = new();
@@ -47,33 +52,32 @@ public sealed class WateringsCell : IReportCell
         body.Line($"</tbody></table></div>");
         Hints(body, context.Review.WateringHints);
         Floods(body, context.Review.Floods);
-        body.Line(context.DataLink(DataFiles.Waterings));
         return new CellContent(Sentence(waterings, context.Facts), body.ToHtml(), Method);
     }
 
-    private const string Method =
-        "The cut-off is the latest finish after which a full film on the leaves would have dried an hour before sunset, by the film model with that day's own air and light; where that is not known, or the "
+    private static string Method =>
+        Phrase.Of("The cut-off is the latest finish after which a full film on the leaves would have dried an hour before sunset, by the film model with that day's own air and light; where that is not known, or the "
         + "nursery file sets the drying hours, it is sunset less these. The film model misses by about an hour, and leaves deep in the crop dry later. Before and after are means of the hour before the start and of the "
-        + "hour after the end; their difference also holds what sun, vents and heating did meanwhile, so it is not the effect of the water alone.";
+        + "hour after the end; their difference also holds what sun, vents and heating did meanwhile, so it is not the effect of the water alone.");
 
     private static string Sentence(ImmutableArray<Watering> waterings, WeekFacts facts)
     {
         int unclear = waterings.Count(w => w.WetsLeaves == true && w.AfterCutOff is null);
-        string open = unclear == 0 ? "" : $"; of {unclear} it is not known";
+        string open = unclear == 0 ? "" : Phrase.Of($"; of {unclear} it is not known");
         string wet = facts.LeafWettings is > 0 and { } n
-            ? $"{n} wetted leaves, {facts.LateLeafWettings} of them after the cut-off{open}"
-            : "none is known to have wetted leaves";
+            ? Phrase.Of($"{n} wetted leaves, {facts.LateLeafWettings} of them after the cut-off{open}")
+            : Phrase.Of("none is known to have wetted leaves");
         int unknownMethod = waterings.Count(w => w.WetsLeaves is null);
-        string method = unknownMethod == 0 ? "" : $" Of {unknownMethod} the data do not tell how the water came.";
-        return $"Of {Words.Count(waterings.Length, "watering", "waterings")}, {wet}.{method}";
+        string method = unknownMethod == 0 ? "" : Phrase.Of($" Of {unknownMethod} the data do not tell how the water came.");
+        return Phrase.Of($"Of {Words.Count(waterings.Length, "watering", "waterings")}, {wet}.{method}");
     }
 
     private static void Row(HtmlBuilder body, Watering w, DisplayUnits units)
     {
-        string when = w.End is { } end ? LocalTimes.Span(w.Start, end) : $"{LocalTimes.Moment(w.Start)}, end not known";
-        string cutOff = w.CutOff is { } c ? LocalTimes.Clock(c) : w.WetsLeaves == false ? "leaves stay dry" : w.CutOffByFilm == true ? "none: too dull to dry" : DisplayUnits.NotKnown;
+        string when = w.End is { } end ? LocalTimes.Span(w.Start, end) : Phrase.Of($"{LocalTimes.Moment(w.Start)}, end not known");
+        string cutOff = w.CutOff is { } c ? LocalTimes.Clock(c) : w.WetsLeaves == false ? Phrase.Of("leaves stay dry") : w.CutOffByFilm == true ? Phrase.Of("none: too dull to dry") : DisplayUnits.NotKnown;
         string late = w is { WetsLeaves: true, AfterCutOff: true } ? "late" : "";
-        body.Add($"<tr class=\"{late}\"><th scope=\"row\">{when}</th><td>{Words.Method(w.Method)}</td><td>{(w.Bench.Length == 0 ? Html.Text("whole house") : Html.Name(w.Bench))}</td>");
+        body.Add($"<tr class=\"{late}\"><th scope=\"row\">{when}</th><td>{Words.Method(w.Method)}</td><td>{(w.Bench.Length == 0 ? Html.Text(Phrase.Of("whole house")) : Html.Name(w.Bench))}</td>");
         body.Add($"<td>{units.Volume(w.Litres)}</td><td>{(w.Sunset is { } s ? LocalTimes.Clock(s) : DisplayUnits.NotKnown)}</td><td>{cutOff}</td><td>{InTime(w)}</td><td>{Caused(w)}</td>");
         body.Add($"<td>{Pair(w.AbsoluteHumidityBeforeGm3, w.AbsoluteHumidityAfterGm3, 1, "g/m³")}</td><td>{Rise(w.AbsoluteHumidityRiseGm3)}</td>");
         body.Line($"<td>{Pair(w.RelativeHumidityBeforePct, w.RelativeHumidityAfterPct, 0, "%")}</td></tr>");
@@ -81,9 +85,9 @@ public sealed class WateringsCell : IReportCell
 
     private static string InTime(Watering w) => (w.WetsLeaves, w.AfterCutOff) switch
     {
-        (false, _) => "leaves stay dry",
-        (_, true) => "no",
-        (_, false) => "yes",
+        (false, _) => Phrase.Of("leaves stay dry"),
+        (_, true) => Phrase.Of("no"),
+        (_, false) => Phrase.Of("yes"),
         _ => DisplayUnits.NotKnown,
     };
 
@@ -114,14 +118,14 @@ public sealed class WateringsCell : IReportCell
         }
 
         int dull = floods.Floods.Count(f => f.Dull == true), unknown = floods.Floods.Count(f => f.Dull is null);
-        string open = unknown == 0 ? "" : $" Of {unknown} the light of the day is not known.";
+        string open = unknown == 0 ? "" : Phrase.Of($" Of {unknown} the light of the day is not known.");
         body.Line($"<p>{Words.Count(floods.Floods.Length, "flood", "floods")} of benches or floors, {dull} on days with less than {DisplayUnits.Number(floods.LimitMJm2, 1)} MJ/m² of sun over the crop.{open} Water in the air over the six hours after, beyond alike hours without a flood: on dull days {Effect(floods.Dull)}, on bright days {Effect(floods.Bright)}.</p>");
     }
 
     private static string Effect(FloodEffect effect) => effect.EffectGm3 is not { } gm3
-        ? $"not known (none of {Words.Count(effect.Rounds, "round", "rounds")} could be compared)"
-        : gm3.Low == gm3.High ? $"{DisplayUnits.VapourDensity(gm3.Value)} ({effect.Matched} of {Words.Count(effect.Rounds, "round", "rounds")} compared, too few for a range)"
-        : $"{DisplayUnits.VapourDensity(gm3.Value)} ({DisplayUnits.Number(gm3.Low, 1)} to {DisplayUnits.Number(gm3.High, 1)}; {effect.Matched} of {Words.Count(effect.Rounds, "round", "rounds")})";
+        ? Phrase.Of($"not known (none of {Words.Count(effect.Rounds, "round", "rounds")} could be compared)")
+        : gm3.Low == gm3.High ? Phrase.Of($"{DisplayUnits.VapourDensity(gm3.Value)} ({effect.Matched} of {Words.Count(effect.Rounds, "round", "rounds")} compared, too few for a range)")
+        : Phrase.Of($"{DisplayUnits.VapourDensity(gm3.Value)} ({DisplayUnits.Number(gm3.Low, 1)} to {DisplayUnits.Number(gm3.High, 1)}; {effect.Matched} of {Words.Count(effect.Rounds, "round", "rounds")})");
 
     private static string Pair(double? before, double? after, int decimals, string unit) => before is null && after is null
         ? DisplayUnits.NotKnown
@@ -129,5 +133,5 @@ public sealed class WateringsCell : IReportCell
 
     private static string Rise(Estimate? rise) => rise is null
         ? DisplayUnits.NotKnown
-        : $"{DisplayUnits.VapourDensity(rise.Value)} ({DisplayUnits.Number(rise.Low, 1)} to {DisplayUnits.Number(rise.High, 1)})";
+        : Phrase.Of($"{DisplayUnits.VapourDensity(rise.Value)} ({DisplayUnits.Number(rise.Low, 1)} to {DisplayUnits.Number(rise.High, 1)})");
 }

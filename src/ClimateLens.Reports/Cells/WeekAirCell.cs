@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Charts;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
@@ -14,7 +15,10 @@ public sealed class WeekAirCell : IReportCell
     public string Name => "air";
 
     /// <inheritdoc/>
-    public string Heading => "What was the air like?";
+    public string Heading => Phrase.Of("What was the air like?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["moistAir", "alignment"], Files = [DataFiles.Hours], Channels = ["airTemperature", "relativeHumidity"] };
 
     /// <inheritdoc/>
     public CellGives Gives => CellGives.Sentence | CellGives.Figure | CellGives.Data;
@@ -27,15 +31,14 @@ public sealed class WeekAirCell : IReportCell
         string sentence = Sentence(context);
         if (sentence.Length == 0)
         {
-            return CellContent.Unanswered("There are no readings of the air in this period.");
+            return CellContent.Unanswered(Phrase.Of("There are no readings of the air in this period."));
         }
 
-        string label = $"Chart of the hourly air. {sentence} The numbers stand in the hourly table below.";
+        string label = Phrase.Of($"Chart of the hourly air. {sentence} The numbers stand in the hourly table below.");
         HtmlBuilder body = new();
         body.Line($"<figure>");
         body.Line(ChartMarkup.Of("chart-air", label, WeekCharts.Of(review, Panels(context))));
         body.Line($"<figcaption>{Caption(review)}</figcaption></figure>");
-        body.Line(context.DataLink(DataFiles.Hours));
         return new CellContent(sentence, body.ToHtml());
     }
 
@@ -48,11 +51,11 @@ public sealed class WeekAirCell : IReportCell
         [
             new ChartPanel("",
             [
-                WeekCharts.Line(r, $"Air {t}", Palette.Temperature, "solid", 1, h => u.TemperatureNumber(h.AirTemperatureC)),
-                WeekCharts.Line(r, $"Dew point {t}", Palette.DewPoint, "dash", 1, h => u.TemperatureNumber(h.DewPointC)),
+                WeekCharts.Line(r, Phrase.Of($"Air {t}"), Palette.Temperature, "solid", 1, h => u.TemperatureNumber(h.AirTemperatureC)),
+                WeekCharts.Line(r, Phrase.Of($"Dew point {t}"), Palette.DewPoint, "dash", 1, h => u.TemperatureNumber(h.DewPointC)),
             ]),
-            new ChartPanel("", [WeekCharts.Line(r, "Relative humidity %", Palette.Humidity, "solid", 1, h => h.RelativeHumidityPct)]),
-            new ChartPanel("", [WeekCharts.Line(r, "VPD kPa", Palette.Vpd, "solid", 3, h => h.VpdKPa)]),
+            new ChartPanel("", [WeekCharts.Line(r, Phrase.Of("Relative humidity %"), Palette.Humidity, "solid", 1, h => h.RelativeHumidityPct)]),
+            new ChartPanel("", [WeekCharts.Line(r, Phrase.Of("VPD kPa"), Palette.Vpd, "solid", 3, h => h.VpdKPa)]),
         ];
     }
 
@@ -62,17 +65,17 @@ public sealed class WeekAirCell : IReportCell
         List<string> parts = [];
         if (Extremes.Of(context.Review.Hours, h => h.AirTemperatureC) is { } air)
         {
-            parts.Add($"The hourly air temperature ran from {u.Temperature(air.Low)} ({LocalTimes.Moment(air.LowAt)}) to {u.Temperature(air.High)} ({LocalTimes.Moment(air.HighAt)}).");
+            parts.Add(Phrase.Of($"The hourly air temperature ran from {u.Temperature(air.Low)} ({LocalTimes.Moment(air.LowAt)}) to {u.Temperature(air.High)} ({LocalTimes.Moment(air.HighAt)})."));
         }
 
         if (Extremes.Of(context.Review.Hours, h => h.RelativeHumidityPct) is { } humidity)
         {
-            parts.Add($"Relative humidity averaged {DisplayUnits.Humidity(humidity.Mean)} and was highest, {DisplayUnits.Humidity(humidity.High)}, at {LocalTimes.Moment(humidity.HighAt)}.");
+            parts.Add(Phrase.Of($"Relative humidity averaged {DisplayUnits.Humidity(humidity.Mean)} and was highest, {DisplayUnits.Humidity(humidity.High)}, at {LocalTimes.Moment(humidity.HighAt)}."));
         }
 
         if (Extremes.Of(context.Review.Hours, h => h.VpdKPa) is { } vpd)
         {
-            parts.Add($"VPD lay between {DisplayUnits.Vpd(vpd.Low)} and {DisplayUnits.Vpd(vpd.High)}.");
+            parts.Add(Phrase.Of($"VPD lay between {DisplayUnits.Vpd(vpd.Low)} and {DisplayUnits.Vpd(vpd.High)}."));
         }
 
         return string.Join(' ', parts);
@@ -82,10 +85,10 @@ public sealed class WeekAirCell : IReportCell
     {
         string waterings = review.Waterings switch
         {
-            null => "Nothing tells of waterings in this period.",
-            { Length: 0 } => "No watering is noted in this period.",
-            _ => "Upright lines: waterings; dashed with a filled diamond where leaves were wetted after the cut-off.",
+            null => Phrase.Of("Nothing tells of waterings in this period."),
+            { Length: 0 } => Phrase.Of("No watering is noted in this period."),
+            _ => Phrase.Of("Upright lines: waterings; dashed with a filled diamond where leaves were wetted after the cut-off."),
         };
-        return $"Hourly means. Grey: night. A broken line: no usable readings. {waterings}";
+        return Phrase.Of($"Hourly means. Grey: night. A broken line: no usable readings. {waterings}");
     }
 }

@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
 
@@ -11,7 +13,10 @@ public sealed class WeekInBriefCell : IReportCell
     public string Name => "brief";
 
     /// <inheritdoc/>
-    public string Heading => "How was it?";
+    public string Heading => Phrase.Of("How was it?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["riskHours", "rangeOfRiskHours"], Files = [DataFiles.Hours], Channels = ["airTemperature", "relativeHumidity"], RestsOnLeaves = true };
 
     /// <inheritdoc/>
     public CellContent Render(CellContext context)
@@ -21,7 +26,7 @@ public sealed class WeekInBriefCell : IReportCell
         body.Line($"<dl class=\"numbers\">");
         RiskHours(body, context);
         Third(body, context);
-        Hours(body, context.Review.Coverage);
+        Hours(body, context.Review);
         body.Line($"</dl>");
         return new CellContent(Sentence(context), body.ToHtml());
     }
@@ -31,39 +36,38 @@ public sealed class WeekInBriefCell : IReportCell
         Review review = context.Review;
         if (review.Coverage.HoursWithData == 0)
         {
-            return "There are no usable readings of this period, so nothing can be said of it.";
+            return Phrase.Of("There are no usable readings of this period, so nothing can be said of it.");
         }
 
         if (review.RiskHours is not { } risk)
         {
-            return "How many risk hours there were is not known. " + context.WhyNotKnown("riskHours", "Temperature or humidity is lacking.");
+            return Phrase.Of($"How many risk hours there were is not known. " + $"{context.WhyNotKnown("riskHours", Phrase.Of("Temperature or humidity is lacking."))}");
         }
 
         string late = context.Facts switch
         {
-            { LeafWettings: > 0 and { } all, LateLeafWettings: > 0 and { } n } => $" {n} of {Words.Count(all, "watering", "waterings")} over the leaves ended after the cut-off, too late to count on dry leaves by sunset.",
-            { LeafWettings: 1, UnjudgedWaterings: 0 } => " The one watering over the leaves ended before the cut-off.",
-            { LeafWettings: > 1 and { } all, UnjudgedWaterings: 0 } => $" All {all} waterings over the leaves ended before the cut-off.",
-            { LongestRun: { } run } => $" The longest run lasted {Words.Count(run.Hours, "hour", "hours")}, from {LocalTimes.Moment(run.Start)}.",
+            { LeafWettings: > 0 and { } all, LateLeafWettings: > 0 and { } n } => Phrase.Of($" {n} of {Words.Count(all, "watering", "waterings")} over the leaves ended after the cut-off, too late to count on dry leaves by sunset."),
+            { LeafWettings: 1, UnjudgedWaterings: 0 } => Phrase.Of(" The one watering over the leaves ended before the cut-off."),
+            { LeafWettings: > 1 and { } all, UnjudgedWaterings: 0 } => Phrase.Of($" All {all} waterings over the leaves ended before the cut-off."),
+            { LongestRun: { } run } => Phrase.Of($" The longest run lasted {Words.Count(run.Hours, "hour", "hours")}, from {LocalTimes.Moment(run.Start)}."),
             _ => "",
         };
-        return $"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{Wet(context.Facts)}{late}{Unjudged(context.Facts)}";
+        return Phrase.Of($"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{Wet(context.Facts)}{late}{Unjudged(context.Facts)}");
     }
 
     private static string Wet(WeekFacts facts) => facts.WetHours == 0
         ? ""
-        : $" In {Words.Count(facts.WetHours, "hour", "hours")} leaves were wet.";
+        : Phrase.Of($" In {Words.Count(facts.WetHours, "hour", "hours")} leaves were wet.");
 
     private static string Unjudged(WeekFacts facts) => facts.UnjudgedWaterings == 0
         ? ""
-        : $" {Words.Capital(Words.Count(facts.UnjudgedWaterings, "watering", "waterings"))} could not be judged.";
+        : Phrase.Of($" {Words.Capital(Words.Count(facts.UnjudgedWaterings, "watering", "waterings"))} could not be judged.");
 
     private static void RiskHours(HtmlBuilder body, CellContext context)
     {
         Estimate? risk = context.Review.RiskHours;
-        string before = context.Review.RiskHoursBefore is { } b ? $"week before: {Words.WithRange(b)}" : "week before: not known";
-        string range = risk is null ? "not known" : $"range {Words.Range(risk)}";
-        Number(body, "Risk hours", risk is null ? "–" : DisplayUnits.Number(risk.Value, 0), range, before);
+        string range = risk is null ? Phrase.Of("not known") : Phrase.Of($"range {Words.Range(risk)}");
+        Number(body, Phrase.Of("Risk hours"), risk is null ? "–" : DisplayUnits.Number(risk.Value, 0), range, Before(context.Review.RiskHoursBefore is { } before ? Words.WithRange(before) : null));
     }
 
     private static void Third(HtmlBuilder body, CellContext context)
@@ -71,24 +75,27 @@ public sealed class WeekInBriefCell : IReportCell
         WeekFacts facts = context.Facts;
         if (facts.LeafWettings is > 0 and { } all)
         {
-            Number(body, "Late wettings of leaves", $"{facts.LateLeafWettings}", $"of {Words.Count(all, "watering", "waterings")} that wet leaves", "late: after the cut-off");
+            Number(body, Phrase.Of("Late wettings of leaves"), $"{facts.LateLeafWettings}", Phrase.Of($"of {Words.Count(all, "watering", "waterings")} over leaves"), Before(context.Review.WeekBefore is { LeafWettings: { } n, LateLeafWettings: { } late } ? Phrase.Of($"{late} of {n}") : null));
         }
         else if (facts.LongestRun is { } run)
         {
-            Number(body, "Longest run of risk hours", $"{run.Hours} h", $"from {LocalTimes.Moment(run.Start)}", $"to {LocalTimes.Moment(run.End)}");
+            Number(body, Phrase.Of("Longest run of risk hours"), $"{run.Hours} h", Phrase.Of($"from {LocalTimes.Moment(run.Start)}"), Phrase.Of($"to {LocalTimes.Moment(run.End)}"));
         }
         else
         {
             bool known = context.Review.RiskHours is not null;
-            Number(body, "Longest run of risk hours", known ? "0 h" : "–", known ? "no hour counts" : "not known", "");
+            Number(body, Phrase.Of("Longest run of risk hours"), known ? "0 h" : "–", known ? Phrase.Of("no hour counts") : Phrase.Of("not known"), "");
         }
     }
 
-    private static void Hours(HtmlBuilder body, Coverage coverage)
+    private static void Hours(HtmlBuilder body, Review review)
     {
-        string gaps = coverage.HoursWithData == 0 ? "" : coverage.Gaps.Length == 0 ? "no gap" : Words.Count(coverage.Gaps.Length, "gap", "gaps");
-        Number(body, "Hours with data", $"{coverage.HoursWithData}", $"of {coverage.ExpectedHours}", gaps);
+        Coverage coverage = review.Coverage;
+        string gaps = coverage.HoursWithData == 0 ? "" : coverage.Gaps.Length == 0 ? Phrase.Of("no gap") : Words.Count(coverage.Gaps.Length, "gap", "gaps");
+        Number(body, Phrase.Of("Hours with data"), $"{coverage.HoursWithData}", Phrase.Of($"of {coverage.ExpectedHours}{(gaps.Length > 0 ? ", " : "")}{gaps}"), Before(review.WeekBefore is { } before ? Words.Whole(before.HoursWithData) : null));
     }
+
+    private static string Before(string? number) => number is null ? Phrase.Of("week before: not known") : Phrase.Of($"week before: {number}");
 
     private static void Number(HtmlBuilder body, string name, string value, string first, string second)
         => body.Line($"<div><dt>{name}</dt><dd><strong>{value}</strong><span>{first}</span><span>{second}</span></dd></div>");

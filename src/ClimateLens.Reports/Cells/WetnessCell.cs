@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Nursery.Records;
 using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -14,7 +16,10 @@ public sealed class WetnessCell : IReportCell
     public string Name => "wetness";
 
     /// <inheritdoc/>
-    public string Heading => "When were leaves wet?";
+    public string Heading => Phrase.Of("When were leaves wet?");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["wetnessOfLeaves", "leafTemperature"], Files = [DataFiles.Hours], Channels = ["airTemperature", "relativeHumidity", "leafWetness"], Records = [RecordKind.Waterings], RestsOnLeaves = true };
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Needs => ["leafBasis"];
@@ -29,7 +34,7 @@ public sealed class WetnessCell : IReportCell
         Review review = context.Review;
         if (review.WetnessOpinions.IsEmpty || review.Hours.All(h => h.Wet is null))
         {
-            return CellContent.Unanswered("Not known. " + context.WhyNotKnown("wetPeriods", "It takes air temperature and humidity."));
+            return CellContent.Unanswered(Phrase.Of($"Not known. " + $"{context.WhyNotKnown("wetPeriods", Phrase.Of("It takes air temperature and humidity."))}"));
         }
 
         HtmlBuilder body = new();
@@ -38,17 +43,16 @@ public sealed class WetnessCell : IReportCell
         Opinions(body, review.WetnessOpinions);
         body.Line($"</details>");
         Scores(body, review.WetnessOpinions);
-        body.Line(context.DataLink(DataFiles.Hours));
-        string dew = review.Waterings is null ? " Nothing tells of waterings: the film model's hours are those of dew alone." : "";
-        return new CellContent(Sentence(review, context.Facts), body.ToHtml(), $"Modelled, not measured, unless “How was it worked out?” names a wetness sensor that rules. An hour is wet when leaves are for at least half of it, and unsure where the opinions that count part.{dew}");
+        string dew = review.Waterings is null ? Phrase.Of(" Nothing tells of waterings: the film model's hours are those of dew alone.") : "";
+        return new CellContent(Sentence(review, context.Facts), body.ToHtml(), Phrase.Of($"Modelled, not measured, unless “How was it worked out?” names a wetness sensor that rules. An hour is wet when leaves are for at least half of it, and unsure where the opinions that count part.{dew}"));
     }
 
     private static string Sentence(Review review, WeekFacts facts)
     {
         int unsure = review.Hours.Count(h => h.WetUnsure), unknown = review.Hours.Count(h => h.Wet is null);
-        string wet = facts.WetHours == 0 ? "By the film model leaves stayed dry" : $"By the film model leaves were wet in {Words.Count(facts.WetHours, "hour", "hours")}";
-        string parted = unsure == 0 ? "; the other ways to tell agree." : $"; in {Words.Count(unsure, "hour", "hours")} other ways to tell say otherwise, and these count as unsure.";
-        return wet + parted + (unknown == 0 ? "" : $" In {Words.Count(unknown, "hour", "hours")} it is not known.");
+        string wet = facts.WetHours == 0 ? Phrase.Of("By the film model leaves stayed dry") : Phrase.Of($"By the film model leaves were wet in {Words.Count(facts.WetHours, "hour", "hours")}");
+        string parted = unsure == 0 ? Phrase.Of("; the other ways to tell agree.") : Phrase.Of($"; in {Words.Count(unsure, "hour", "hours")} other ways to tell say otherwise, and these count as unsure.");
+        return wet + parted + (unknown == 0 ? "" : Phrase.Of($" In {Words.Count(unknown, "hour", "hours")} it is not known."));
     }
 
     private static void Calendar(HtmlBuilder body, Review review)
@@ -86,13 +90,13 @@ public sealed class WetnessCell : IReportCell
     {
         (string style, string mark, string words) = (hour.Wet, hour.WetUnsure) switch
         {
-            (null, _) => ("ru", "–", "not known"),
-            (true, false) => ("wet1", "W", "wet"),
-            (true, true) => ("wet2", "w?", "wet, unsure"),
-            (false, true) => ("wet0u", "?", "dry, unsure"),
-            _ => ("r0", "", "dry"),
+            (null, _) => ("ru", "–", Phrase.Of("not known")),
+            (true, false) => ("wet1", "W", Phrase.Of("wet")),
+            (true, true) => ("wet2", "w?", Phrase.Of("wet, unsure")),
+            (false, true) => ("wet0u", "?", Phrase.Of("dry, unsure")),
+            _ => ("r0", "", Phrase.Of("dry")),
         };
-        string share = hour.WetOpinionShare is { } known ? $" ({Words.Share(known)} of the opinions say wet)" : "";
+        string share = hour.WetOpinionShare is { } known ? Phrase.Of($" ({Words.Share(known)} of the opinions say wet)") : "";
         return HtmlBuilder.Of($"<td class=\"{style}{(hour.Night ? " n" : "")}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}{share}\"><span aria-hidden=\"true\">{mark}</span><span class=\"vh\">{words}</span></td>");
     }
 
@@ -101,8 +105,8 @@ public sealed class WetnessCell : IReportCell
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Opinions on wet leaves\" tabindex=\"0\"><table class=\"data\"><caption>Ways to tell wet leaves, and what they said of this period</caption><thead><tr><th scope=\"col\">Way</th><th scope=\"col\">Wet hours</th><th scope=\"col\">As the film model</th><th scope=\"col\">What to know of it</th></tr></thead><tbody>");
         foreach (WetnessOpinion opinion in opinions)
         {
-            string agrees = opinion.Key == "film" ? "" : $"{opinion.AgreesHours} of {opinion.KnownHours} h";
-            body.Line($"<tr><th scope=\"row\">{Words.Capital(opinion.Name)}{(opinion.Counts ? "" : " (does not count)")}</th><td>{opinion.WetHours}</td><td>{agrees}</td><td class=\"words\">{opinion.Caution}</td></tr>");
+            string agrees = opinion.Key == "film" ? "" : Phrase.Of($"{opinion.AgreesHours} of {opinion.KnownHours} h");
+            body.Line($"<tr><th scope=\"row\">{Words.Capital(Phrase.Of(opinion.Name))}{(opinion.Counts ? "" : Phrase.Of(" (does not count)"))}</th><td>{opinion.WetHours}</td><td>{agrees}</td><td class=\"words\">{Phrase.Of(opinion.Caution)}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");
@@ -120,8 +124,8 @@ public sealed class WetnessCell : IReportCell
         {
             if (opinion.Score is { } s)
             {
-                string range = s is { BiasLow: { } low, BiasHigh: { } high } ? $" ({DisplayUnits.Number(low, 1)} to {DisplayUnits.Number(high, 1)})" : "";
-                body.Line($"<tr><th scope=\"row\">{Words.Capital(opinion.Name)}</th><td>{DisplayUnits.Number(s.Hits, 1)}</td><td>{DisplayUnits.Number(s.Misses, 1)}</td><td>{DisplayUnits.Number(s.FalseAlarms, 1)}</td><td>{DisplayUnits.Number(s.CorrectDry, 1)}</td><td>{DisplayUnits.Number(s.BiasHoursADay, 1)}{range}</td></tr>");
+                string range = s is { BiasLow: { } low, BiasHigh: { } high } ? Phrase.Of($" ({DisplayUnits.Number(low, 1)} to {DisplayUnits.Number(high, 1)})") : "";
+                body.Line($"<tr><th scope=\"row\">{Words.Capital(Phrase.Of(opinion.Name))}</th><td>{DisplayUnits.Number(s.Hits, 1)}</td><td>{DisplayUnits.Number(s.Misses, 1)}</td><td>{DisplayUnits.Number(s.FalseAlarms, 1)}</td><td>{DisplayUnits.Number(s.CorrectDry, 1)}</td><td>{DisplayUnits.Number(s.BiasHoursADay, 1)}{range}</td></tr>");
             }
         }
 

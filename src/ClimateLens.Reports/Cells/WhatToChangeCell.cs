@@ -1,4 +1,6 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Reports.Data;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
 
@@ -14,7 +16,10 @@ public sealed class WhatToChangeCell : IReportCell
     public string Name => "change";
 
     /// <inheritdoc/>
-    public string Heading => "What to change";
+    public string Heading => Phrase.Of("What to change");
+
+    /// <inheritdoc/>
+    public CellBasis Basis { get; } = new() { Methods = ["whatIfsAndShares", "houseBalance"], Files = [DataFiles.Findings, DataFiles.WhatIfs] };
 
     /// <inheritdoc/>
     public IReadOnlyList<CellParameter> Parameters => [new("most", ParameterKind.WholeNumber, "how many findings stand here", 1, 20)];
@@ -30,8 +35,8 @@ public sealed class WhatToChangeCell : IReportCell
         if (findings.Count == 0)
         {
             return CellContent.Unanswered(context.Review.Coverage.HoursWithData == 0
-                ? "Without readings no advice can be given."
-                : "Nothing was found that the data of this period ask to change.");
+                ? Phrase.Of("Without readings no advice can be given.")
+                : Phrase.Of("Nothing was found that the data of this period ask to change."));
         }
 
         HtmlBuilder body = new();

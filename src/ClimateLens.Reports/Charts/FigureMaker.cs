@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClimateLens.Nursery.Languages;
 using Microsoft.FSharp.Core;
 using Plotly.NET;
 using SharpChart = Plotly.NET.CSharp.Chart;
@@ -68,7 +69,7 @@ internal static class FigureMaker
     private static GenericChart Marks() => SharpChart.Point<double, double, string>(
         x: [],
         y: [],
-        Name: "Waterings",
+        Name: Phrase.Of("Waterings"),
         UseDefaults: false);
 
     private static StyleParam.DrawingStyle DashOf(string dash) => dash switch

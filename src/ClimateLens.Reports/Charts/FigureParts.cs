@@ -1,3 +1,5 @@
+using ClimateLens.Nursery.Languages;
+
 using System.Globalization;
 using Plotly.NET;
 using Part = System.Collections.Generic.Dictionary<string, object>;
@@ -85,6 +87,7 @@ internal static class FigureParts
         layout.SetProperty("margin", new Part { ["l"] = 40, ["r"] = 8, ["t"] = 4, ["b"] = 42 });
         layout.SetProperty("paper_bgcolor", "#ffffff");
         layout.SetProperty("plot_bgcolor", "rgba(0,0,0,0)");
+        layout.SetProperty("separators", $"{Language.Current.DecimalMark}{Language.Current.GroupMark}");
         layout.SetProperty("font", new Part { ["family"] = "system-ui, sans-serif", ["size"] = 12, ["color"] = Palette.Ink });
     }
 

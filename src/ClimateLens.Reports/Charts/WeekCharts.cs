@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Units;
 using NodaTime;
@@ -54,6 +55,6 @@ internal static class WeekCharts
         return (review.Waterings ?? []).Select(w => new WateringMark(
             (w.Start.ToInstant() - start).TotalHours,
             w is { WetsLeaves: true, AfterCutOff: true },
-            $"{LocalTimes.Moment(w.Start)}: {(w.Method is null ? "watering" : Words.Method(w.Method))}{(w is { WetsLeaves: true, AfterCutOff: true } ? ", after the cut-off" : "")}"));
+            $"{LocalTimes.Moment(w.Start)}: {(w.Method is null ? Phrase.Of("watering") : Words.Method(w.Method))}{(w is { WetsLeaves: true, AfterCutOff: true } ? Phrase.Of(", after the cut-off") : "")}"));
     }
 }

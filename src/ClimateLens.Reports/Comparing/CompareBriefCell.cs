@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Comparison;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -12,7 +13,7 @@ public sealed class CompareBriefCell : ICompareCell
     public string Name => "compareBrief";
 
     /// <inheritdoc/>
-    public string Heading => "Which was worse?";
+    public string Heading => Phrase.Of("Which was worse?");
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -21,12 +22,12 @@ public sealed class CompareBriefCell : ICompareCell
         ComparisonReport report = context.Report;
         HtmlBuilder body = new();
         body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Both sides\" tabindex=\"0\"><table class=\"data\"><caption>Both sides</caption><thead><tr><th scope=\"col\"></th><th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th></tr></thead><tbody>");
-        Row(body, "Risk hours (range)", report, s => s.RiskHours is { } hours ? Words.WithRange(hours) : DisplayUnits.NotKnown);
-        Row(body, "Waterings", report, s => s.Waterings is { } all ? Words.Whole(all) : DisplayUnits.NotKnown);
-        Row(body, "of them over the leaves", report, s => s.Waterings is null ? DisplayUnits.NotKnown : Words.Whole(s.WettedLeaves));
-        Row(body, "of these after the cut-off", report, s => s.Waterings is null ? DisplayUnits.NotKnown : Words.Whole(s.Late));
-        Row(body, "Water given", report, s => context.Units.Volume(s.Litres));
-        Row(body, "Ground cover", report, s => Words.Share(s.Cover?.Value));
+        Row(body, Phrase.Of("Risk hours (range)"), report, s => s.RiskHours is { } hours ? Words.WithRange(hours) : DisplayUnits.NotKnown);
+        Row(body, Phrase.Of("Waterings"), report, s => s.Waterings is { } all ? Words.Whole(all) : DisplayUnits.NotKnown);
+        Row(body, Phrase.Of("of them over the leaves"), report, s => s.Waterings is null ? DisplayUnits.NotKnown : Words.Whole(s.WettedLeaves));
+        Row(body, Phrase.Of("of these after the cut-off"), report, s => s.Waterings is null ? DisplayUnits.NotKnown : Words.Whole(s.Late));
+        Row(body, Phrase.Of("Water given"), report, s => context.Units.Volume(s.Litres));
+        Row(body, Phrase.Of("Ground cover"), report, s => Words.Share(s.Cover?.Value));
         body.Line($"</tbody></table></div>");
         return new CellContent(Sentence(context), body.ToHtml());
     }
@@ -38,23 +39,23 @@ public sealed class CompareBriefCell : ICompareCell
     {
         if (context.Report.RiskHours is not { } risk)
         {
-            return "Which side had more risk hours is not known: one of them carries no total.";
+            return Phrase.Of("Which side had more risk hours is not known: one of them carries no total.");
         }
 
-        string weather = context.Report.SameTime ? "" : " The weather was another: what it did is in the difference.";
+        string weather = context.Report.SameTime ? "" : Phrase.Of(" The weather was another: what it did is in the difference.");
         if (risk.Difference == 0)
         {
-            return $"Both had as many risk hours.{weather}";
+            return Phrase.Of($"Both had as many risk hours.{weather}");
         }
 
         (string worse, string better) = risk.Difference > 0 ? (context.FirstName, context.SecondName) : (context.SecondName, context.FirstName);
         string verdict = risk.Verdict switch
         {
-            "beyondSensors" => "That is beyond chance and beyond what the errors of both reviews explain.",
-            "withinSensors" => "That is beyond chance, but the errors of both reviews could explain it.",
-            "none" => "With other days alike it could have come out the other way: no difference is shown.",
-            _ => "There are too few days to tell it from chance.",
+            "beyondSensors" => Phrase.Of("That is beyond chance and beyond what the errors of both reviews explain."),
+            "withinSensors" => Phrase.Of("That is beyond chance, but the errors of both reviews could explain it."),
+            "none" => Phrase.Of("With other days alike it could have come out the other way: no difference is shown."),
+            _ => Phrase.Of("There are too few days to tell it from chance."),
         };
-        return $"{worse} had {DisplayUnits.Number(Math.Abs(risk.Difference), 0)} risk hours more than {better}. {verdict}{weather}";
+        return Phrase.Of($"{worse} had {DisplayUnits.Number(Math.Abs(risk.Difference), 0)} risk hours more than {better}. {verdict}{weather}");
     }
 }

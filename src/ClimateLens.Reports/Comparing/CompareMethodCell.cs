@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 
@@ -10,7 +11,7 @@ public sealed class CompareMethodCell : ICompareCell
     public string Name => "compareMethod";
 
     /// <inheritdoc/>
-    public string Heading => "How was it compared?";
+    public string Heading => Phrase.Of("How was it compared?");
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -24,6 +25,6 @@ public sealed class CompareMethodCell : ICompareCell
         body.Line($"<li>Risk hours: what sensors may do comes from the ranges of both pages, which also hold what is assumed of leaf, canopy and film; taken as unrelated, though some of it is shared.</li>");
         body.Line($"<li>Reviews: {Html.Name(context.FirstName)} from input {context.First.Provenance.InputHash[..12]}, {Html.Name(context.SecondName)} from input {context.Second.Provenance.InputHash[..12]}; {context.First.Provenance.Tool}.</li>");
         body.Line($"</ul>");
-        return new CellContent("Each number stands beside what chance and what the sensors may have done to it.", body.ToHtml());
+        return new CellContent(Phrase.Of("Each number stands beside what chance and what the sensors may have done to it."), body.ToHtml());
     }
 }

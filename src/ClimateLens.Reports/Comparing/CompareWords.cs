@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClimateLens.Analysis.Comparison;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Units;
 
 namespace ClimateLens.Reports.Comparing;
@@ -10,16 +11,19 @@ internal static class CompareWords
     /// <summary>A quantity.</summary>
     public static string Name(string name) => name switch
     {
-        "airTemperatureC" => "Air temperature",
-        "relativeHumidityPct" => "Relative humidity",
-        "vpdKPa" => "VPD",
-        "absoluteHumidityGm3" => "Water in the air",
-        "dewPointMarginK" => "Dew-point margin",
+        "airTemperatureC" => Phrase.Of("Air temperature"),
+        "relativeHumidityPct" => Phrase.Of("Relative humidity"),
+        "vpdKPa" => Phrase.Of("VPD"),
+        "absoluteHumidityGm3" => Phrase.Of("Water in the air"),
+        "dewPointMarginK" => Phrase.Of("Dew-point margin"),
         _ => name,
     };
 
+    /// <summary>A name inside a sentence.</summary>
+    public static string Lower(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
+
     /// <summary>A quantity within a sentence.</summary>
-    public static string InSentence(string name) => name == "vpdKPa" ? "VPD" : Name(name).ToLowerInvariant();
+    public static string InSentence(string name) => name == "vpdKPa" ? Phrase.Of("VPD") : Name(name).ToLowerInvariant();
 
     /// <summary>A value of a quantity, with its unit in the reader's system.</summary>
     public static string Value(string name, double value, DisplayUnits units) => name switch
@@ -35,15 +39,15 @@ internal static class CompareWords
     public static string Difference(MeanDifference d, DisplayUnits units)
     {
         string At(double v) => d.Name is "airTemperatureC" ? units.Difference(v) : Value(d.Name, v, units);
-        return d.Difference.Low == d.Difference.High ? $"{At(d.Difference.Value)} (too few days for a range)" : $"{At(d.Difference.Value)} ({At(d.Difference.Low)} to {At(d.Difference.High)})";
+        return d.Difference.Low == d.Difference.High ? Phrase.Of($"{At(d.Difference.Value)} (too few days for a range)") : Phrase.Of($"{At(d.Difference.Value)} ({At(d.Difference.Low)} to {At(d.Difference.High)})");
     }
 
     /// <summary>A verdict.</summary>
     public static string Verdict(string verdict) => verdict switch
     {
-        "none" => "no difference beyond chance",
-        "withinSensors" => "beyond chance, but two such sensors may part by as much",
-        "beyondSensors" => "beyond chance and beyond what both sensors may be off",
+        "none" => Phrase.Of("no difference beyond chance"),
+        "withinSensors" => Phrase.Of("beyond chance, but two such sensors may part by as much"),
+        "beyondSensors" => Phrase.Of("beyond chance and beyond what both sensors may be off"),
         _ => DisplayUnits.NotKnown,
     };
 

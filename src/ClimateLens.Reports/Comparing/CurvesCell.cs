@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -15,7 +16,7 @@ public sealed class CurvesCell : ICompareCell
     public string Name => "curves";
 
     /// <inheritdoc/>
-    public string Heading => "When did the risk hours add up?";
+    public string Heading => Phrase.Of("When did the risk hours add up?");
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -39,7 +40,7 @@ public sealed class CurvesCell : ICompareCell
         Line(svg, first, most, "one", context.FirstName, first[^1] >= second[^1] ? -4 : 12);
         Line(svg, second, most, "two", context.SecondName, first[^1] >= second[^1] ? 12 : -4);
         svg.Line($"</svg></figure>");
-        return new CellContent($"{context.FirstName} came to {Words.Count(first[^1], "risk hour", "risk hours")}{at}, {context.SecondName} to {second[^1]}{other}.", svg.ToHtml(), "Hours more likely than not at risk, added up in the order of time; days of the month below.");
+        return new CellContent(Phrase.Of($"{context.FirstName} came to {Words.Count(first[^1], "risk hour", "risk hours")}{at}, {context.SecondName} to {second[^1]}{other}."), svg.ToHtml(), Phrase.Of("Hours more likely than not at risk, added up in the order of time; days of the month below."));
     }
 
     private static int[] Sums(Review review)
@@ -49,7 +50,7 @@ public sealed class CurvesCell : ICompareCell
     }
 
     private static string Half(Review review, int[] sums)
-        => sums[^1] < 2 ? "" : $" (half of them by {LocalTimes.Moment(review.Hours[Array.FindIndex(sums, s => 2 * s >= sums[^1])].Start)})";
+        => sums[^1] < 2 ? "" : Phrase.Of($" (half of them by {LocalTimes.Moment(review.Hours[Array.FindIndex(sums, s => 2 * s >= sums[^1])].Start)})");
 
     private static void Line(HtmlBuilder svg, int[] sums, int most, string name, string label, int shift)
     {

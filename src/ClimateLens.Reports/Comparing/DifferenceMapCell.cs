@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -13,7 +14,7 @@ public sealed class DifferenceMapCell : ICompareCell
     public string Name => "differenceMap";
 
     /// <inheritdoc/>
-    public string Heading => "At which hours did they differ?";
+    public string Heading => Phrase.Of("At which hours did they differ?");
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -22,7 +23,7 @@ public sealed class DifferenceMapCell : ICompareCell
         ImmutableArray<double?> differences = context.Report.HourlyHumidityPct;
         if (differences.All(d => d is null))
         {
-            return CellContent.Unanswered("Not known: no hour has humidity of both sides.");
+            return CellContent.Unanswered(Phrase.Of("Not known: no hour has humidity of both sides."));
         }
 
         Dictionary<ReviewHour, double?> of = context.First.Hours.Select((h, i) => (h, differences[i])).ToDictionary(p => p.h, p => p.Item2, ReferenceEqualityComparer.Instance as IEqualityComparer<ReviewHour>);
@@ -51,7 +52,7 @@ public sealed class DifferenceMapCell : ICompareCell
         var byHour = context.First.Hours.Select((h, i) => (h.Start.Hour, D: differences[i])).Where(p => p.D is not null).GroupBy(p => p.Hour).Select(g => (Hour: g.Key, Mean: g.Average(p => p.D!.Value))).ToArray();
         var most = byHour.MaxBy(h => Math.Abs(h.Mean));
         return new CellContent(
-            $"They differed most around {most.Hour:00}:00: {context.FirstName} was {DisplayUnits.Number(Math.Abs(most.Mean), 1)} points {(most.Mean > 0 ? "damper" : "drier")} on the mean of the days.", body.ToHtml());
+            Phrase.Of($"They differed most around {most.Hour:00}:00: {context.FirstName} was {DisplayUnits.Number(Math.Abs(most.Mean), 1)} points {(most.Mean > 0 ? Phrase.Of("damper") : Phrase.Of("drier"))} on the mean of the days."), body.ToHtml());
     }
 
     private static string Class(double? difference) => difference switch

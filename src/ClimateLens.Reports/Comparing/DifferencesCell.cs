@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Comparison;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -12,7 +13,10 @@ public sealed class DifferencesCell : ICompareCell
     public string Name => "differences";
 
     /// <inheritdoc/>
-    public string Heading => "How did the air differ?";
+    public string Heading => Phrase.Of("How did the air differ?");
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Files => ["differences.csv"];
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -20,7 +24,7 @@ public sealed class DifferencesCell : ICompareCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Report.Differences.IsEmpty)
         {
-            return CellContent.Unanswered("Not known: no hour has readings of both sides.");
+            return CellContent.Unanswered(Phrase.Of("Not known: no hour has readings of both sides."));
         }
 
         HtmlBuilder body = new();
@@ -38,8 +42,8 @@ public sealed class DifferencesCell : ICompareCell
 
         body.Line($"</tbody></table></div>");
         MeanDifference[] sure = [.. context.Report.Differences.Where(d => d.Verdict == "beyondSensors")];
-        string sentence = sure.Length == 0 ? "In nothing do they differ beyond what chance and both sensors may do."
-            : $"Beyond chance and both sensors' errors: {string.Join(", ", sure.Select(d => $"{CompareWords.InSentence(d.Name)} {(d.Difference.Value > 0 ? "higher" : "lower")} in {context.FirstName}"))}.";
+        string sentence = sure.Length == 0 ? Phrase.Of("In nothing do they differ beyond what chance and both sensors may do.")
+            : Phrase.Of($"Beyond chance and both sensors' errors: {string.Join(", ", sure.Select(d => Phrase.Of($"{CompareWords.InSentence(d.Name)} {(d.Difference.Value > 0 ? Phrase.Of("higher") : Phrase.Of("lower"))} in {context.FirstName}")))}.");
         return new CellContent(sentence, body.ToHtml());
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -14,7 +15,7 @@ public sealed class ExplainedCell : ICompareCell
     public string Name => "explained";
 
     /// <inheritdoc/>
-    public string Heading => "What explains it?";
+    public string Heading => Phrase.Of("What explains it?");
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -24,7 +25,7 @@ public sealed class ExplainedCell : ICompareCell
         if (first.Causes is not { } a || second.Causes is not { } b)
         {
             string why = string.Join(' ', new[] { (Name: context.FirstName, first.WhyNoCauses), (Name: context.SecondName, second.WhyNoCauses) }.Where(s => s.Item2.Length > 0).Select(s => $"{s.Name}: {s.Item2}"));
-            return CellContent.Unanswered($"Not known: the causes of both sides must be told first. {why}");
+            return CellContent.Unanswered(Phrase.Of($"Not known: the causes of both sides must be told first. {why}"));
         }
 
         HtmlBuilder body = new();
@@ -37,11 +38,11 @@ public sealed class ExplainedCell : ICompareCell
         body.Line($"</tbody></table></div>");
         string most = a.Select(c => c.Name).Union(b.Select(c => c.Name)).MaxBy(c => Math.Abs(Hours(a, c) - Hours(b, c))) ?? "";
         double by = Hours(a, most) - Hours(b, most);
-        string sentence = Math.Abs(by) < 1 ? "No cause differs by as much as an hour."
-            : $"The largest part is {ChangeWords.Cause(most)}: {DisplayUnits.Number(Math.Abs(by), 0)} risk hours more in {(by > 0 ? context.FirstName : context.SecondName)}.";
+        string sentence = Math.Abs(by) < 1 ? Phrase.Of("No cause differs by as much as an hour.")
+            : Phrase.Of($"The largest part is {ChangeWords.Cause(most)}: {DisplayUnits.Number(Math.Abs(by), 0)} risk hours more in {(by > 0 ? context.FirstName : context.SecondName)}.");
         return new CellContent(sentence, body.ToHtml(), context.Report.SameTime
-            ? "Both had the same weather outside; what is left to it differs by houses and by what was not logged. Shares and their errors are those of each house's own page."
-            : "The weather differs between both times. Shares and their errors are those of each page.");
+            ? Phrase.Of("Both had the same weather outside; what is left to it differs by houses and by what was not logged. Shares and their errors are those of each house's own page.")
+            : Phrase.Of("The weather differs between both times. Shares and their errors are those of each page."));
     }
 
     private static double Hours(ImmutableArray<Cause> causes, string name) => causes.FirstOrDefault(c => c.Name == name)?.RiskHours.Value ?? 0;

@@ -14,6 +14,9 @@ public interface ICompareCell
     /// <summary>The question that it answers.</summary>
     string Heading { get; }
 
+    /// <summary>Data files beside the page that hold its numbers.</summary>
+    IReadOnlyList<string> Files => ["comparison.json"];
+
     /// <summary>Answers.</summary>
     CellContent Render(CompareContext context);
 }

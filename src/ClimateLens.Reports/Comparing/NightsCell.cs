@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Comparison;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -12,7 +13,10 @@ public sealed class NightsCell : ICompareCell
     public string Name => "nights";
 
     /// <inheritdoc/>
-    public string Heading => "Night by night";
+    public string Heading => Phrase.Of("Night by night");
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Files => ["nights.csv"];
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -20,7 +24,7 @@ public sealed class NightsCell : ICompareCell
         ArgumentNullException.ThrowIfNull(context);
         if (context.Report.Nights.IsEmpty)
         {
-            return CellContent.Unanswered("There is no night in the period.");
+            return CellContent.Unanswered(Phrase.Of("There is no night in the period."));
         }
 
         HtmlBuilder body = new();
@@ -32,6 +36,6 @@ public sealed class NightsCell : ICompareCell
 
         body.Line($"</tbody></table></div>");
         int first = context.Report.Nights.Count(n => n.FirstRiskHours > n.SecondRiskHours), second = context.Report.Nights.Count(n => n.SecondRiskHours > n.FirstRiskHours);
-        return new CellContent($"Of {Words.Count(context.Report.Nights.Length, "night", "nights")}, {first} had more risk hours in {context.FirstName} and {second} in {context.SecondName}.", body.ToHtml());
+        return new CellContent(Phrase.Of($"Of {Words.Count(context.Report.Nights.Length, "night", "nights")}, {first} had more risk hours in {context.FirstName} and {second} in {context.SecondName}."), body.ToHtml());
     }
 }

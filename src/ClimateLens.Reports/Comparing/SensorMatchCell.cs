@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Comparison;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Units;
@@ -12,7 +13,7 @@ public sealed class SensorMatchCell : ICompareCell
     public string Name => "sensorMatch";
 
     /// <inheritdoc/>
-    public string Heading => "Can the sensors be compared?";
+    public string Heading => Phrase.Of("Can the sensors be compared?");
 
     /// <inheritdoc/>
     public CellContent Render(CompareContext context)
@@ -21,8 +22,8 @@ public sealed class SensorMatchCell : ICompareCell
         if (!context.Report.SameTime)
         {
             return CellContent.Unanswered(context.Report.First.House == context.Report.Second.House
-                ? "Both sides come from the sensors of one house: what is wrong with them is wrong with both, unless one was moved or mended in between."
-                : "Both sides are of different times: no night can be held against the other.");
+                ? Phrase.Of("Both sides come from the sensors of one house: what is wrong with them is wrong with both, unless one was moved or mended in between.")
+                : Phrase.Of("Both sides are of different times: no night can be held against the other."));
         }
 
         HtmlBuilder body = new();
@@ -30,21 +31,21 @@ public sealed class SensorMatchCell : ICompareCell
         foreach (SensorMatch match in context.Report.Sensors)
         {
             string unit = match.Channel == "airTemperature" ? "K" : "%";
-            string offset = match.Offset is { } o ? $"{CompareWords.Signed(o.Value, 1)} {unit} ({CompareWords.Signed(o.Low, 1)} to {CompareWords.Signed(o.High, 1)})" : DisplayUnits.NotKnown;
+            string offset = match.Offset is { } o ? Phrase.Of($"{CompareWords.Signed(o.Value, 1)} {unit} ({CompareWords.Signed(o.Low, 1)} to {CompareWords.Signed(o.High, 1)})") : DisplayUnits.NotKnown;
             string corrected = match.Corrected is { } c ? $"{CompareWords.Signed(c, 1)} {unit}" : DisplayUnits.NotKnown;
-            body.Line($"<tr><th scope=\"row\">{Words.Capital(Words.Spaced(match.Channel))}</th><td>{match.Nights}</td><td>{offset}</td><td>±{DisplayUnits.Number(match.JointAccuracy, 1)} {unit}</td><td>{corrected}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">{PlainNames.Of(match.Channel)}</th><td>{match.Nights}</td><td>{offset}</td><td>±{DisplayUnits.Number(match.JointAccuracy, 1)} {unit}</td><td>{corrected}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");
         return new CellContent(Sentence(context.Report), body.ToHtml(),
-            "Nights alike: hours of night in which the air of both is within 1 K and no leaves were watered for 12 hours, three hours or more of a night. The offset holds what the sensors and what the houses differ by on such nights; hang both sensors side by side for a night to part the two.");
+            Phrase.Of("Nights alike: hours of night in which the air of both is within 1 K and no leaves were watered for 12 hours, three hours or more of a night. The offset holds what the sensors and what the houses differ by on such nights; hang both sensors side by side for a night to part the two."));
     }
 
     private static string Sentence(ComparisonReport report)
     {
         SensorMatch[] parted = [.. report.Sensors.Where(s => s.Offset is { } o && Math.Abs(o.Value) > s.JointAccuracy)];
-        return report.Sensors.IsEmpty || report.Sensors.All(s => s.Offset is null) ? "Not known: there are fewer than three nights on which both were alike."
-            : parted.Length == 0 ? "On nights alike they part by no more than two such sensors may."
-            : $"On nights alike {Words.List([.. parted.Select(s => Words.Spaced(s.Channel))])} {(parted.Length == 1 ? "parts" : "part")} by more than two such sensors may: the houses differ even then, or a sensor is off.";
+        return report.Sensors.IsEmpty || report.Sensors.All(s => s.Offset is null) ? Phrase.Of("Not known: there are fewer than three nights on which both were alike.")
+            : parted.Length == 0 ? Phrase.Of("On nights alike they part by no more than two such sensors may.")
+            : Phrase.Of($"On nights alike {Words.List([.. parted.Select(s => CompareWords.Lower(PlainNames.Of(s.Channel)))])} {(parted.Length == 1 ? Phrase.Of("parts") : Phrase.Of("part"))} by more than two such sensors may: the houses differ even then, or a sensor is off.");
     }
 }

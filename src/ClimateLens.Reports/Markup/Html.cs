@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text;
+using ClimateLens.Nursery.Languages;
 
 namespace ClimateLens.Reports.Markup;
 
@@ -27,6 +28,9 @@ public readonly record struct Html
 
     /// <summary>A name that a user chose, encoded and kept from turning the direction of the words around it.</summary>
     public static Html Name(string? text) => new($"<bdi>{Encode(text ?? "")}</bdi>");
+
+    /// <summary>Text that is kept in English, told as such where the page is in another language.</summary>
+    public static Html English(string text) => Language.Current.IsEnglish ? Text(text) : new($"<span lang=\"en\">{Encode(text)}</span>");
 
     /// <summary>The markup.</summary>
     public override string ToString() => _markup ?? "";

@@ -15,9 +15,9 @@ public static class CellCatalogue
         _ => HouseSeasonInfos,
     };
 
-    private static readonly CellInfo[] HousesWeekInfos = [.. CompareCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
+    private static CellInfo[] HousesWeekInfos => [.. CompareCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
 
-    private static readonly CellInfo[] HouseSeasonInfos = [.. SeasonCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
+    private static CellInfo[] HouseSeasonInfos => [.. SeasonCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading], [], CellGives.Sentence | CellGives.Table))];
 
-    private static readonly CellInfo[] HouseWeekInfos = [.. HouseWeekCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading, .. c.Parameters], c.Needs, c.Gives))];
+    private static CellInfo[] HouseWeekInfos => [.. HouseWeekCells.All.Select(c => new CellInfo(c.Name, c.Heading, [CellParameter.Heading, .. c.Parameters], c.Needs, c.Gives))];
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 using Markdig;
 
@@ -14,7 +15,7 @@ internal static class ProseMarkup
     /// <summary>Renders prose with the values of a review.</summary>
     public static Html Of(string markdown, Lazy<JsonDocument> review)
     {
-        (string marked, IReadOnlyList<string> values) = ProseValues.Replace(markdown, review);
+        (string marked, IReadOnlyList<string> values) = ProseValues.Replace(Language.Current.Translate(markdown.Trim()), review);
         Markdig.Syntax.MarkdownDocument document = Markdown.Parse(marked, Pipeline);
         foreach (Markdig.Syntax.Inlines.LinkInline link in Markdig.Syntax.MarkdownObjectExtensions.Descendants<Markdig.Syntax.Inlines.LinkInline>(document))
         {

@@ -41,7 +41,7 @@ internal static partial class ProseValues
             return (markdown, values);
         }
 
-        TemplateOptions options = new() { MaxSteps = MostSteps, CultureInfo = CultureInfo.InvariantCulture };
+        TemplateOptions options = new() { MaxSteps = MostSteps, CultureInfo = Culture() };
         TemplateContext context = new(ModelOf(review.Value.RootElement)!, options);
         string marked = Expressions().Replace(markdown, match =>
         {
@@ -67,6 +67,14 @@ internal static partial class ProseValues
         JsonValueKind.False => false,
         _ => null,
     };
+
+    /// <summary>The invariant culture with the decimal mark of the language of the moment.</summary>
+    private static CultureInfo Culture()
+    {
+        CultureInfo culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = Nursery.Languages.Language.Current.DecimalMark.ToString();
+        return culture;
+    }
 
     private static int LineOf(string text, int index) => text.AsSpan(0, index).Count('\n');
 

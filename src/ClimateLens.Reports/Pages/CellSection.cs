@@ -36,11 +36,7 @@ internal static class CellSection
         }
 
         section.Line(content.Body);
-        if (content.Method.Length > 0)
-        {
-            section.Line($"<p class=\"method\">{content.Method}</p>");
-        }
-
+        section.Line(content.Fold);
         return section.Line($"</section>").ToHtml();
     }
 

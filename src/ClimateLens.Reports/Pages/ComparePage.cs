@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Comparing;
 using ClimateLens.Reports.Markup;
@@ -19,15 +20,15 @@ internal static class ComparePage
         NotebookBody body = NotebookBody.Of(notebook.Parts, new(() => JsonDocument.Parse(CompareJson.Write(report))), part =>
         {
             ICompareCell cell = CompareCells.All.Single(c => c.Name == part.Cell);
-            return (cell.Heading, () => cell.Render(context));
+            return (cell.Heading, () => CellFold.Plain(cell.Render(context), [.. cell.Files]));
         });
         HtmlBuilder main = new();
         body.AddTo(main);
-        string title = $"{context.FirstName} and {context.SecondName}, {PeriodWords.Name(first.Period)}";
+        string title = Phrase.Of($"{context.FirstName} and {context.SecondName}, {PeriodWords.Name(first.Period)}");
         HtmlBuilder header = new();
         header.Line($"<nav aria-label=\"Site\"><a href=\"../../index.html\">All houses and weeks</a></nav>");
         header.Line($"<h1>{title}</h1>");
-        header.Line($"<p class=\"under\">{PeriodWords.Dates(first.Period)}{(report.SameTime ? "" : $" and {PeriodWords.Dates(second.Period)}")} · {Html.Name(first.House.Nursery)}{(first.House.Nursery == second.House.Nursery ? "" : $" and {second.House.Nursery}")}</p>");
+        header.Line($"<p class=\"under\">{PeriodWords.Dates(first.Period)}{(report.SameTime ? "" : Phrase.Of($" and {PeriodWords.Dates(second.Period)}"))} · {Html.Name(first.House.Nursery)}{(first.House.Nursery == second.House.Nursery ? "" : Phrase.Of($" and {second.House.Nursery}"))}</p>");
         string html = PageShell.Render(title, "../../", "", charts: false, first.House.Invented || second.House.Invented, header.ToHtml(), main.ToHtml());
         return new RenderedPage(html, body.FailedCells);
     }

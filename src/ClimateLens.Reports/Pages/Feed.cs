@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Xml;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Publishing;
 
 namespace ClimateLens.Reports.Pages;
@@ -20,7 +21,7 @@ internal static class Feed
         {
             string nursery = entries.IsEmpty ? "" : entries[0].Nursery;
             xml.WriteStartElement("feed", Atom);
-            xml.WriteElementString("title", Atom, $"{Clean(nursery)}: climate reviews");
+            xml.WriteElementString("title", Atom, Phrase.Of($"{Clean(nursery)}: climate reviews"));
             xml.WriteElementString("id", Atom, $"urn:climatelens:{Uri.EscapeDataString(nursery)}");
             xml.WriteElementString("updated", Atom, entries.IsEmpty ? "1970-01-01T00:00:00Z" : entries.Select(e => e.Ended).Max(StringComparer.Ordinal)!);
             Link(xml, "index.html");
@@ -42,7 +43,7 @@ internal static class Feed
     {
         HouseWeekSummary s = entry.Summary;
         xml.WriteStartElement("entry", Atom);
-        xml.WriteElementString("title", Atom, Clean($"{s.HouseName}, {SitePeriod.Of(s.Period).Name}{(entry.Invented ? " (invented demonstration data)" : "")}"));
+        xml.WriteElementString("title", Atom, Clean($"{s.HouseName}, {SitePeriod.Of(s.Period).Name}{(entry.Invented ? Phrase.Of(" (invented demonstration data)") : "")}"));
         xml.WriteElementString("id", Atom, $"urn:climatelens:{Uri.EscapeDataString(entry.Nursery)}:{s.House}:{s.Period}");
         xml.WriteElementString("updated", Atom, entry.Ended);
         Link(xml, s.Page);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
@@ -21,21 +22,26 @@ internal static class HouseWeekPage
     /// <param name="notebook">The notebook.</param>
     /// <param name="all">All notebooks of the house's week, for the links between their pages.</param>
     /// <param name="values">review.json, from which prose takes its values.</param>
-    public static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, Notebook notebook, IReadOnlyList<Notebook> all, Lazy<JsonDocument> values)
-        => Render(review, units, files, notebook.Parts, HouseWeekCells.All, notebook, all, values);
+    /// <param name="store">Folder of the store as the nursery file names it.</param>
+    public static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, Notebook notebook, IReadOnlyList<Notebook> all, Lazy<JsonDocument> values, string store)
+        => Render(CellContext.Of(review, units, files) with { Store = store }, notebook.Parts, HouseWeekCells.All, notebook, all, values);
 
     /// <summary>A page of cells.</summary>
     public static RenderedPage Render(Review review, DisplayUnits units, IEnumerable<string> files, IReadOnlyList<IReportCell> cells)
-        => Render(review, units, files, [.. cells.Select(c => new CellPart(0, c.Name, CellValues.None))], cells, null, [], new(() => JsonDocument.Parse("{}")));
+        => Render(CellContext.Of(review, units, files), [.. cells.Select(c => new CellPart(0, c.Name, CellValues.None))], cells, null, [], new(() => JsonDocument.Parse("{}")));
 
     private static RenderedPage Render(
-        Review review, DisplayUnits units, IEnumerable<string> files, ImmutableArray<NotebookPart> parts, IReadOnlyList<IReportCell> cells, Notebook? notebook, IReadOnlyList<Notebook> all, Lazy<JsonDocument> values)
+        CellContext context, ImmutableArray<NotebookPart> parts, IReadOnlyList<IReportCell> cells, Notebook? notebook, IReadOnlyList<Notebook> all, Lazy<JsonDocument> values)
     {
-        CellContext context = CellContext.Of(review, units, files);
+        Review review = context.Review;
         NotebookBody body = NotebookBody.Of(parts, values, part =>
         {
             IReportCell cell = cells.Single(c => c.Name == part.Cell);
-            return (cell.Heading, () => cell.Render(context with { Values = part.Values }));
+            return (cell.Heading, () =>
+            {
+                CellContent content = cell.Render(context with { Values = part.Values });
+                return content.IsNothing ? content : content with { Fold = CellFold.Of(cell.Basis, content.Method, context) };
+            });
         });
         HtmlBuilder main = new();
         if (!body.FailedCells.IsEmpty)
@@ -44,9 +50,9 @@ internal static class HouseWeekPage
         }
 
         body.AddTo(main);
-        string of = notebook is null or { IsMain: true } ? "" : $": {notebook.Title}";
+        string of = notebook is null or { IsMain: true } ? "" : $": {Phrase.Of(notebook.Title)}";
         string title = $"{review.House.Name}, {PeriodWords.Name(review.Period)}{of}";
-        string mark = PageMark.Of(review.Provenance.InputHash, units.System);
+        string mark = PageMark.Of(review.Provenance.InputHash, context.Units.System);
         string html = PageShell.Render(title, "../../", mark, charts: true, review.House.Invented, Header(review, of, notebook, all), main.ToHtml());
         return new RenderedPage(html, body.FailedCells);
     }
@@ -58,7 +64,7 @@ internal static class HouseWeekPage
         header.Add($"<nav aria-label=\"Site\"><a href=\"../../index.html\">All houses and weeks</a>");
         foreach (Notebook other in all.Where(n => n.Name != notebook?.Name))
         {
-            header.Add($" · <a href=\"{other.PageName}\">{(other.IsMain ? "The week" : other.Title)}</a>");
+            header.Add($" · <a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a>");
         }
 
         header.Line($"</nav>");

@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Publishing;
@@ -12,12 +13,12 @@ internal static class IndexPage
     public static string Render(IReadOnlyList<SiteEntry> entries)
     {
         string[] nurseries = [.. entries.Select(e => e.Nursery).Distinct(StringComparer.Ordinal)];
-        string name = nurseries.Length == 0 ? "Climate reviews" : string.Join(", ", nurseries);
+        string name = nurseries.Length == 0 ? Phrase.Of("Climate reviews") : string.Join(", ", nurseries);
         Html header = HtmlBuilder.Of($"<h1>{Html.Name(name)}: risk hours by house and week</h1>");
         Html main = entries.Count == 0
             ? HtmlBuilder.Of($"<p class=\"said\">No week has been reviewed yet.</p>")
             : Grid(entries);
-        return PageShell.Render($"{name}: climate reviews", "", "", charts: false, entries.Any(e => e.Invented), header, main, feed: true);
+        return PageShell.Render(Phrase.Of($"{name}: climate reviews"), "", "", charts: false, entries.Any(e => e.Invented), header, main, feed: true);
     }
 
     private static Html Grid(IReadOnlyList<SiteEntry> entries)
@@ -64,13 +65,13 @@ internal static class IndexPage
         }
 
         string hours = summary.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(summary.RiskHours, 0)}\u00A0h";
-        string range = summary.RiskHours is null ? "" : $"{DisplayUnits.Number(summary.Low, 0)} to {DisplayUnits.Number(summary.High, 0)}";
-        string aside = summary.SetAside == 0 ? "" : $"{Words.Count(summary.SetAside, "row", "rows")} set aside";
-        string was = entry.Was is { } before ? $"was {DisplayUnits.Number(before, 0)} before late data" : "";
+        string range = summary.RiskHours is null ? "" : Phrase.Of($"{DisplayUnits.Number(summary.Low, 0)} to {DisplayUnits.Number(summary.High, 0)}");
+        string aside = summary.SetAside == 0 ? "" : Phrase.Of($"{Words.Count(summary.SetAside, "row", "rows")} set aside");
+        string was = entry.Was is { } before ? Phrase.Of($"was {DisplayUnits.Number(before, 0)} before late data") : "";
         bool thin = summary.HoursWithData < 0.9 * summary.ExpectedHours;
         string coverage = summary.HoursWithData == 0
-            ? "no usable readings"
-            : $"{(thin ? "only " : "")}{summary.HoursWithData} of {summary.ExpectedHours} h with data";
+            ? Phrase.Of("no usable readings")
+            : Phrase.Of($"{(thin ? Phrase.Of("only ") : "")}{summary.HoursWithData} of {summary.ExpectedHours} h with data");
         return HtmlBuilder.Of(
             $"<td><a href=\"{summary.Page}\"><strong>{hours}</strong><span class=\"vh\"> risk, {Html.Name(summary.HouseName)}, {SitePeriod.Of(summary.Period).Name}</span></a><span class=\"range\">{range}</span><span class=\"{(thin ? "thin" : "")}\">{coverage}</span><span>{aside}</span><span>{was}</span></td>");
     }
@@ -82,8 +83,8 @@ internal static class IndexPage
     {
         int periods = entries.Select(e => e.Summary.Period).Distinct().Count();
         string highest = entries.Where(e => e.Summary.RiskHours is not null).MaxBy(e => e.Summary.RiskHours) is { } top
-            ? $" The most risk hours, {DisplayUnits.Number(top.Summary.RiskHours, 0)}, had {top.Summary.HouseName} in {SitePeriod.Of(top.Summary.Period).Name}."
+            ? Phrase.Of($" The most risk hours, {DisplayUnits.Number(top.Summary.RiskHours, 0)}, had {top.Summary.HouseName} in {SitePeriod.Of(top.Summary.Period).Name}.")
             : "";
-        return $"{Words.Count(entries.Count, "review", "reviews")} of {Words.Count(houses, "house", "houses")} over {Words.Count(periods, "period", "periods")}.{highest}";
+        return Phrase.Of($"{Words.Count(entries.Count, "review", "reviews")} of {Words.Count(houses, "house", "houses")} over {Words.Count(periods, "period", "periods")}.{highest}");
     }
 }

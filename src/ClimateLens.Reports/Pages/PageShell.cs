@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Markup;
 
 namespace ClimateLens.Reports.Pages;
@@ -22,7 +23,7 @@ internal static class PageShell
     public static string Render(string title, string root, string made, bool charts, bool invented, Html header, Html main, bool feed = false)
     {
         HtmlBuilder page = new();
-        page.Line($"<!DOCTYPE html>").Line($"<html lang=\"en\">").Line($"<head>").Line($"<meta charset=\"utf-8\">");
+        page.Line($"<!DOCTYPE html>").Line($"<html lang=\"{Language.Current.Code}\">").Line($"<head>").Line($"<meta charset=\"utf-8\">");
         if (made.Length > 0)
         {
             page.Line($"<meta name=\"{PageMark.Name}\" content=\"{made}\">");

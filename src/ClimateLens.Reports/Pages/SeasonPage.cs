@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using ClimateLens.Nursery.Languages;
+using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Publishing;
@@ -21,16 +23,16 @@ internal static class SeasonPage
         NotebookBody body = NotebookBody.Of(notebook.Parts, new(() => JsonDocument.Parse(Latest.Write([.. weeks.Reverse()]))), part =>
         {
             ISeasonCell cell = SeasonCells.All.Single(c => c.Name == part.Cell);
-            return (cell.Heading, () => cell.Render(context));
+            return (cell.Heading, () => CellFold.Plain(cell.Render(context), []));
         });
         HtmlBuilder main = new();
         body.AddTo(main);
         SiteEntry last = weeks[^1];
         HtmlBuilder header = new();
         header.Line($"<nav aria-label=\"Site\"><a href=\"../index.html\">All houses and weeks</a></nav>");
-        header.Line($"<h1>{Html.Name(last.Summary.HouseName)}: {notebook.Title}</h1>");
+        header.Line($"<h1>{Html.Name(last.Summary.HouseName)}: {Phrase.Of(notebook.Title)}</h1>");
         header.Line($"<p class=\"under\">{SitePeriod.Of(weeks[0].Summary.Period).Name} to {SitePeriod.Of(last.Summary.Period).Name} · {Html.Name(last.Nursery)}</p>");
-        string html = PageShell.Render($"{last.Summary.HouseName}: {notebook.Title}", "../", "", charts: false, weeks.Any(w => w.Invented), header.ToHtml(), main.ToHtml());
+        string html = PageShell.Render($"{last.Summary.HouseName}: {Phrase.Of(notebook.Title)}", "../", "", charts: false, weeks.Any(w => w.Invented), header.ToHtml(), main.ToHtml());
         return new RenderedPage(html, body.FailedCells);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Publishing;
@@ -58,8 +59,8 @@ internal static class SparkLine
     private static string Text(HouseWeekSummary[] weeks)
     {
         HouseWeekSummary[] known = [.. weeks.Where(w => w.RiskHours is not null)];
-        return known.Length == 0 ? "risk hours not known"
-            : $"{Words.Count(weeks.Length, "period", "periods")}, risk hours from {DisplayUnits.Number(known.Min(w => w.RiskHours), 0)} to {DisplayUnits.Number(known.Max(w => w.RiskHours), 0)}, last {DisplayUnits.Number(known[^1].RiskHours, 0)}";
+        return known.Length == 0 ? Phrase.Of("risk hours not known")
+            : Phrase.Of($"{Words.Count(weeks.Length, "period", "periods")}, risk hours from {DisplayUnits.Number(known.Min(w => w.RiskHours), 0)} to {DisplayUnits.Number(known.Max(w => w.RiskHours), 0)}, last {DisplayUnits.Number(known[^1].RiskHours, 0)}");
     }
 
     private static double Y(double hours, double largest) => Height - Edge - ((Height - (2 * Edge)) * hours / Math.Max(1, largest));

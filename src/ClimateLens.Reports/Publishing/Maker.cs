@@ -14,7 +14,7 @@ internal static class Maker
     {
         SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
         Collect(typeof(Maker).Assembly, modules);
-        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options.Units + "\n" + string.Join('\n', options.Notebooks.All.Values.Select(n => $"{n.Name} {n.Hash}"));
+        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options.Units + "\n" + options.Language.Code + "\n" + options.Store + "\n" + string.Join('\n', options.Notebooks.All.Values.Select(n => $"{n.Name} {n.Hash}"));
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
     }
 

@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Pages;
@@ -15,7 +16,7 @@ internal sealed class SeasonBriefCell : ISeasonCell
     public string Name => "seasonBrief";
 
     /// <inheritdoc/>
-    public string Heading => "Which weeks were worst, and which best?";
+    public string Heading => Phrase.Of("Which weeks were worst, and which best?");
 
     /// <inheritdoc/>
     public CellContent Render(SeasonContext context)
@@ -23,7 +24,7 @@ internal sealed class SeasonBriefCell : ISeasonCell
         SiteEntry[] known = [.. context.Weeks.Where(w => w.Summary.RiskHours is not null)];
         if (known.Length == 0)
         {
-            return CellContent.Unanswered("Not known: no week of this house carries a total of risk hours.");
+            return CellContent.Unanswered(Phrase.Of("Not known: no week of this house carries a total of risk hours."));
         }
 
         SiteEntry[] worst = [.. known.OrderByDescending(w => w.Summary.RiskHours).Take(Most)], best = [.. known.OrderBy(w => w.Summary.RiskHours).Take(Most)];
@@ -31,7 +32,7 @@ internal sealed class SeasonBriefCell : ISeasonCell
         body.Line($"<p>Worst: {Links(worst)}. Best: {Links(best)}.</p>");
         string trend = known.Length < 4 ? "" : Trend(known);
         return new CellContent(
-            $"{Words.Count(known.Length, "week", "weeks")} with {DisplayUnits.Number(known.Sum(w => w.Summary.RiskHours), 0)} risk hours together, {DisplayUnits.Number(known.Average(w => w.Summary.RiskHours), 0)} a week on the mean.{trend}", body.ToHtml());
+            Phrase.Of($"{Words.Count(known.Length, "week", "weeks")} with {DisplayUnits.Number(known.Sum(w => w.Summary.RiskHours), 0)} risk hours together, {DisplayUnits.Number(known.Average(w => w.Summary.RiskHours), 0)} a week on the mean.{trend}"), body.ToHtml());
     }
 
     private static Html Links(SiteEntry[] weeks)
@@ -50,8 +51,8 @@ internal sealed class SeasonBriefCell : ISeasonCell
     private static string Trend(SiteEntry[] known)
     {
         HouseWeekSummary[] last = [.. known[^2..].Select(w => w.Summary)], before = [.. known[^4..^2].Select(w => w.Summary)];
-        return last.Max(w => w.High) < before.Min(w => w.Low) ? " The last two weeks were better than the two before, whatever the sensors are off by."
-            : last.Min(w => w.Low) > before.Max(w => w.High) ? " The last two weeks were worse than the two before, whatever the sensors are off by."
-            : " Between the last two weeks and the two before, their ranges show no difference.";
+        return last.Max(w => w.High) < before.Min(w => w.Low) ? Phrase.Of(" The last two weeks were better than the two before, whatever the sensors are off by.")
+            : last.Min(w => w.Low) > before.Max(w => w.High) ? Phrase.Of(" The last two weeks were worse than the two before, whatever the sensors are off by.")
+            : Phrase.Of(" Between the last two weeks and the two before, their ranges show no difference.");
     }
 }

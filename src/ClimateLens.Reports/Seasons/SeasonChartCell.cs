@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Pages;
@@ -15,7 +16,7 @@ internal sealed class SeasonChartCell : ISeasonCell
     public string Name => "seasonChart";
 
     /// <inheritdoc/>
-    public string Heading => "How did the risk hours go, week by week?";
+    public string Heading => Phrase.Of("How did the risk hours go, week by week?");
 
     /// <inheritdoc/>
     public CellContent Render(SeasonContext context)
@@ -45,14 +46,14 @@ internal sealed class SeasonChartCell : ISeasonCell
         }
 
         svg.Line($"</svg></figure>");
-        return new CellContent(Said(weeks) + ".", svg.ToHtml(), "Bars: risk hours. Lines: their range over sensor error and assumptions. A question mark: not known.");
+        return new CellContent(Said(weeks) + ".", svg.ToHtml(), Phrase.Of("Bars: risk hours. Lines: their range over sensor error and assumptions. A question mark: not known."));
     }
 
     private static string Said(HouseWeekSummary[] weeks)
     {
         HouseWeekSummary[] known = [.. weeks.Where(w => w.RiskHours is not null)];
-        return known.Length == 0 ? "No week carries a total"
-            : $"From {DisplayUnits.Number(known.Min(w => w.RiskHours), 0)} to {DisplayUnits.Number(known.Max(w => w.RiskHours), 0)} risk hours a week, {DisplayUnits.Number(known[^1].RiskHours, 0)} in the last one";
+        return known.Length == 0 ? Phrase.Of("No week carries a total")
+            : Phrase.Of($"From {DisplayUnits.Number(known.Min(w => w.RiskHours), 0)} to {DisplayUnits.Number(known.Max(w => w.RiskHours), 0)} risk hours a week, {DisplayUnits.Number(known[^1].RiskHours, 0)} in the last one");
     }
 
     private static string Short(string period) => period.Contains('W', StringComparison.Ordinal) ? period[period.IndexOf('W', StringComparison.Ordinal)..] : period[5..Math.Min(10, period.Length)];

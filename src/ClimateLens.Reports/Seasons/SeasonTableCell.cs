@@ -1,3 +1,4 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Reports.Pages;
@@ -13,7 +14,7 @@ internal sealed class SeasonTableCell : ISeasonCell
     public string Name => "seasonTable";
 
     /// <inheritdoc/>
-    public string Heading => "What was each week like?";
+    public string Heading => Phrase.Of("What was each week like?");
 
     /// <inheritdoc/>
     public CellContent Render(SeasonContext context)
@@ -24,14 +25,14 @@ internal sealed class SeasonTableCell : ISeasonCell
         {
             HouseWeekSummary s = week.Summary;
             SeasonFacts f = week.Season;
-            string risk = s.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(s.RiskHours, 0)} ({DisplayUnits.Number(s.Low, 0)} to {DisplayUnits.Number(s.High, 0)})";
+            string risk = s.RiskHours is null ? DisplayUnits.NotKnown : Phrase.Of($"{DisplayUnits.Number(s.RiskHours, 0)} ({DisplayUnits.Number(s.Low, 0)} to {DisplayUnits.Number(s.High, 0)})");
             string waterings = f.WettedLeaves is { } wetted ? $"{wetted}, {f.Late}" : DisplayUnits.NotKnown;
             body.Line($"<tr><th scope=\"row\"><a href=\"{s.Period}/index.html\">{SitePeriod.Of(s.Period).Name}</a></th><td>{risk}</td><td>{DisplayUnits.Number(f.WetHours, 0)}</td><td>{Words.Share(f.Cover)}</td><td>{waterings}</td><td>{f.PotChecks}</td><td>{(f.PotChecks == 0 ? DisplayUnits.NotKnown : Words.Whole(f.Jumps))}</td><td>{(f.PotChecks == 0 ? DisplayUnits.NotKnown : Words.Whole(f.DryDowns))}</td><td>{f.Treatments}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");
         int late = context.Weeks.Sum(w => w.Season.Late), wet = context.Weeks.Sum(w => w.Season.WettedLeaves ?? 0);
-        string said = context.Weeks.All(w => w.Season.WettedLeaves is null) ? "Nothing tells of waterings." : $"{late} of {Words.Count(wet, "watering", "waterings")} over the leaves ended after the cut-off.";
+        string said = context.Weeks.All(w => w.Season.WettedLeaves is null) ? Phrase.Of("Nothing tells of waterings.") : Phrase.Of($"{late} of {Words.Count(wet, "watering", "waterings")} over the leaves ended after the cut-off.");
         return new CellContent(said, body.ToHtml());
     }
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports.Markup;
 using ClimateLens.Science.Pots;
@@ -21,12 +22,12 @@ public static class CheckSheet
     {
         PotRules rules = house?.Pots ?? new PotRules();
         HtmlBuilder body = new();
-        Head(body, house, "Pot checks of one day", "Date: ______________");
+        Head(body, house, Phrase.Of("Pot checks of one day"), Phrase.Of("Date: ______________"));
         Scale(body);
         body.Line($"<table class=\"rows\"><thead><tr><th rowspan=\"2\">Bench</th><th rowspan=\"2\">Pot</th>");
         foreach (PotRound round in rules.Rounds)
         {
-            body.Line($"<th colspan=\"3\">{round.Name}<br>time ____ initials ____</th>");
+            body.Line($"<th colspan=\"3\">{Phrase.Of(round.Name)}<br>time ____ initials ____</th>");
         }
 
         body.Line($"</tr><tr>");
@@ -48,7 +49,7 @@ public static class CheckSheet
         }
 
         body.Line($"</tbody></table><p>Leaves: T turgid, F flagging, S severe flagging, W wilted. Halves are allowed: 2.5. Lift the pot; look at three sides. Note the medium's temperature and anything odd on the back.</p>");
-        return Page("Pot checks", paper, [body.ToHtml()]);
+        return Page(Phrase.Of("Pot checks"), paper, [body.ToHtml()]);
     }
 
     /// <summary>Two sheets for a side-by-side round, one a person, so that nobody sees the other's grades.</summary>
@@ -60,7 +61,7 @@ public static class CheckSheet
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(pots, FewestPairs);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(pots, MostPairs);
-        return Page("Side-by-side round", paper, [.. Sheets(house, pots, "first"), .. Sheets(house, pots, "second")]);
+        return Page(Phrase.Of("Side-by-side round"), paper, [.. Sheets(house, pots, Phrase.Of("first")), .. Sheets(house, pots, Phrase.Of("second"))]);
     }
 
     private static IEnumerable<Html> Sheets(HouseSettings? house, int pots, string person)
@@ -68,7 +69,7 @@ public static class CheckSheet
         for (int first = 1; first <= pots; first += RowsAPage)
         {
             HtmlBuilder body = new();
-            Head(body, house, $"Side-by-side round, {person} person", "Date: ______________ Start: ________ Initials: ________");
+            Head(body, house, Phrase.Of($"Side-by-side round, {person} person"), Phrase.Of("Date: ______________ Start: ________ Initials: ________"));
             body.Line($"<p>Choose the {pots} pots together, as many dry as wet, and number them. Then each grades all of them within the hour, without looking at the other's sheet.</p>");
             Scale(body);
             body.Line($"<table class=\"rows\"><thead><tr><th>No.</th><th>Bench</th><th>Pot</th><th>Level</th><th>Leaves</th><th>Weight</th></tr></thead><tbody>");
@@ -98,20 +99,25 @@ public static class CheckSheet
         body.Line($"<table class=\"scale\"><tbody>");
         for (int level = MoistureScale.Names.Length; level >= 1; level--)
         {
-            body.Line($"<tr><th>{level}</th><th>{MoistureScale.Names[level - 1]}</th><td>{MoistureScale.Signs[level - 1]}</td></tr>");
+            body.Line($"<tr><th>{level}</th><th>{Phrase.Of(MoistureScale.Names[level - 1])}</th><td>{Phrase.Of(MoistureScale.Signs[level - 1])}</td></tr>");
         }
 
         body.Line($"</tbody></table>");
     }
 
+    private const string Style = """
+        @page { size: SIZE; margin: 12mm; }
+        body { font: 10pt/1.3 system-ui, sans-serif; color: #000; margin: 0 auto; max-width: 186mm; } h1 { font-size: 14pt; margin: 0; } p { margin: 1.5mm 0; } .sheet { break-after: page; } .sheet:last-child { break-after: auto; }
+        table { border-collapse: collapse; width: 100%; } .scale th, .scale td { text-align: left; vertical-align: top; font-size: 8.5pt; padding: .3mm 2mm .3mm 0; } .scale th { white-space: nowrap; }
+        .rows { margin-top: 2mm; } .rows th, .rows td { border: .25mm solid #000; padding: .4mm 1mm; font-size: 8.5pt; } .rows td { height: 6mm; } thead { display: table-header-group; } tr { break-inside: avoid; }
+        """;
+
     private static byte[] Page(string title, PaperFormat paper, IReadOnlyList<Html> sheets)
     {
         string size = paper == PaperFormat.Letter ? "letter" : "A4";
         HtmlBuilder page = new();
-        page.Line($"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\"><title>{title}</title><style>@page {{ size: {size}; margin: 12mm; }}");
-        page.Line($"body {{ font: 10pt/1.3 system-ui, sans-serif; color: #000; margin: 0 auto; max-width: 186mm; }} h1 {{ font-size: 14pt; margin: 0; }} p {{ margin: 1.5mm 0; }} .sheet {{ break-after: page; }} .sheet:last-child {{ break-after: auto; }}");
-        page.Line($"table {{ border-collapse: collapse; width: 100%; }} .scale th, .scale td {{ text-align: left; vertical-align: top; font-size: 8.5pt; padding: .3mm 2mm .3mm 0; }} .scale th {{ white-space: nowrap; }}");
-        page.Line($".rows {{ margin-top: 2mm; }} .rows th, .rows td {{ border: .25mm solid #000; padding: .4mm 1mm; font-size: 8.5pt; }} .rows td {{ height: 6mm; }} thead {{ display: table-header-group; }} tr {{ break-inside: avoid; }}</style></head><body>");
+        page.Line($"<!DOCTYPE html><html lang=\"{Language.Current.Code}\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\"><title>{title}</title>");
+        page.Line($"<style>{new Html(Style.Replace("SIZE", size, StringComparison.Ordinal))}</style></head><body>");
         foreach (Html sheet in sheets)
         {
             page.Line($"<main class=\"sheet\">{sheet}</main>");

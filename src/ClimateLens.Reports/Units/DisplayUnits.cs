@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClimateLens.Nursery.Channels;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 
 namespace ClimateLens.Reports.Units;
@@ -13,7 +14,7 @@ namespace ClimateLens.Reports.Units;
 public sealed class DisplayUnits(UnitSystem system)
 {
     /// <summary>What stands where a number is not known.</summary>
-    public const string NotKnown = "not known";
+    public static string NotKnown => Phrase.Of("not known");
 
     private readonly Unit _temperature = Get(Quantity.Temperature, system == UnitSystem.Us ? "[degF]" : "Cel");
     private readonly Unit _difference = Get(Quantity.TemperatureDifference, system == UnitSystem.Us ? "[degF]" : "K");
@@ -30,7 +31,7 @@ public sealed class DisplayUnits(UnitSystem system)
     public string DifferenceSymbol => system == UnitSystem.Us ? "°F" : UnitSymbols.Of(Quantity.TemperatureDifference);
 
     /// <summary>Symbol of amounts of water: L or US gal.</summary>
-    public string VolumeSymbol => system == UnitSystem.Us ? "US gal" : UnitSymbols.Of(Quantity.Volume);
+    public string VolumeSymbol => system == UnitSystem.Us ? Phrase.Of("US gal") : UnitSymbols.Of(Quantity.Volume);
 
     /// <summary>A temperature as a number of this system, or null. [°C] in, [°C] or [°F] out.</summary>
     public double? TemperatureNumber(double? celsius) => celsius is { } c && double.IsFinite(c) ? _temperature.FromSi(c) : null;
@@ -69,7 +70,7 @@ public sealed class DisplayUnits(UnitSystem system)
         }
 
         double rounded = Math.Round(known, decimals, MidpointRounding.AwayFromZero) + 0.0;
-        return (rounded == 0 ? 0 : rounded).ToString("F" + decimals, CultureInfo.InvariantCulture).Replace('-', '−');
+        return Language.Current.Number((rounded == 0 ? 0 : rounded).ToString("F" + decimals, CultureInfo.InvariantCulture)).Replace('-', '−');
     }
 
     /// <summary>
@@ -86,7 +87,7 @@ public sealed class DisplayUnits(UnitSystem system)
         _ => $"{Plain(value)}\u00A0{ucum}",
     };
 
-    private static string Plain(double value) => value.ToString("0.####", CultureInfo.InvariantCulture).Replace('-', '−');
+    private static string Plain(double value) => Language.Current.Number(value.ToString("0.####", CultureInfo.InvariantCulture)).Replace('-', '−');
 
     // A no-break space: a number and its unit stay on one line.
     private static string With(double? value, int decimals, string symbol)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings.Reading;
 using NodaTime;
 
@@ -10,7 +11,7 @@ internal static class NurseryTable
     public static readonly string[] FileKeys = ["nursery", "house", "export"];
 
     public static readonly string[] Keys =
-        ["name", "invented", "timeZone", "latitude", "longitude", "elevationM", "units", "store", "site", "notebooks"];
+        ["name", "invented", "timeZone", "latitude", "longitude", "elevationM", "units", "language", "store", "site", "notebooks"];
 
     private const string DefaultStore = "store";
     private const string DefaultSite = "site";
@@ -33,6 +34,7 @@ internal static class NurseryTable
         return new(fileName, name, zone ?? DateTimeZone.Utc, latitude, longitude, elevation, units, store, site, houses, exports, hash)
         {
             Invented = invented,
+            Language = nursery.Choice("language", [.. Language.Codes]) ?? Language.English.Code,
             Notebooks = nursery.Text("notebooks") ?? "",
         };
     }
