@@ -45,6 +45,10 @@ public sealed class OnePagePublisher : IDisposable
     public HouseWeekSummary? CurrentOf(string inputHash)
         => _publisher.IsCurrent(_houseId, _periodName, inputHash) ? _publisher.EntryOf(_houseId, _periodName)!.Summary : null;
 
+    /// <summary>The review behind the page, where its pages can be made again from it; else null.</summary>
+    /// <param name="inputHash">Hash of the input that a review made now would have.</param>
+    public Review? ReviewOf(string inputHash) => _publisher.ReviewOf(_houseId, _periodName, inputHash);
+
     /// <summary>Makes the page and its data files, puts them in place, and what is to be known of it beside them.</summary>
     /// <param name="review">A review of the house and period.</param>
     public PublishedPage Publish(Review review)

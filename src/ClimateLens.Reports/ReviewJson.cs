@@ -26,4 +26,8 @@ public static class ReviewJson
         byte[] body = JsonSerializer.SerializeToUtf8Bytes(review, Context.Review);
         return [.. body, (byte)'\n'];
     }
+
+    /// <summary>Reads what <see cref="Write"/> wrote. Throws <see cref="JsonException"/> on anything else.</summary>
+    public static Review Read(ReadOnlySpan<byte> json)
+        => JsonSerializer.Deserialize(json, ReviewJsonContext.Default.Review) ?? throw new JsonException("There is no review in it.");
 }

@@ -8,6 +8,12 @@ namespace ClimateLens.Reports;
 /// <param name="Units">Units of display; data files stay SI.</param>
 public sealed record PageOptions(UnitSystem Units)
 {
+    /// <summary>Whether each page stands as a Jupyter notebook too.</summary>
+    public bool Ipynb { get; init; }
+
+    /// <summary>Whether each page stands as one file to mail too.</summary>
+    public bool SingleFile { get; init; }
+
     /// <summary>Folder of the store as the nursery file names it, for the queries beside the data.</summary>
     public string Store { get; init; } = "store";
 

@@ -6,6 +6,7 @@ using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Languages;
 using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Data;
+using ClimateLens.Reports.Formats;
 using ClimateLens.Reports.Notebooks;
 using ClimateLens.Reports.Pages;
 using ClimateLens.Reports.Publishing;
@@ -25,13 +26,16 @@ public sealed class SitePublisher
     private const string IndexPlace = "index.html";
     private const string FeedPlace = "feed.xml";
     private const string LatestPlace = "latest.json";
+    private const string IpynbEnding = ".ipynb";
+    private const string SingleFileEnding = ".single.html";
     private const string BegunName = ".begun";
     private readonly Lock _lock = new();
     private readonly SiteFolder _site;
     private readonly PageOptions _options;
     private readonly IReadOnlyList<IReportCell>? _cells;
-    private readonly string _maker;
+    private readonly string _maker, _reviewMaker, _siteMaker;
     private readonly Dictionary<(string House, string Period), SiteEntry> _entries = [];
+    private ImmutableArray<SiteEntry> _completed; // pages when the site was last complete
     private bool _assetsReady;
 
     /// <summary>Opens a site, new or existing.</summary>
@@ -62,15 +66,18 @@ public sealed class SitePublisher
         _site = site;
         _options = options;
         _cells = cells;
-        _maker = Maker.Fingerprint(options);
+        _maker = Maker.OfPages(options);
+        _reviewMaker = Maker.OfReviews(options);
+        _siteMaker = Maker.OfSite(options);
         SiteState state = _site.Read(StatePlace) is { } json ? SiteState.Read(json) : SiteState.Empty;
+        _completed = state.Entries;
         ImmutableArray<SiteEntry> noted = [.. (only is null ? _site.PageFolders() : [only]).Select(f => PageNote.Read(_site, f)).OfType<SiteEntry>()];
         foreach (SiteEntry entry in state.Entries.Concat(noted).Where(e => (only is null || e.Summary.Page == $"{only}/index.html") && IsThere(e.Summary.Page)))
         {
             _entries[(entry.Summary.House, entry.Summary.Period)] = entry; // a note is newer than the site's state
         }
 
-        bool whole = noted.IsEmpty && state.Maker == _maker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && _site.Exists(FeedPlace) && _site.Exists(LatestPlace) && SiteAssets.AreThere(_site) && !_entries.Values.Any(e => IsBegun(e.Summary.Page));
+        bool whole = noted.IsEmpty && state.Maker == _siteMaker && _entries.Count == state.Entries.Length && _site.Exists(IndexPlace) && _site.Exists(FeedPlace) && _site.Exists(LatestPlace) && SiteAssets.AreThere(_site) && !_entries.Values.Any(e => IsBegun(e.Summary.Page));
         RunKey = whole ? state.RunKey : null;
     }
 
@@ -104,9 +111,33 @@ public sealed class SitePublisher
         }
 
         string folder = FolderOf(houseId, periodName);
-        string start = Encoding.UTF8.GetString(_site.ReadStart($"{folder}/index.html", PageMark.WithinBytes));
-        return PageMark.Bears(start, PageMark.Of(inputHash, _options.Units)) && !_site.Exists($"{folder}/{BegunName}");
+        return !_site.Exists($"{folder}/{BegunName}") && Marks(inputHash).All(m => Bears($"{folder}/{m.File}", m.Mark) && FilesOf(m.File).All(f => _site.Exists($"{folder}/{f}")));
     }
+
+    /// <summary>
+    /// The review behind a page, where it was made from this input by the same analysis: its pages can then be made again without another review,
+    /// after a change of a notebook, of the options or of the pages' code. Null otherwise.
+    /// </summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    /// <param name="inputHash">Hash of the input that a review made now would have.</param>
+    public Review? ReviewOf(string houseId, string periodName, string inputHash)
+        => EntryOf(houseId, periodName) is { } entry && entry.ReviewMaker == _reviewMaker && entry.Summary.InputHash == inputHash
+            && EntryOfReview.ReadReview(_site, FolderOf(houseId, periodName)) is { } review && review.Provenance.InputHash == inputHash ? review : null;
+
+    /// <summary>Each page of a house's week, with the mark that it bears when it is as it would be made now.</summary>
+    private IEnumerable<(string File, string Mark)> Marks(string inputHash)
+    {
+        if (_cells is not null)
+        {
+            return [("index.html", PageMark.Of(inputHash, _options.Units))];
+        }
+
+        ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
+        return notebooks.Select(n => (n.PageName, PageMark.Of(inputHash, _options.Units, n, notebooks)));
+    }
+
+    private bool Bears(string place, string mark) => PageMark.Bears(Encoding.UTF8.GetString(_site.ReadStart(place, PageMark.WithinBytes)), mark);
 
     /// <summary>
     /// Takes up the pages that stand in the site and are not known, or of which something older is known: out of their review.json. Which program
@@ -132,31 +163,35 @@ public sealed class SitePublisher
         string period = PeriodWords.FolderName(review.Period);
         string folder = FolderOf(review.House.Id, period);
         ImmutableSortedDictionary<string, byte[]> data = DataFiles.Of(review);
-        ImmutableArray<(string File, RenderedPage Page)> pages = Pages(review, data);
-        List<(string, ReadOnlyMemory<byte>)> files =
+        Review written = ReviewJson.Read(data[DataFiles.Review]); // pages show what review.json says, now and when they are made from it again
+        SiteEntry? old = EntryOf(review.House.Id, period);
+        bool alike = Stands($"{folder}/{DataFiles.Review}", data[DataFiles.Review]) && old?.Maker == _maker && old.ReviewMaker == _reviewMaker && old.Summary.InputHash == written.Provenance.InputHash && !IsBegun($"{folder}/index.html");
+        HashSet<string> standing = alike ? [.. Marks(written.Provenance.InputHash).Where(m => Bears($"{folder}/{m.File}", m.Mark)).Select(m => m.File)] : [];
+        ImmutableArray<(string File, RenderedPage Page)> pages = Pages(written, data, standing);
+        HashSet<string> kept = [.. standing.Concat(pages.Select(p => p.File)).SelectMany(FilesOf)];
+        List<(string Place, ReadOnlyMemory<byte> Content)> files =
         [
-            .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)),
-            .. Written(folder, pages),
+            .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)).Where(f => !alike || !Stands(f.Item1, f.Item2)),
+            .. Written(folder, pages, data),
         ];
         EnsureAssets();
         _site.Write($"{folder}/{BegunName}", ReadOnlyMemory<byte>.Empty);
-        foreach (string old in DataFiles.Names.Where(n => !data.ContainsKey(n)).Concat(_site.Names(folder, ".html").Where(n => !pages.Any(p => p.File == n))))
+        foreach (string gone in DataFiles.Names.Where(n => !data.ContainsKey(n)).Concat(_site.Names(folder, ".html").Concat(_site.Names(folder, IpynbEnding)).Where(n => !kept.Contains(n))))
         {
-            _site.Delete($"{folder}/{old}");
+            _site.Delete($"{folder}/{gone}");
         }
 
-        _site.WriteAll(files);
+        if (files.Count > 0)
+        {
+            _site.WriteAll(files);
+        }
+
         _site.Delete($"{folder}/{BegunName}");
-        HouseWeekSummary summary = Summarise(review, period, $"{folder}/index.html");
+        SiteEntry entry = EntryOfReview.Of(written, folder);
+        HouseWeekSummary summary = entry.Summary;
         lock (_lock)
         {
-            SiteEntry? old = _entries.GetValueOrDefault((summary.House, summary.Period));
-            _entries[(summary.House, summary.Period)] = new SiteEntry(
-                summary, review.House.Nursery, review.House.Invented, _maker, EndOf(review), review.Findings.MinBy(f => f.Rank)?.Text ?? "", SeasonFacts.Of(review))
-            {
-                Before = review.RiskHoursBefore,
-                Was = Was(old, summary),
-            };
+            _entries[(summary.House, summary.Period)] = entry with { Maker = _maker, ReviewMaker = _reviewMaker, Was = Was(old, summary) };
         }
 
         return new PublishedPage(summary, _site.PathOf(summary.Page), FailedCells(pages));
@@ -173,13 +208,17 @@ public sealed class SitePublisher
         string folder = $"compare/{one.Replace('/', '_')}_{(first.House.Nursery == second.House.Nursery ? "" : "other-")}{two.Replace('/', '_')}";
         DisplayUnits units = new(_options.Units);
         ImmutableArray<(string File, RenderedPage Page)> pages = [.. _options.Notebooks.For(NotebookKind.HousesWeek).Select(n => (n.PageName, ComparePage.Render(report, first, second, units, n)))];
+        Dictionary<string, byte[]> data = new(StringComparer.Ordinal)
+        {
+            ["comparison.json"] = CompareJson.Write(report),
+            ["nights.csv"] = CompareTables.Nights(report),
+            ["differences.csv"] = CompareTables.Differences(report),
+        };
         EnsureAssets();
         _site.WriteAll(
         [
-            ($"{folder}/comparison.json", CompareJson.Write(report)),
-            ($"{folder}/nights.csv", CompareTables.Nights(report)),
-            ($"{folder}/differences.csv", CompareTables.Differences(report)),
-            .. Written(folder, pages),
+            .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)),
+            .. Written(folder, pages, data),
         ]);
         return new PublishedComparison(_site.PathOf($"{folder}/index.html"), FailedCells(pages)) { Report = report };
     }
@@ -195,33 +234,57 @@ public sealed class SitePublisher
         WriteSeasons(entries);
         _site.Write(FeedPlace, Feed.Write(entries));
         _site.Write(LatestPlace, Latest.Write(entries));
-        _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries)));
-        _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _maker, entries).Write());
+        _site.Write(IndexPlace, Encoding.UTF8.GetBytes(IndexPage.Render(entries, SiteChange.Between(_completed, entries))));
+        _site.Write(StatePlace, new SiteState(SiteState.CurrentVersion, runKey, _siteMaker, entries).Write());
         foreach (SiteEntry entry in entries)
         {
             PageNote.Remove(_site, FolderOf(entry.Summary.House, entry.Summary.Period));
         }
 
+        _completed = entries;
         RunKey = runKey;
     }
 
     /// <summary>The pages of a house and week: one a notebook.</summary>
-    private ImmutableArray<(string File, RenderedPage Page)> Pages(Review review, ImmutableSortedDictionary<string, byte[]> data)
+    private ImmutableArray<(string File, RenderedPage Page)> Pages(Review review, ImmutableSortedDictionary<string, byte[]> data, HashSet<string> standing)
     {
         DisplayUnits units = new(_options.Units);
         if (_cells is not null)
         {
-            return [("index.html", HouseWeekPage.Render(review, units, data.Keys, _cells))];
+            return standing.Contains("index.html") ? [] : [("index.html", HouseWeekPage.Render(review, units, data.Keys, _cells))];
         }
 
         ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
         Lazy<JsonDocument> values = new(() => JsonDocument.Parse(data[DataFiles.Review]));
-        return [.. notebooks.Select(n => (n.PageName, HouseWeekPage.Render(review, units, data.Keys, n, notebooks, values, _options.Store)))];
+        return [.. notebooks.Where(n => !standing.Contains(n.PageName)).Select(n => (n.PageName, HouseWeekPage.Render(review, units, data.Keys, n, notebooks, values, _options.Store)))];
     }
 
-    /// <summary>Pages as files, the folder's own last.</summary>
-    private static IEnumerable<(string, ReadOnlyMemory<byte>)> Written(string folder, ImmutableArray<(string File, RenderedPage Page)> pages)
-        => pages.OrderBy(p => p.File == "index.html").Select(p => ($"{folder}/{p.File}", (ReadOnlyMemory<byte>)Encoding.UTF8.GetBytes(p.Page.Html)));
+    /// <summary>Pages as files, in the formats asked for, the folder's own last.</summary>
+    private IEnumerable<(string Place, ReadOnlyMemory<byte> Content)> Written(string folder, ImmutableArray<(string File, RenderedPage Page)> pages, IReadOnlyDictionary<string, byte[]> data)
+    {
+        foreach ((string file, RenderedPage page) in pages.OrderBy(p => p.File == "index.html"))
+        {
+            string stem = $"{folder}/{Path.GetFileNameWithoutExtension(file)}";
+            if (_options.Ipynb)
+            {
+                yield return ($"{stem}{IpynbEnding}", Ipynb.Write(page.Head.Title, page.Head.Under, page.Parts));
+            }
+
+            if (_options.SingleFile)
+            {
+                yield return ($"{stem}{SingleFileEnding}", Encoding.UTF8.GetBytes(SingleFile.Of(page.Html, data)));
+            }
+
+            yield return ($"{folder}/{file}", Encoding.UTF8.GetBytes(page.Html));
+        }
+    }
+
+    /// <summary>Names of the files of a page.</summary>
+    private IEnumerable<string> FilesOf(string page)
+    {
+        string stem = Path.GetFileNameWithoutExtension(page);
+        return [page, .. _options.Ipynb ? (string[])[stem + IpynbEnding] : [], .. _options.SingleFile ? (string[])[stem + SingleFileEnding] : []];
+    }
 
     private static ImmutableArray<string> FailedCells(ImmutableArray<(string File, RenderedPage Page)> pages) => [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()];
 
@@ -248,7 +311,7 @@ public sealed class SitePublisher
         }
     }
 
-    private static string EndOf(Review review) => NodaTime.Text.OffsetDateTimePattern.Rfc3339.Format(review.Period.To);
+    private bool Stands(string place, ReadOnlyMemory<byte> content) => _site.Read(place) is { } present && present.AsSpan().SequenceEqual(content.Span);
 
     /// <summary>What the page told before late data changed it; a change of the program is none.</summary>
     private double? Was(SiteEntry? old, HouseWeekSummary summary)
@@ -298,19 +361,6 @@ public sealed class SitePublisher
 
         return $"house-{houseId}/{period}";
     }
-
-    private static HouseWeekSummary Summarise(Review review, string period, string page) => new(
-        review.House.Id,
-        review.House.Name,
-        period,
-        review.RiskHours?.Value,
-        review.RiskHours?.Low,
-        review.RiskHours?.High,
-        review.Coverage.ExpectedHours,
-        review.Coverage.HoursWithData,
-        review.Provenance.Files.Sum(f => f.SetAside),
-        page,
-        review.Provenance.InputHash);
 
     private ImmutableArray<SiteEntry> InOrder()
     {

@@ -13,7 +13,7 @@ public class HouseWeekPageTests(SampleSite site)
         get
         {
             TheoryData<string, int> data = [];
-            foreach (string page in (string[])["rich", "empty", "hostile", "index"])
+            foreach (string page in (string[])["rich", "empty", "hostile", "index", "compare", "season", "sensors", "validation", "wall", "es", "nl", "single", "failing"])
             {
                 data.Add(page, 1280);
                 data.Add(page, 360);
@@ -40,7 +40,7 @@ public class HouseWeekPageTests(SampleSite site)
         Assert.Equal("2", await open.Page.EvaluateAsync<string>("document.documentElement.dataset.charts"));
         int[] air = await open.Page.EvaluateAsync<int[]>(PointsOfLines, "chart-air");
         int[] margin = await open.Page.EvaluateAsync<int[]>(PointsOfLines, "chart-margin");
-        Assert.Equal([169, 169, 169, 169, 6], air);
+        Assert.Equal([169, 169, 169, 169, 6], air[..5]);
         Assert.Equal([169, 6], margin);
         Assert.Equal(4, await open.Page.Locator("#chart-air .scatterlayer .trace:has(path.js-line)").CountAsync());
     }
@@ -120,11 +120,55 @@ public class HouseWeekPageTests(SampleSite site)
         Assert.Contains("risk hours by house and week", await open.Page.Locator("h1").InnerTextAsync(), StringComparison.Ordinal);
     }
 
-    private string AddressOf(string kind) => kind switch
+    [Fact]
+    public async Task Fold_BelowACell_HoldsMethodSourceErrorDataAndQueries()
     {
-        "rich" => site.Rich,
-        "empty" => site.Empty,
-        "hostile" => site.Hostile,
-        _ => site.Index,
-    };
+        await using OpenPage open = await site.Open(site.Rich, 1280);
+        ILocator fold = open.Page.Locator("#air > .how");
+        Assert.False(await fold.Locator("dl").IsVisibleAsync());
+        await fold.Locator("summary").ClickAsync();
+        Assert.Equal(["Method", "Source", "Error and range", "Data (SI units)", "The readings behind it, from the store"], await fold.Locator("dt").AllInnerTextsAsync());
+        Assert.Contains("read_parquet", await fold.Locator("pre").First.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains("import pandas", await fold.Locator("pre").Last.InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FailingCell_SaysSoInItsPlace_AndTheRestStands()
+    {
+        await using OpenPage open = await site.Open(site.Failing, 1280);
+        Assert.Contains("could not be made", await open.Page.Locator("#failing .failed").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.True(await open.Page.Locator("#calendar table").IsVisibleAsync());
+    }
+
+    [Theory]
+    [InlineData("en", "41", "Mon 20", "18.0", "°C")]
+    [InlineData("es", "41", "lun 20", ",", "°F")]
+    [InlineData("nl", "41", "ma 20", ",", "°C")]
+    public async Task Language_PageInEach_HasItsWeekdaysMarksAndUnits(string language, string riskHours, string day, string mark, string unit)
+    {
+        await using OpenPage open = await site.Open(site.In(language, "index.html"), 1280);
+        Assert.Equal(language, await open.Page.EvaluateAsync<string>("document.documentElement.lang"));
+        Assert.NotEqual("", riskHours);
+        Assert.Contains(day, await open.Page.Locator("#calendar tbody").InnerTextAsync(), StringComparison.Ordinal);
+        string said = await open.Page.Locator("#air .said").InnerTextAsync();
+        Assert.Contains(mark == "18.0" ? "." : mark, said, StringComparison.Ordinal);
+        Assert.Contains(unit, said, StringComparison.Ordinal);
+        Assert.Equal(mark == "18.0" ? ".," : mark == "," && language == "nl" ? ",." : ",\u00A0", await open.Page.EvaluateAsync<string>("document.getElementById('chart-air').layout.separators"));
+    }
+
+    [Fact]
+    public async Task SingleFile_AloneInAFolder_DrawsItsChartsAndHoldsItsData()
+    {
+        string alone = Path.Combine(Directory.CreateTempSubdirectory("climatelens-single-").FullName, "week.html");
+        File.Copy(new Uri(site.In("en", "index.single.html")).LocalPath, alone);
+        await using OpenPage open = await site.Open(new Uri(alone).AbsoluteUri, 1280);
+        Assert.Empty(open.Complaints);
+        Assert.Empty(open.RequestsElsewhere);
+        Assert.Equal("2", await open.Page.EvaluateAsync<string>("document.documentElement.dataset.charts"));
+        Assert.StartsWith("data:text/csv;base64,", await open.Page.Locator("a[download='hours.csv']").First.GetAttributeAsync("href"), StringComparison.Ordinal);
+        Assert.Equal(0, await open.Page.Locator("a[href^='..'], link[href*='/'], script[src]").CountAsync());
+        Directory.Delete(Path.GetDirectoryName(alone)!, recursive: true);
+    }
+
+    private string AddressOf(string kind) => Pages.AddressOf(site, kind);
 }

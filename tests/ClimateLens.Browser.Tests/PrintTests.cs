@@ -32,6 +32,20 @@ public partial class PrintTests(SampleSite site)
         Assert.Equal("", await open.Page.EvaluateAsync<string>(TooWide, printable));
     }
 
+    [Theory]
+    [InlineData("en", "A4")]
+    [InlineData("es", "A4")]
+    [InlineData("nl", "A4")]
+    [InlineData("en", "Letter")]
+    [InlineData("es", "Letter")]
+    [InlineData("nl", "Letter")]
+    public async Task Print_PageForTheWall_IsOneSide(string language, string format)
+    {
+        await using OpenPage open = await site.Open(site.In(language, "wall.html"), 1280);
+        byte[] pdf = await open.Page.PdfAsync(new PagePdfOptions { Format = format, PrintBackground = true });
+        Assert.Equal(1, PageObjects().Count(Encoding.Latin1.GetString(pdf)));
+    }
+
     [Fact]
     public async Task Print_Tables_AreThereAndTheHourlyOneNamesItsFile()
     {

@@ -1,5 +1,7 @@
+using ClimateLens.Nursery.Languages;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports;
+using ClimateLens.Reports.Cells;
 using ClimateLens.TestKit;
 using Microsoft.Playwright;
 
@@ -21,6 +23,18 @@ public sealed class SampleSite : IAsyncLifetime, IDisposable
 
     public string Index => Address("index.html");
 
+    public string Compare { get; private set; } = "";
+
+    /// <summary>Address of a page of the rich week by its file name.</summary>
+    public string RichPage(string file) => Address($"house-1/2025-W43/{file}");
+
+    public string Season => Address("house-1/season.html");
+
+    /// <summary>Address of a page of the rich week in a language.</summary>
+    public string In(string language, string file) => Address($"{language}/house-1/2025-W43/{file}");
+
+    public string Failing => Address("failing/house-1/2025-W43/index.html");
+
     public string Rich => Address("house-1/2025-W43/index.html");
 
     public string Empty => Address("house-2/2025-W43/index.html");
@@ -37,7 +51,17 @@ public sealed class SampleSite : IAsyncLifetime, IDisposable
         publisher.Publish(SampleReviews.Rich("2025-W42"));
         publisher.Publish(SampleReviews.Empty());
         publisher.Publish(SampleReviews.Rich("2025-W42", "3", HostileName));
+        Compare = new Uri(publisher.PublishComparison(SampleReviews.Rich("2025-W42"), SampleReviews.Rich("2025-W42", "3", HostileName)).IndexHtml).AbsoluteUri;
         publisher.Complete("sample");
+        foreach (string code in Language.Codes)
+        {
+            Assert.True(Language.TryGet(code, out Language? language));
+            SitePublisher other = new(_folder.PathOf(code), new PageOptions(code == "es" ? UnitSystem.Us : UnitSystem.Metric) { Language = language, SingleFile = true });
+            other.Publish(SampleReviews.Rich("2025-W43"));
+            other.Complete(code);
+        }
+
+        new SitePublisher(_folder.PathOf("failing"), new PageOptions(UnitSystem.Metric), [new WeekInBriefCell(), new FailingCell(), new RiskCalendarCell()]).Publish(SampleReviews.Rich("2025-W43"));
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = Chromium(), Args = Arguments });
     }
@@ -55,12 +79,13 @@ public sealed class SampleSite : IAsyncLifetime, IDisposable
     public void Dispose() => _folder.Dispose();
 
     /// <summary>Opens a page and waits until its charts are drawn; collects what the browser complains of and asks for.</summary>
-    public async Task<OpenPage> Open(string address, int width, bool script = true)
+    public async Task<OpenPage> Open(string address, int width, bool script = true, bool dark = false)
     {
         IBrowserContext context = await _browser!.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = width < 600 ? 740 : 900 },
             JavaScriptEnabled = script,
+            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
         });
         OpenPage page = new(await context.NewPageAsync());
         await page.Load(address, script);
@@ -82,4 +107,14 @@ public sealed class SampleSite : IAsyncLifetime, IDisposable
 public sealed class SiteCollection : ICollectionFixture<SampleSite>
 {
     public const string Name = "site";
+}
+
+/// <summary>A cell that cannot be made.</summary>
+internal sealed class FailingCell : IReportCell
+{
+    public string Name => "failing";
+
+    public string Heading => "What fails?";
+
+    public CellContent Render(CellContext context) => throw new InvalidOperationException("made to fail");
 }

@@ -20,6 +20,10 @@ internal sealed class CommonOptions
 
     private readonly Option<string?> _language = new("--lang") { Description = "Language of the pages (default: the nursery file's)." };
 
+    private readonly Option<string[]> _format = new("--format") { Description = "Formats of the pages: html always, ipynb (Jupyter notebook) where asked for.", AllowMultipleArgumentsPerToken = false };
+
+    private readonly Option<bool> _singleFile = new("--single-file") { Description = "Put each page as one file to mail beside it too." };
+
     private readonly Option<bool> _json = new("--json") { Description = "Write the result as JSON to stdout, and nothing else there." };
 
     private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "Write only errors." };
@@ -30,11 +34,14 @@ internal sealed class CommonOptions
     public CommonOptions(Command command)
     {
         _units.AcceptOnlyFromAmong("metric", "us");
+        _format.AcceptOnlyFromAmong("html", "ipynb");
         _language.AcceptOnlyFromAmong([.. Language.Codes]);
         command.Arguments.Add(_nursery);
         command.Options.Add(_out);
         command.Options.Add(_units);
         command.Options.Add(_language);
+        command.Options.Add(_format);
+        command.Options.Add(_singleFile);
         command.Options.Add(_json);
         command.Options.Add(_quiet);
         command.Options.Add(_verbose);
@@ -85,7 +92,11 @@ internal sealed class CommonOptions
         parsed.GetValue(_json),
         parsed.GetValue(_quiet),
         parsed.GetValue(_verbose),
-        parsed.GetValue(_language));
+        parsed.GetValue(_language))
+    {
+        Ipynb = parsed.GetValue(_format)?.Contains("ipynb") == true,
+        SingleFile = parsed.GetValue(_singleFile),
+    };
 }
 
 /// <summary>What every command was asked.</summary>
@@ -97,4 +108,11 @@ internal sealed class CommonOptions
 /// <param name="Quiet">Only errors.</param>
 /// <param name="Verbose">Everything.</param>
 /// <param name="Language">Code of a language that overrules the nursery file's, or null.</param>
-internal sealed record Request(string Command, string NurseryPath, string? Out, UnitSystem? Units, bool Json, bool Quiet, bool Verbose, string? Language = null);
+internal sealed record Request(string Command, string NurseryPath, string? Out, UnitSystem? Units, bool Json, bool Quiet, bool Verbose, string? Language = null)
+{
+    /// <summary>Whether pages are wanted as Jupyter notebooks too.</summary>
+    public bool Ipynb { get; init; }
+
+    /// <summary>Whether pages are wanted as one file too.</summary>
+    public bool SingleFile { get; init; }
+}

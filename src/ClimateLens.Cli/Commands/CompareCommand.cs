@@ -20,26 +20,46 @@ internal static class CompareCommand
 
             Example: climatelens compare sample-logs/nursery.toml --houses 1,2 --week 2025-W42
             Example: climatelens compare sample-logs/nursery.toml --houses 1 --week 2025-W40 --against 2025-W42
+            Example: climatelens compare sample-logs/nursery.toml --houses 1 --around 2025-10-15 --days 14
             """);
         CommonOptions common = new(command);
         Option<string> houses = new("--houses") { Description = "Two house ids, or one with --against.", Required = true, HelpName = "A,B" };
         Option<string?> with = new("--with") { Description = "Nursery file of the second house (default: the same one).", HelpName = "NURSERY" };
         Option<string?> against = new("--against") { Description = "The other week: the second side has it.", HelpName = "2025-W40" };
-        PeriodOptions period = new(command);
+        Option<string?> around = new("--around") { Description = "A day on which something was changed: the days before it against those from it on.", HelpName = "2025-10-15" };
+        Option<int> days = new("--days") { Description = "Days on either side of --around (default: 7).", HelpName = "N", DefaultValueFactory = _ => 7 };
+        PeriodOptions period = new(command, around);
         command.Options.Add(houses);
         command.Options.Add(with);
         command.Options.Add(against);
+        command.Options.Add(around);
+        command.Options.Add(days);
         command.Validators.Add(result =>
         {
             int named = result.GetResult(houses) is { } given && !given.Errors.Any() ? Ids(result.GetValue(houses)).Length : 2;
-            if (named is 0 or > 2 || (named == 1 && !CommonOptions.Given(result, against, out _)))
+            if (named is 0 or > 2 || (named == 1 && !CommonOptions.Given(result, against, out _) && !CommonOptions.Given(result, around, out _)))
             {
-                result.AddError("--houses takes two ids such as 1,2, or one together with --against.");
+                result.AddError("--houses takes two ids such as 1,2, or one together with --against or --around.");
             }
 
             if (CommonOptions.Given(result, against, out string? other) && PeriodOptions.FaultOfWeek("--against", other!) is { } fault)
             {
                 result.AddError(fault);
+            }
+
+            if (CommonOptions.Given(result, around, out string? day) && PeriodOptions.FaultOfDay("--around", day!) is { } dayFault)
+            {
+                result.AddError(dayFault);
+            }
+
+            if (result.GetResult(days) is { Implicit: false } asked && !asked.Errors.Any() && (result.GetValue(days) is < 1 or > MostDays || result.GetResult(around) is null))
+            {
+                result.AddError($"--days is a number from 1 to {MostDays}, together with --around.");
+            }
+
+            if (result.GetResult(around) is not null && result.GetResult(against) is not null)
+            {
+                result.AddError("Give --against or --around, not both.");
             }
         });
         command.SetAction(parsed =>
@@ -47,10 +67,14 @@ internal static class CompareCommand
             Request request = common.Read(parsed);
             string? other = parsed.GetValue(against);
             return Guard.Run(request, output, error, messages => Run(
-                request, messages, Ids(parsed.GetValue(houses)), parsed.GetValue(with), zone => (period.Of(parsed, zone), other is null ? period.Of(parsed, zone) : PeriodOptions.OfWeek(other, zone))));
+                request, messages, Ids(parsed.GetValue(houses)), parsed.GetValue(with), zone => parsed.GetValue(around) is { } at
+                    ? PeriodOptions.Around(at, parsed.GetValue(days), zone)
+                    : (period.Of(parsed, zone), other is null ? period.Of(parsed, zone) : PeriodOptions.OfWeek(other, zone))));
         });
         return command;
     }
+
+    private const int MostDays = 62;
 
     private static string[] Ids(string? text) => (text ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 

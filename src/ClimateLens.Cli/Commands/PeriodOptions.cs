@@ -16,7 +16,9 @@ internal sealed class PeriodOptions
     private readonly Option<string?> _to = new("--to") { Description = "Last day, included.", HelpName = "2025-10-19" };
 
     /// <summary>Adds the options, with their checks, to a command.</summary>
-    public PeriodOptions(Command command)
+    /// <param name="command">The command.</param>
+    /// <param name="instead">An option that takes their place where it is given, or null.</param>
+    public PeriodOptions(Command command, Option<string?>? instead = null)
     {
         command.Options.Add(_week);
         command.Options.Add(_from);
@@ -26,7 +28,14 @@ internal sealed class PeriodOptions
             CommonOptions.Given(result, _week, out string? week);
             CommonOptions.Given(result, _from, out string? from);
             CommonOptions.Given(result, _to, out string? to);
-            if (Fault(week, from, to) is { } fault)
+            if (instead is not null && result.GetResult(instead) is not null)
+            {
+                if (week is not null || from is not null || to is not null)
+                {
+                    result.AddError($"Give {instead.Name}, or a period, not both.");
+                }
+            }
+            else if (Fault(week, from, to) is { } fault)
             {
                 result.AddError(fault);
             }
@@ -45,6 +54,17 @@ internal sealed class PeriodOptions
         TryDay(parsed.GetValue(_to)!, out LocalDate last);
         return new Interval(zone.AtStartOfDay(first).ToInstant(), zone.AtStartOfDay(last.PlusDays(1)).ToInstant());
     }
+
+    /// <summary>As many days before a day as from it on.</summary>
+    public static (Interval Before, Interval After) Around(string day, int days, DateTimeZone zone)
+    {
+        LocalDate middle = TryDay(day, out LocalDate read) ? read : throw new ArgumentException($"\"{day}\" is no day.", nameof(day));
+        Instant from = zone.AtStartOfDay(middle.PlusDays(-days)).ToInstant(), at = zone.AtStartOfDay(middle).ToInstant(), to = zone.AtStartOfDay(middle.PlusDays(days)).ToInstant();
+        return (new Interval(from, at), new Interval(at, to));
+    }
+
+    /// <summary>What is wrong with a day; null for nothing.</summary>
+    public static string? FaultOfDay(string option, string day) => TryDay(day, out _) ? null : $"{option} \"{day}\" is not a day such as 2025-10-13.";
 
     /// <summary>It in the user's words.</summary>
     public string Words(ParseResult parsed) => parsed.GetValue(_week) ?? $"{parsed.GetValue(_from)} to {parsed.GetValue(_to)}";

@@ -136,7 +136,9 @@ internal static class RunCommand
     {
         try
         {
-            return WorkLeft.Of(session, house, week) is { } input ? InSlot(session, slots, input) : null;
+            return WorkLeft.Of(session, house, week) is not { } input ? null
+                : session.Site.ReviewOf(house.Id, week.ToString(), session.HashOf(input)) is { } standing ? Task.FromResult(standing) // only its pages are to be made again
+                : InSlot(session, slots, input);
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {

@@ -20,6 +20,7 @@ internal sealed class Session : IDisposable
 {
     private readonly Messages _messages;
     private readonly Language _language;
+    private readonly string _formats;
     private readonly Lazy<SitePublisher> _site;
     private readonly Func<string, string, OnePagePublisher> _page;
 
@@ -28,6 +29,7 @@ internal sealed class Session : IDisposable
         Nursery = nursery;
         Store = store;
         _language = options.Language;
+        _formats = $"{options.Ipynb} {options.SingleFile}";
         _site = new(() => new SitePublisher(siteFolder, options));
         _page = (house, period) => new OnePagePublisher(siteFolder, options, house, period);
         SiteIndex = Path.Combine(siteFolder, "index.html");
@@ -55,7 +57,7 @@ internal sealed class Session : IDisposable
 
     /// <summary>Equal keys mean that a run would find nothing to do.</summary>
     public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{typeof(Session).Module.ModuleVersionId}")));
+        $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{typeof(Session).Module.ModuleVersionId}")));
 
     /// <summary>Reads the nursery file and opens the store.</summary>
     public static Session Open(Request request, Messages messages) => Open(request, messages, ReadingStore.Open);
@@ -75,6 +77,8 @@ internal sealed class Session : IDisposable
             Language = Language.TryGet(request.Language ?? nursery.Language, out Language? language) ? language : Language.English,
             Notebooks = NotebooksOf(nursery, request.NurseryPath),
             Store = nursery.Store,
+            Ipynb = request.Ipynb,
+            SingleFile = request.SingleFile,
         };
         return new Session(nursery, open(nursery, folder), siteFolder, options, messages);
     }

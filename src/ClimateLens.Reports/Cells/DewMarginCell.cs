@@ -50,9 +50,10 @@ public sealed class DewMarginCell : IReportCell
         DisplayUnits units = context.Units;
         HourLine line = WeekCharts.Line(context.Review, Phrase.Of($"Margin {units.DifferenceSymbol}"), Palette.Margin, "solid", 2, h => units.DifferenceNumber(h.DewPointMarginK));
         ChartLevel dew = new(0, "solid");
+        (double, double) usual = (units.DifferenceNumber(-1)!.Value, units.DifferenceNumber(9)!.Value); // the same in every house and week; a choice of this project
         return Limit(context) is { } limit && units.DifferenceNumber(limit) is { } shown
-            ? new ChartPanel("", [line], dew, new ChartLevel(shown, "dash"))
-            : new ChartPanel("", [line], dew);
+            ? new ChartPanel("", [line], dew, new ChartLevel(shown, "dash")) { Usual = usual }
+            : new ChartPanel("", [line], dew) { Usual = usual };
     }
 
     private static string Under(CellContext context) => Limit(context) is { } limit

@@ -42,6 +42,13 @@ public sealed class WeekAirCell : IReportCell
         return new CellContent(sentence, body.ToHtml());
     }
 
+    // What the axes span in every house and week: choices of this project.
+    private static readonly (double Low, double High) UsualTemperature = (5, 30);
+
+    /// <summary>Half-width of a sensor's error as the review states it; null where it does not.</summary>
+    private static double? Accuracy(Review review, string channel)
+        => review.Provenance.Thresholds.FirstOrDefault(t => t.Name == channel + "Accuracy")?.Value;
+
     private static List<ChartPanel> Panels(CellContext context)
     {
         Review r = context.Review;
@@ -51,11 +58,11 @@ public sealed class WeekAirCell : IReportCell
         [
             new ChartPanel("",
             [
-                WeekCharts.Line(r, Phrase.Of($"Air {t}"), Palette.Temperature, "solid", 1, h => u.TemperatureNumber(h.AirTemperatureC)),
+                WeekCharts.Line(r, Phrase.Of($"Air {t}"), Palette.Temperature, "solid", 1, h => u.TemperatureNumber(h.AirTemperatureC)) with { Band = u.DifferenceNumber(Accuracy(r, "airTemperature")) },
                 WeekCharts.Line(r, Phrase.Of($"Dew point {t}"), Palette.DewPoint, "dash", 1, h => u.TemperatureNumber(h.DewPointC)),
-            ]),
-            new ChartPanel("", [WeekCharts.Line(r, Phrase.Of("Relative humidity %"), Palette.Humidity, "solid", 1, h => h.RelativeHumidityPct)]),
-            new ChartPanel("", [WeekCharts.Line(r, Phrase.Of("VPD kPa"), Palette.Vpd, "solid", 3, h => h.VpdKPa)]),
+            ]) { Usual = (u.TemperatureNumber(UsualTemperature.Low)!.Value, u.TemperatureNumber(UsualTemperature.High)!.Value) },
+            new ChartPanel("", [WeekCharts.Line(r, Phrase.Of("Relative humidity %"), Palette.Humidity, "solid", 1, h => h.RelativeHumidityPct) with { Band = Accuracy(r, "relativeHumidity") }]) { Usual = (50, 100) },
+            new ChartPanel("", [WeekCharts.Line(r, Phrase.Of("VPD kPa"), Palette.Vpd, "solid", 3, h => h.VpdKPa)]) { Usual = (0, 1) },
         ];
     }
 
@@ -89,6 +96,6 @@ public sealed class WeekAirCell : IReportCell
             { Length: 0 } => Phrase.Of("No watering is noted in this period."),
             _ => Phrase.Of("Upright lines: waterings; dashed with a filled diamond where leaves were wetted after the cut-off."),
         };
-        return Phrase.Of($"Hourly means. Grey: night. A broken line: no usable readings. {waterings}");
+        return Phrase.Of($"Hourly means. Bands: what the sensors may be off. Grey: night. A broken line: no usable readings. {waterings}");
     }
 }

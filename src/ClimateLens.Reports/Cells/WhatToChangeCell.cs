@@ -44,7 +44,7 @@ public sealed class WhatToChangeCell : IReportCell
         body.Line(FindingMarkup.List(findings.Take(most), context));
         if (findings.Count > most)
         {
-            body.Line($"<p class=\"note\"><a href=\"#otherFindings\">{Words.Count(findings.Count - most, "more finding", "more findings")}</a> further down.</p>");
+            body.Line($"<p class=\"note screen\"><a href=\"index.html#otherFindings\">{Words.Count(findings.Count - most, "more finding", "more findings")}</a> further down.</p>");
         }
 
         return new CellContent("", body.ToHtml());

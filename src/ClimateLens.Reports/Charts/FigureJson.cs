@@ -29,6 +29,7 @@ internal static class FigureJson
                 WriteTrace(writer, traces[i]!.AsObject(), i < lines.Count ? lines[i] : null, chart.Waterings);
             }
 
+            WriteBands(writer, chart);
             writer.WriteEndArray();
             writer.WritePropertyName("layout");
             figure["layout"]!.WriteTo(writer);
@@ -74,6 +75,81 @@ internal static class FigureJson
             if (value is { } known && double.IsFinite(known))
             {
                 writer.WriteNumberValue(Math.Round(known, line.Decimals, MidpointRounding.AwayFromZero));
+            }
+            else
+            {
+                writer.WriteNullValue();
+            }
+        }
+
+        writer.WriteEndArray();
+    }
+
+    /// <summary>A filled outline about each line that has a band, one for each stretch without a gap.</summary>
+    private static void WriteBands(Utf8JsonWriter writer, WeekChart chart)
+    {
+        for (int panel = 0; panel < chart.Panels.Count; panel++)
+        {
+            foreach (HourLine line in chart.Panels[panel].Lines.Where(l => l.Band is > 0))
+            {
+                (List<double?> x, List<double?> y) = Outline(line);
+                writer.WriteStartObject();
+                writer.WriteString("type", "scatter");
+                writer.WriteString("mode", "lines");
+                writer.WriteString("name", "±");
+                writer.WriteString("fill", "toself");
+                writer.WriteString("fillcolor", line.Colour + "2e");
+                writer.WriteString("hoverinfo", "skip");
+                writer.WriteStartObject("line");
+                writer.WriteNumber("width", 0);
+                writer.WriteEndObject();
+                writer.WriteString("yaxis", panel == 0 ? "y" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"y{panel + 1}"));
+                WriteKnown(writer, "x", x);
+                WriteKnown(writer, "y", y);
+                writer.WriteEndObject();
+            }
+        }
+    }
+
+    private static (List<double?> X, List<double?> Y) Outline(HourLine line)
+    {
+        List<double?> x = [], y = [];
+        double half = line.Band!.Value;
+        for (int i = 0; i < line.Values.Count; i++)
+        {
+            int from = i;
+            while (i < line.Values.Count && line.Values[i] is { } known && double.IsFinite(known))
+            {
+                i++;
+            }
+
+            if (i == from)
+            {
+                continue;
+            }
+
+            if (x.Count > 0)
+            {
+                x.Add(null);
+                y.Add(null);
+            }
+
+            int[] there = [.. Enumerable.Range(from, i - from)], back = [.. Enumerable.Range(from, i - from).Reverse()];
+            x.AddRange([.. there.Concat(back).Append(from).Select(h => (double?)(h + 0.5))]);
+            y.AddRange([.. there.Select(h => line.Values[h] + half), .. back.Select(h => line.Values[h] - half), line.Values[from] + half]);
+        }
+
+        return (x, y);
+    }
+
+    private static void WriteKnown(Utf8JsonWriter writer, string name, List<double?> numbers)
+    {
+        writer.WriteStartArray(name);
+        foreach (double? number in numbers)
+        {
+            if (number is { } known)
+            {
+                writer.WriteNumberValue(Math.Round(known, 3));
             }
             else
             {

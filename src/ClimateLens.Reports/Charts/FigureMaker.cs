@@ -94,7 +94,7 @@ internal static class FigureMaker
         layout.SetProperty("xaxis", FigureParts.TimeAxis(chart));
         for (int i = 0; i < chart.Panels.Count; i++)
         {
-            layout.SetProperty(AxisName("yaxis", i), FigureParts.ValueAxis(domains[i]));
+            layout.SetProperty(AxisName("yaxis", i), FigureParts.ValueAxis(domains[i], chart.Panels[i].Span));
         }
 
         if (chart.Waterings.Count > 0)

@@ -1,6 +1,5 @@
-using ClimateLens.Nursery.Languages;
-
 using System.Globalization;
+using ClimateLens.Nursery.Languages;
 using Plotly.NET;
 using Part = System.Collections.Generic.Dictionary<string, object>;
 
@@ -33,15 +32,24 @@ internal static class FigureParts
         };
     }
 
-    public static Part ValueAxis((double Low, double High) domain) => new()
+    public static Part ValueAxis((double Low, double High) domain, (double Low, double High)? span)
     {
-        ["domain"] = new[] { Short(domain.Low), Short(domain.High) },
-        ["gridcolor"] = Palette.Grid,
-        ["zeroline"] = false,
-        ["fixedrange"] = true,
-        ["nticks"] = 5,
-        ["automargin"] = true,
-    };
+        Part axis = new()
+        {
+            ["domain"] = new[] { Short(domain.Low), Short(domain.High) },
+            ["gridcolor"] = Palette.Grid,
+            ["zeroline"] = false,
+            ["fixedrange"] = true,
+            ["nticks"] = 5,
+            ["automargin"] = true,
+        };
+        if (span is { } known)
+        {
+            axis["range"] = new[] { known.Low, known.High };
+        }
+
+        return axis;
+    }
 
     public static Part StripAxis((double Low, double High) domain) => new()
     {

@@ -6,7 +6,7 @@ namespace ClimateLens.Reports.Charts;
 /// </summary>
 internal static class Palette
 {
-    public const string Temperature = "#D55E00";
+    public const string Temperature = "#C05200"; // the set's vermillion, darkened to 4.5:1 on white
     public const string DewPoint = "#0072B2";
     public const string Humidity = "#0072B2";
     public const string Vpd = "#007A59"; // the set's green, darkened to 4.5:1 on white

@@ -6,13 +6,33 @@ namespace ClimateLens.Reports.Charts;
 /// <param name="Dash">Plotly's dash name.</param>
 /// <param name="Values">One value an hour of the period.</param>
 /// <param name="Decimals">Decimals to write and show.</param>
-internal sealed record HourLine(string Name, string Colour, string Dash, IReadOnlyList<double?> Values, int Decimals);
+internal sealed record HourLine(string Name, string Colour, string Dash, IReadOnlyList<double?> Values, int Decimals)
+{
+    /// <summary>Half the width of a band drawn about the line, in its unit; null for none.</summary>
+    public double? Band { get; init; }
+}
 
 /// <summary>One panel of a chart: lines that share a unit.</summary>
 /// <param name="Title">Title with the unit.</param>
 /// <param name="Lines">Lines; at least one.</param>
 /// <param name="Levels">Levels to draw across.</param>
-internal sealed record ChartPanel(string Title, IReadOnlyList<HourLine> Lines, params IReadOnlyList<ChartLevel> Levels);
+internal sealed record ChartPanel(string Title, IReadOnlyList<HourLine> Lines, params IReadOnlyList<ChartLevel> Levels)
+{
+    /// <summary>What the axis spans in every house and week, in the unit of the lines, so that pages can be laid side by side; values beyond stretch it.</summary>
+    public (double Low, double High)? Usual { get; init; }
+
+    /// <summary>What the axis spans; null where the drawing library chooses.</summary>
+    public (double Low, double High)? Span
+    {
+        get
+        {
+            double[] values = [.. Lines.SelectMany(l => l.Values).OfType<double>().Where(double.IsFinite)];
+            return Usual is not { } usual ? null
+                : values.Length == 0 ? usual
+                : (Math.Min(usual.Low, Math.Floor(values.Min())), Math.Max(usual.High, Math.Ceiling(values.Max())));
+        }
+    }
+}
 
 /// <summary>A level drawn across a panel.</summary>
 /// <param name="Value">Where, in the unit of the panel.</param>

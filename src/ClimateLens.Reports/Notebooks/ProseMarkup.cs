@@ -15,7 +15,7 @@ internal static class ProseMarkup
     /// <summary>Renders prose with the values of a review.</summary>
     public static Html Of(string markdown, Lazy<JsonDocument> review)
     {
-        (string marked, IReadOnlyList<string> values) = ProseValues.Replace(Language.Current.Translate(markdown.Trim()), review);
+        (string marked, IReadOnlyList<string> values) = Marked(markdown, review);
         Markdig.Syntax.MarkdownDocument document = Markdown.Parse(marked, Pipeline);
         foreach (Markdig.Syntax.Inlines.LinkInline link in Markdig.Syntax.MarkdownObjectExtensions.Descendants<Markdig.Syntax.Inlines.LinkInline>(document))
         {
@@ -31,4 +31,14 @@ internal static class ProseMarkup
 
         return new Html(ProseValues.PutBack(document.ToHtml(Pipeline), values, Html.Encode));
     }
+
+    /// <summary>Prose with the values of a review, as Markdown.</summary>
+    public static string Filled(string markdown, Lazy<JsonDocument> review)
+    {
+        (string marked, IReadOnlyList<string> values) = Marked(markdown, review);
+        return ProseValues.PutBack(marked, values, Html.Encode);
+    }
+
+    private static (string Marked, IReadOnlyList<string> Values) Marked(string markdown, Lazy<JsonDocument> review)
+        => ProseValues.Replace(Language.Current.Translate(markdown.Trim()), review);
 }

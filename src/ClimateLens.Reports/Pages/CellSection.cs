@@ -10,19 +10,18 @@ internal static class CellSection
     /// <param name="name">Name of the cell, also its id in the page.</param>
     /// <param name="heading">Its heading.</param>
     /// <param name="answer">Makes its content.</param>
-    /// <param name="threw">Whether it could not.</param>
-    public static Html Render(string name, string heading, Func<CellContent> answer, out bool threw)
+    /// <param name="content">What it answered; null where it threw.</param>
+    public static Html Render(string name, string heading, Func<CellContent> answer, out CellContent? content)
     {
-        threw = false;
+        content = null;
         try
         {
-            CellContent content = answer();
+            content = answer();
             return content.IsNothing ? Html.Empty : Section(name, heading, content);
         }
         catch (Exception problem) when (problem is not OutOfMemoryException)
         {
             // Any bug of one part: a grower still gets the others, and the command line reports the part by name.
-            threw = true;
             return Failed(name, heading, problem);
         }
     }

@@ -20,7 +20,7 @@ internal static class ComparePage
         NotebookBody body = NotebookBody.Of(notebook.Parts, new(() => JsonDocument.Parse(CompareJson.Write(report))), part =>
         {
             ICompareCell cell = CompareCells.All.Single(c => c.Name == part.Cell);
-            return (cell.Heading, () => CellFold.Plain(cell.Render(context), [.. cell.Files]));
+            return new CellMaker(cell.Heading, cell.Files, () => CellFold.Plain(cell.Render(context), [.. cell.Files]));
         });
         HtmlBuilder main = new();
         body.AddTo(main);
@@ -30,6 +30,6 @@ internal static class ComparePage
         header.Line($"<h1>{title}</h1>");
         header.Line($"<p class=\"under\">{PeriodWords.Dates(first.Period)}{(report.SameTime ? "" : Phrase.Of($" and {PeriodWords.Dates(second.Period)}"))} · {Html.Name(first.House.Nursery)}{(first.House.Nursery == second.House.Nursery ? "" : Phrase.Of($" and {second.House.Nursery}"))}</p>");
         string html = PageShell.Render(title, "../../", "", charts: false, first.House.Invented || second.House.Invented, header.ToHtml(), main.ToHtml());
-        return new RenderedPage(html, body.FailedCells);
+        return new RenderedPage(html, body.FailedCells) { Head = (title, PeriodWords.Dates(first.Period)), Parts = body.Parts };
     }
 }

@@ -10,7 +10,14 @@ using ClimateLens.Reports.Units;
 namespace ClimateLens.Reports.Pages;
 
 /// <summary>A rendered page, and the names of the cells that threw.</summary>
-internal sealed record RenderedPage(string Html, ImmutableArray<string> FailedCells);
+internal sealed record RenderedPage(string Html, ImmutableArray<string> FailedCells)
+{
+    /// <summary>Its title, and what stands under it.</summary>
+    public (string Title, string Under) Head { get; init; }
+
+    /// <summary>Its parts.</summary>
+    public IReadOnlyList<BodyPart> Parts { get; init; } = [];
+}
 
 /// <summary>A page of one house period: the prose and cells of a notebook in order, each cell in its own section.</summary>
 internal static class HouseWeekPage
@@ -37,7 +44,7 @@ internal static class HouseWeekPage
         NotebookBody body = NotebookBody.Of(parts, values, part =>
         {
             IReportCell cell = cells.Single(c => c.Name == part.Cell);
-            return (cell.Heading, () =>
+            return new CellMaker(cell.Heading, [.. cell.Basis.Files.Where(f => context.Files.Contains(f))], () =>
             {
                 CellContent content = cell.Render(context with { Values = part.Values });
                 return content.IsNothing ? content : content with { Fold = CellFold.Of(cell.Basis, content.Method, context) };
@@ -52,14 +59,15 @@ internal static class HouseWeekPage
         body.AddTo(main);
         string of = notebook is null or { IsMain: true } ? "" : $": {Phrase.Of(notebook.Title)}";
         string title = $"{review.House.Name}, {PeriodWords.Name(review.Period)}{of}";
-        string mark = PageMark.Of(review.Provenance.InputHash, context.Units.System);
-        string html = PageShell.Render(title, "../../", mark, charts: true, review.House.Invented, Header(review, of, notebook, all), main.ToHtml());
-        return new RenderedPage(html, body.FailedCells);
+        string mark = !body.FailedCells.IsEmpty ? "" // made again by the next run
+            : notebook is null ? PageMark.Of(review.Provenance.InputHash, context.Units.System)
+            : PageMark.Of(review.Provenance.InputHash, context.Units.System, notebook, all);
+        string html = PageShell.Render(title, "../../", mark, charts: true, review.House.Invented, Header(review, of, notebook, all), main.ToHtml(), notebook: notebook?.Name ?? "");
+        return new RenderedPage(html, body.FailedCells) { Head = (title, Under(review)), Parts = body.Parts };
     }
 
     private static Html Header(Review review, string of, Notebook? notebook, IReadOnlyList<Notebook> all)
     {
-        string crop = review.House.Crop is { Length: > 0 } species ? $" · {species}" : "";
         HtmlBuilder header = new();
         header.Add($"<nav aria-label=\"Site\"><a href=\"../../index.html\">All houses and weeks</a>");
         foreach (Notebook other in all.Where(n => n.Name != notebook?.Name))
@@ -69,7 +77,12 @@ internal static class HouseWeekPage
 
         header.Line($"</nav>");
         header.Line($"<h1>{Html.Name(review.House.Name)}, {PeriodWords.Name(review.Period)}{of}</h1>");
-        header.Line($"<p class=\"under\">{PeriodWords.Dates(review.Period)} · {Html.Name(review.House.Nursery)}{crop}</p>");
+        header.Line($"<p class=\"under\">{PeriodWords.Dates(review.Period)} · {Html.Name(review.House.Nursery)}{Crop(review)}</p>");
         return header.ToHtml();
     }
+
+    private static string Crop(Review review) => review.House.Crop is { Length: > 0 } species ? $" · {species}" : "";
+
+    private static string Under(Review review)
+        => $"{PeriodWords.Dates(review.Period)} · {review.House.Nursery}{Crop(review)}{(review.House.Invented ? Phrase.Of(" · invented demonstration data") : "")}";
 }

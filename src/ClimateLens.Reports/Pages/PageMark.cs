@@ -1,4 +1,7 @@
+using System.Security.Cryptography;
+using System.Text;
 using ClimateLens.Nursery.Settings;
+using ClimateLens.Reports.Notebooks;
 
 namespace ClimateLens.Reports.Pages;
 
@@ -11,6 +14,13 @@ internal static class PageMark
     public const int WithinBytes = 512;
 
     public static string Of(string inputHash, UnitSystem units) => $"{inputHash} {(units == UnitSystem.Us ? "us" : "metric")}";
+
+    /// <summary>The mark of a notebook's page; its links to the other notebooks count.</summary>
+    public static string Of(string inputHash, UnitSystem units, Notebook notebook, IEnumerable<Notebook> all)
+        => $"{Of(inputHash, units)} {Fingerprint(notebook, all)}";
+
+    private static string Fingerprint(Notebook notebook, IEnumerable<Notebook> all)
+        => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{notebook.Hash}\n{string.Join('\n', all.Select(n => $"{n.Name} {n.Title}"))}")))[..16];
 
     /// <summary>Whether the start of a page bears the mark.</summary>
     public static bool Bears(string startOfPage, string mark)

@@ -8,7 +8,7 @@ internal static class PageShell
 {
     // Nothing from outside: no connection, font, frame or form; scripts only from files beside the page. The drawing
     // library sets inline styles. "file:" beside 'self': a page opened from a disk has no origin of its own.
-    private const string Policy =
+    public const string Policy =
         "default-src 'none'; script-src 'self' file:; style-src 'self' file: 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
     /// <summary>A whole page.</summary>
@@ -19,8 +19,9 @@ internal static class PageShell
     /// <param name="invented">Whether the nursery is invented.</param>
     /// <param name="header">Content of the page's header.</param>
     /// <param name="main">Content of the page.</param>
+    /// <param name="notebook">Name of the notebook, by which the style sheet knows the page for the wall; empty for pages of none.</param>
     /// <param name="feed">Whether the site's feed is named.</param>
-    public static string Render(string title, string root, string made, bool charts, bool invented, Html header, Html main, bool feed = false)
+    public static string Render(string title, string root, string made, bool charts, bool invented, Html header, Html main, bool feed = false, string notebook = "")
     {
         HtmlBuilder page = new();
         page.Line($"<!DOCTYPE html>").Line($"<html lang=\"{Language.Current.Code}\">").Line($"<head>").Line($"<meta charset=\"utf-8\">");
@@ -51,7 +52,7 @@ internal static class PageShell
             page.Line($"<p class=\"invented\" role=\"note\"><strong>Invented demonstration data.</strong> This nursery does not exist; nothing here was measured.</p>");
         }
 
-        page.Line(header).Line($"</header>").Line($"<main id=\"main\">").Line(main).Line($"</main>");
+        page.Line(header).Line($"</header>").Line($"<main id=\"main\" data-notebook=\"{notebook}\">").Line(main).Line($"</main>");
         page.Line($"<footer><p>Advice from sensor data, for people who know the crop. Look before you act.</p></footer>");
         return page.Line($"</body>").Line($"</html>").ToHtml().ToString();
     }

@@ -23,7 +23,7 @@ internal static class SeasonPage
         NotebookBody body = NotebookBody.Of(notebook.Parts, new(() => JsonDocument.Parse(Latest.Write([.. weeks.Reverse()]))), part =>
         {
             ISeasonCell cell = SeasonCells.All.Single(c => c.Name == part.Cell);
-            return (cell.Heading, () => CellFold.Plain(cell.Render(context), []));
+            return new CellMaker(cell.Heading, [], () => CellFold.Plain(cell.Render(context), []));
         });
         HtmlBuilder main = new();
         body.AddTo(main);

@@ -1,90 +1,53 @@
 using System.Text.Json;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Reports.Data;
+using NodaTime.Text;
 
 namespace ClimateLens.Reports.Publishing;
 
-/// <summary>What the site's index says of a page, read out of the page's review.json.</summary>
+/// <summary>What a site keeps of a page, from the review behind it.</summary>
 internal static class EntryOfReview
 {
-    /// <summary>The entry; null where the review cannot be read or tells of another page. Its maker is not known.</summary>
+    /// <summary>The entry of a review; its makers are not known.</summary>
+    /// <param name="review">The review.</param>
+    /// <param name="folder">Folder of its page.</param>
+    public static SiteEntry Of(Review review, string folder) => new(
+        new HouseWeekSummary(
+            review.House.Id,
+            review.House.Name,
+            folder[(folder.LastIndexOf('/') + 1)..],
+            review.RiskHours?.Value,
+            review.RiskHours?.Low,
+            review.RiskHours?.High,
+            review.Coverage.ExpectedHours,
+            review.Coverage.HoursWithData,
+            review.Provenance.Files.Sum(f => f.SetAside),
+            $"{folder}/index.html",
+            review.Provenance.InputHash),
+        review.House.Nursery,
+        review.House.Invented,
+        Maker: "",
+        OffsetDateTimePattern.Rfc3339.Format(review.Period.To),
+        review.Findings.MinBy(f => f.Rank)?.Text ?? "",
+        SeasonFacts.Of(review))
+    {
+        Before = review.RiskHoursBefore,
+    };
+
+    /// <summary>The entry of the review that stands in a folder; null where it cannot be read or tells of another page.</summary>
     public static SiteEntry? Read(SiteFolder site, string folder)
+        => ReadReview(site, folder) is { } review && folder == SitePublisher.FolderOf(review.House.Id, folder[(folder.LastIndexOf('/') + 1)..]) ? Of(review, folder) : null;
+
+    /// <summary>The review of a folder; null where there is none, or it is of another version or damaged.</summary>
+    public static Review? ReadReview(SiteFolder site, string folder)
     {
         try
         {
-            if (site.Read($"{folder}/{DataFiles.Review}") is not { } json)
-            {
-                return null;
-            }
-
-            using JsonDocument review = JsonDocument.Parse(json);
-            return Of(review.RootElement, folder);
+            return site.Read($"{folder}/{DataFiles.Review}") is { } json ? ReviewJson.Read(json) : null;
         }
-        catch (Exception e) when (e is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        catch (Exception e) when (e is JsonException or FormatException or InvalidOperationException or ArgumentException or NodaTime.Text.UnparsableValueException)
         {
-            return null; // of another version, or damaged: the next run makes the page again
+            return null;
         }
     }
-
-    private static SiteEntry? Of(JsonElement review, string folder)
-    {
-        JsonElement house = review.GetProperty("house"), coverage = review.GetProperty("coverage"), provenance = review.GetProperty("provenance");
-        string id = house.GetProperty("id").GetString()!;
-        string period = folder[(folder.LastIndexOf('/') + 1)..];
-        Estimate? risk = EstimateOf(review, "riskHours");
-        return folder != SitePublisher.FolderOf(id, period) ? null : new SiteEntry(
-            new HouseWeekSummary(
-                id,
-                house.GetProperty("name").GetString()!,
-                period,
-                risk?.Value,
-                risk?.Low,
-                risk?.High,
-                coverage.GetProperty("expectedHours").GetInt32(),
-                coverage.GetProperty("hoursWithData").GetInt32(),
-                provenance.GetProperty("files").EnumerateArray().Sum(f => f.GetProperty("setAside").GetInt32()),
-                $"{folder}/index.html",
-                provenance.GetProperty("inputHash").GetString()!),
-            house.GetProperty("nursery").GetString()!,
-            house.GetProperty("invented").GetBoolean(),
-            Maker: "",
-            review.GetProperty("period").GetProperty("to").GetString()!,
-            SaidFirst(review),
-            SeasonOf(review))
-        {
-            Before = EstimateOf(review, "riskHoursBefore"),
-        };
-    }
-
-    /// <summary>As <see cref="SeasonFacts.Of"/>, from the written review.</summary>
-    private static SeasonFacts SeasonOf(JsonElement review)
-    {
-        JsonElement[] hours = [.. review.GetProperty("hours").EnumerateArray().Select(h => h.GetProperty("wet"))];
-        JsonElement[]? waterings = Items(review, "waterings");
-        JsonElement canopy = review.GetProperty("canopy"), pots = review.GetProperty("pots"), records = review.GetProperty("records");
-        JsonElement[] wetting = [.. (waterings ?? []).Where(w => w.GetProperty("wetsLeaves").ValueKind == JsonValueKind.True)];
-        return new SeasonFacts(
-            hours.Any(h => h.ValueKind != JsonValueKind.Null) ? hours.Count(h => h.ValueKind == JsonValueKind.True) : null,
-            canopy.ValueKind == JsonValueKind.Object ? canopy.GetProperty("cover").GetProperty("value").GetDouble() : null,
-            waterings is null ? null : wetting.Length,
-            wetting.Count(w => w.GetProperty("afterCutOff").ValueKind == JsonValueKind.True),
-            pots.ValueKind == JsonValueKind.Object ? pots.GetProperty("count").GetInt32() : 0,
-            Items(pots, "jumps")?.Length ?? 0,
-            Items(pots, "dryDowns")?.Length ?? 0,
-            Items(records, "treatments")?.Length ?? 0);
-    }
-
-    private static JsonElement[]? Items(JsonElement of, string key)
-        => of.ValueKind == JsonValueKind.Object && of.TryGetProperty(key, out JsonElement list) && list.ValueKind == JsonValueKind.Array ? [.. list.EnumerateArray()] : null;
-
-    private static string SaidFirst(JsonElement review)
-    {
-        JsonElement[] findings = [.. review.GetProperty("findings").EnumerateArray()];
-        return findings.Length == 0 ? "" : findings.MinBy(f => f.GetProperty("rank").GetInt32()).GetProperty("text").GetString()!;
-    }
-
-    private static Estimate? EstimateOf(JsonElement review, string key)
-        => review.TryGetProperty(key, out JsonElement e) && e.ValueKind == JsonValueKind.Object
-            ? new Estimate(e.GetProperty("value").GetDouble(), e.GetProperty("low").GetDouble(), e.GetProperty("high").GetDouble())
-            : null;
 }

@@ -1,20 +1,31 @@
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
+using ClimateLens.Analysis.Reviews;
 
 namespace ClimateLens.Reports.Publishing;
 
 /// <summary>
-/// What makes pages: a fingerprint of every ClimateLens assembly at work of the options and of the notebooks. A deterministic build
-/// gives an assembly a new module id exactly when its code changes, so pages are made again after any change of code.
+/// What makes reviews and pages, as fingerprints of every ClimateLens assembly at work and of the options. A deterministic build
+/// gives an assembly a new module id exactly when its code changes, so that after a change of code all it makes is made again, and no more.
 /// </summary>
 internal static class Maker
 {
-    public static string Fingerprint(PageOptions options)
+    /// <summary>What makes reviews: the analysis and all below it, and the language of what they say.</summary>
+    public static string OfReviews(PageOptions options) => Hash(typeof(Review).Assembly, options.Language.Code);
+
+    /// <summary>What makes pages out of reviews, but for the notebooks.</summary>
+    public static string OfPages(PageOptions options) => Hash(typeof(Maker).Assembly, $"{options.Units}\n{options.Language.Code}\n{options.Store}\n{options.Ipynb}\n{options.SingleFile}");
+
+    /// <summary>What makes the whole site.</summary>
+    public static string OfSite(PageOptions options)
+        => Hash(typeof(Maker).Assembly, $"{OfPages(options)}\n{string.Join('\n', options.Notebooks.All.Values.Select(n => $"{n.Name} {n.Hash}"))}");
+
+    private static string Hash(Assembly assembly, string options)
     {
         SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
-        Collect(typeof(Maker).Assembly, modules);
-        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options.Units + "\n" + options.Language.Code + "\n" + options.Store + "\n" + string.Join('\n', options.Notebooks.All.Values.Select(n => $"{n.Name} {n.Hash}"));
+        Collect(assembly, modules);
+        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options;
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
     }
 

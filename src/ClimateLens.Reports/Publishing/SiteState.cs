@@ -16,6 +16,9 @@ namespace ClimateLens.Reports.Publishing;
 /// <param name="Season">What the page of the season keeps of it.</param>
 internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool Invented, string Maker, string Ended, string Said, SeasonFacts Season)
 {
+    /// <summary>Fingerprint of what made the review behind the page; empty where not known.</summary>
+    public string ReviewMaker { get; init; } = "";
+
     /// <summary>Risk hours of the seven days before; null where not known. [h]</summary>
     public Estimate? Before { get; init; }
 
