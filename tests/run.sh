@@ -33,6 +33,13 @@ if ! CHROMIUM_PATH=$(find_chromium); then
 fi
 export CHROMIUM_PATH
 
+# The notebooks' own validator, for the test of --format ipynb.
+if ! /usr/bin/python3 -c "import nbformat" 2>/dev/null; then
+  say "python3-nbformat is missing: installing Debian's package for the tests of Jupyter notebooks."
+  as_root=""; [ "$(id -u)" -eq 0 ] || as_root="sudo -n"
+  $as_root apt-get update -qq >&2; DEBIAN_FRONTEND=noninteractive $as_root apt-get install -y -qq python3-nbformat >&2 || say "It could not be installed; two tests will fail. Install python3-nbformat."
+fi
+
 command -v dotnet >/dev/null || { say "The .NET 10 SDK is missing: https://dot.net"; exit 1; }
 
 log=$(mktemp); trap 'rm -f "$log"' EXIT

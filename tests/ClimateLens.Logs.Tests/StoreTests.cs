@@ -38,6 +38,30 @@ public sealed class StoreTests
         Assert.Equal(3000, batch.UtcMicros.Length);
     }
 
+    [Theory]
+    [InlineData("2025-07-01T10:00:00", "2025-07-01T10:05:00")]
+    [InlineData("2025-07-01T10:00:00.123456", "2025-07-01T10:05:00.999999")]
+    [InlineData("1969-07-01T10:00:00.000001", "1969-07-01T10:05:00.5")]
+    public void Parts_AskedForATime_GiveItsRows_AndTheirStatisticsAreTheStamps(string first, string second)
+    {
+        using var nursery = new TestNursery(TestNursery.Climate, "UTC");
+        nursery.Write("a.csv", $"time,temp,rh\n{first},20,80\n{second},21,81\n");
+        nursery.Import();
+        string part = $"{nursery.Store}/readings/house=1/source=climate/year={first[..4]}/part.parquet";
+        using DuckDBConnection duck = Open();
+        Assert.Equal(2L, One(duck, $"select count(*) from read_parquet('{part}') where utc >= timestamptz '{first}Z' and utc <= timestamptz '{second}Z'"));
+        Assert.Equal(1L, One(duck, $"select count(*) from read_parquet('{part}') where utc > timestamptz '{first}Z'"));
+        Assert.Equal(1L, One(duck, $"select count(*) from read_parquet('{part}') where utc < timestamptz '{second}Z'"));
+        Assert.Equal(true, One(duck, $"select bool_and(stats_min_value::timestamptz = timestamptz '{first}Z' and stats_max_value::timestamptz = timestamptz '{second}Z') from parquet_metadata('{part}') where path_in_schema = 'utc'"));
+    }
+
+    private static object One(DuckDBConnection duck, string sql)
+    {
+        using DuckDBCommand command = duck.CreateCommand();
+        command.CommandText = sql;
+        return command.ExecuteScalar()!;
+    }
+
     [Fact]
     public void Parts_TellUnitsZoneAndFiles()
     {

@@ -80,7 +80,7 @@ public class CellTests
         CellContent first = Rendered.Cell(Get("change"), SampleReviews.Rich());
         CellContent rest = Rendered.Cell(Get("otherFindings"), SampleReviews.Rich());
         Assert.Equal(3, first.Body.ToString().Split("<li id=\"finding-").Length - 1);
-        Assert.Contains("href=\"#otherFindings\"", first.Body.ToString(), StringComparison.Ordinal);
+        Assert.Contains("href=\"index.html#otherFindings\"", first.Body.ToString(), StringComparison.Ordinal);
         Assert.Contains("finding-4", rest.Body.ToString(), StringComparison.Ordinal);
     }
 

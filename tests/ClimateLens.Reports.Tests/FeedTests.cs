@@ -50,8 +50,13 @@ public sealed class FeedTests : IDisposable
         Complete(after);
         string index = File.ReadAllText(Path.Combine(_folder.Path, "index.html"));
         Assert.Contains($"was {before.RiskHours!.Value:0} before late data", index, StringComparison.Ordinal);
+        Assert.Contains("Since the run before", index, StringComparison.Ordinal);
         Complete(after);
-        Assert.Equal(index, File.ReadAllText(Path.Combine(_folder.Path, "index.html")));
+        string again = File.ReadAllText(Path.Combine(_folder.Path, "index.html"));
+        Assert.Contains($"was {before.RiskHours!.Value:0} before late data", again, StringComparison.Ordinal);
+        Assert.DoesNotContain("Since the run before", again, StringComparison.Ordinal); // the run before was that one, and nothing changed
+        Complete(after);
+        Assert.Equal(again, File.ReadAllText(Path.Combine(_folder.Path, "index.html")));
     }
 
     [Fact]

@@ -122,7 +122,7 @@ public sealed class NotebookTests
         PageOptions options = new(UnitSystem.Metric) { Notebooks = NotebookFolder.Read(own.Path, "notebooks", isAsked: true) };
         new SitePublisher(site.Path, options).Publish(SampleReviews.Rich());
         string folder = Path.Combine(site.Path, "house-1", "2025-W42");
-        Assert.Equal(["extra.html", "index.html", "sensors.html", "validation.html"], Directory.GetFiles(folder, "*.html").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
+        Assert.Equal(["extra.html", "index.html", "sensors.html", "validation.html", "wall.html"], Directory.GetFiles(folder, "*.html").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
         Assert.Contains("href=\"extra.html\"", File.ReadAllText(Path.Combine(folder, "index.html")), StringComparison.Ordinal);
         string hash = SampleReviews.Rich().Provenance.InputHash;
         Assert.True(new SitePublisher(site.Path, options).IsCurrent("1", "2025-W42", hash) || new SitePublisher(site.Path, options).RunKey is null);

@@ -19,7 +19,7 @@ public sealed class SitePublisherTests : IDisposable
         PublishedPage page = new SitePublisher(Site, Metric).Publish(SampleReviews.Rich());
         Assert.Equal(Path.Combine(Site, "house-1", "2025-W42", "index.html"), page.IndexHtml);
         Assert.Equal(
-            ["canopy.csv", "causes.csv", "drying.csv", "error-shares.csv", "files.csv", "findings.csv", "flags.csv", "gaps.csv", "graders.csv", "hours.csv", "house-balance.csv", "index.html", "pots.csv", "resistance-groups.csv", "review.json", "scouted-benches.csv", "scouting.csv", "second-opinion.csv", "sensors.csv", "sensors.html", "treatments.csv", "validation.html", "watering-effect.csv", "waterings.csv", "wet-periods.csv", "what-ifs.csv"],
+            ["canopy.csv", "causes.csv", "drying.csv", "error-shares.csv", "files.csv", "findings.csv", "flags.csv", "gaps.csv", "graders.csv", "hours.csv", "house-balance.csv", "index.html", "pots.csv", "resistance-groups.csv", "review.json", "scouted-benches.csv", "scouting.csv", "second-opinion.csv", "sensors.csv", "sensors.html", "treatments.csv", "validation.html", "wall.html", "watering-effect.csv", "waterings.csv", "wet-periods.csv", "what-ifs.csv"],
             Directory.GetFiles(Path.GetDirectoryName(page.IndexHtml)!).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal(
             ["page.js", "plotly-2.28.0.min.js", "plotly-2.28.0.min.js.LICENSE.txt", "site.css"],

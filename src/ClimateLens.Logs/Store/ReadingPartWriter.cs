@@ -12,6 +12,7 @@ namespace ClimateLens.Logs.Store;
 internal sealed class ReadingPartWriter : IDisposable
 {
     private readonly Stream _stream;
+    private readonly StampFooter _footer;
     private readonly DataField _utc = ParquetColumns.UtcField();
     private readonly DataField _file = new DataField<int>(ParquetColumns.File, false);
     private readonly DataField[] _values;
@@ -32,8 +33,9 @@ internal sealed class ReadingPartWriter : IDisposable
     public ReadingPartWriter(Stream stream, string[] names, int groupRows, BlockPool buffers, int[]? fileMap = null)
     {
         _stream = stream;
+        _footer = new StampFooter(stream);
         _values = [.. names.Select(name => new DataField<double>(name, true))];
-        _writer = ParquetWriter.CreateAsync(new ParquetSchema([_utc, _file, .. _values]), stream, ParquetColumns.Options()).GetAwaiter().GetResult();
+        _writer = ParquetWriter.CreateAsync(new ParquetSchema([_utc, _file, .. _values]), _footer, ParquetColumns.Options()).GetAwaiter().GetResult();
         (_buffers, _groupRows, _fileMap, _group) = (buffers, groupRows, fileMap, buffers.Rent());
     }
 
@@ -98,6 +100,11 @@ internal sealed class ReadingPartWriter : IDisposable
         int count = _group.Count;
         using ParquetRowGroupWriter group = _writer.CreateRowGroup();
         await ParquetColumns.WriteStamps(group, _utc, _group.Utc.AsSpan(0, count)).ConfigureAwait(false);
+        if (count > 0)
+        {
+            _footer.Note(_group.Utc[0], _group.Utc[count - 1]);
+        }
+
         int[] index = ArrayPool<int>.Shared.Rent(count);
         for (int i = 0; i < count; i++)
         {
@@ -126,7 +133,9 @@ internal sealed class ReadingPartWriter : IDisposable
         _closed = true;
         try
         {
+            _footer.HoldBack();
             _writer.DisposeAsync().AsTask().GetAwaiter().GetResult();
+            _footer.Release();
         }
         finally
         {

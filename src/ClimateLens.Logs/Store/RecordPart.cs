@@ -37,22 +37,36 @@ internal static class RecordPart
         var file = new DataField<int>(ParquetColumns.File, false);
         var line = new DataField<int>(Line, false);
         DataField[] fields = [.. Kept(kind).Select(FieldOf)];
-        ParquetWriter writer = await ParquetWriter.CreateAsync(new ParquetSchema([utc, file, line, .. fields]), stream, ParquetColumns.Options()).ConfigureAwait(false);
+        StampFooter footer = new(stream);
+        ParquetWriter writer = await ParquetWriter.CreateAsync(new ParquetSchema([utc, file, line, .. fields]), footer, ParquetColumns.Options()).ConfigureAwait(false);
         await using (writer.ConfigureAwait(false))
         {
             writer.CustomMetadata = ParquetColumns.Metadata(info, named);
             using ParquetRowGroupWriter group = writer.CreateRowGroup();
             await ParquetColumns.WriteStamps(group, utc, [.. records.Select(r => r.Utc)]).ConfigureAwait(false);
+            Note(footer, [.. records.Select(r => r.Utc)]);
             await group.WriteAsync<int>(file, index.AsMemory(), null, null, CancellationToken.None).ConfigureAwait(false);
             await group.WriteAsync<int>(line, records.Select(r => r.Line).ToArray().AsMemory(), null, null, CancellationToken.None).ConfigureAwait(false);
             foreach (DataField field in fields)
             {
-                await WriteField(group, field, [.. records.Select(r => r.Fields.GetValueOrDefault(field.Name))]).ConfigureAwait(false);
+                await WriteField(group, field, footer, [.. records.Select(r => r.Fields.GetValueOrDefault(field.Name))]).ConfigureAwait(false);
             }
+
+            footer.HoldBack();
+        }
+
+        footer.Release();
+    }
+
+    private static void Note(StampFooter footer, long[] stamps)
+    {
+        if (stamps.Length > 0)
+        {
+            footer.Note(stamps.Min(), stamps.Max());
         }
     }
 
-    private static Task WriteField(ParquetRowGroupWriter group, DataField field, string?[] texts)
+    private static Task WriteField(ParquetRowGroupWriter group, DataField field, StampFooter footer, string?[] texts)
     {
         if (field.ClrType == typeof(double))
         {
@@ -63,6 +77,7 @@ internal static class RecordPart
         if (field.ClrType == typeof(DateTime))
         {
             DateTime?[] times = [.. texts.Select(t => t is null ? (DateTime?)null : DateTime.Parse(t, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.AssumeUniversal))];
+            Note(footer, [.. times.OfType<DateTime>().Select(Micros.Of)]);
             return group.WriteAsync<DateTime>(field, times.AsMemory(), null, null, CancellationToken.None);
         }
 

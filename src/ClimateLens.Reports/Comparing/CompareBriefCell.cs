@@ -21,7 +21,7 @@ public sealed class CompareBriefCell : ICompareCell
         ArgumentNullException.ThrowIfNull(context);
         ComparisonReport report = context.Report;
         HtmlBuilder body = new();
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Both sides\" tabindex=\"0\"><table class=\"data\"><caption>Both sides</caption><thead><tr><th scope=\"col\"></th><th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th></tr></thead><tbody>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Both sides\" tabindex=\"0\"><table class=\"data\"><caption>Both sides</caption><thead><tr><td></td><th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th></tr></thead><tbody>");
         Row(body, Phrase.Of("Risk hours (range)"), report, s => s.RiskHours is { } hours ? Words.WithRange(hours) : DisplayUnits.NotKnown);
         Row(body, Phrase.Of("Waterings"), report, s => s.Waterings is { } all ? Words.Whole(all) : DisplayUnits.NotKnown);
         Row(body, Phrase.Of("of them over the leaves"), report, s => s.Waterings is null ? DisplayUnits.NotKnown : Words.Whole(s.WettedLeaves));

@@ -28,7 +28,7 @@ public sealed class DifferencesCell : ICompareCell
         }
 
         HtmlBuilder body = new();
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Differences, scrolls sideways\" tabindex=\"0\"><table class=\"data wide\"><caption>Means over {context.Report.Hours} hours that both have</caption><thead><tr><th scope=\"col\"></th><th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th><th scope=\"col\">First less second (range by chance)</th><th scope=\"col\">Sensors may do</th><th scope=\"col\">So</th></tr></thead><tbody>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Differences, scrolls sideways\" tabindex=\"0\"><table class=\"data wide\"><caption>Means over {context.Report.Hours} hours that both have</caption><thead><tr><td></td><th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th><th scope=\"col\">First less second (range by chance)</th><th scope=\"col\">Sensors may do</th><th scope=\"col\">So</th></tr></thead><tbody>");
         foreach (MeanDifference d in context.Report.Differences)
         {
             string sensors = d.SensorError is { } error ? $"±{(d.Name == "airTemperatureC" ? context.Units.Difference(error) : CompareWords.Value(d.Name, error, context.Units))}" : DisplayUnits.NotKnown;
