@@ -11,6 +11,7 @@ return args switch
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),
     ["house-week"] => HouseWeekCost.Run(),
+    ["site"] => SiteCost.Run(),
     ["risk-recovery", ..] => RiskRecoveryTable.Run(args[1..]),
     ["causes-recovery", ..] => CausesRecoveryTable.Run(args[1..]),
     ["outlook", ..] => OutlookTable.Run(args[1..]),

@@ -18,8 +18,8 @@ if (args.Length is < 2 or > 3)
     :
     [
         ("week", "house-1/2025-W42/index.html", 1100, 1180, Media.Screen),
-        ("week-phone", "house-1/2025-W42/index.html", 360, 740, Media.Screen),
-        ("week-print", "house-1/2025-W42/index.html", 703, 1010, Media.Print),
+        ("week-phone", "house-1/2025-W42/index.html", 360, 900, Media.Screen),
+        ("week-print", "house-1/2025-W42/wall.html", 703, 1000, Media.Print),
         ("season", "house-1/season.html", 1100, 900, Media.Screen),
         ("index", "index.html", 1100, 700, Media.Screen),
     ];
@@ -43,7 +43,8 @@ foreach ((string name, string place, int width, int height, Media media) in pict
 
     await page.WaitForTimeoutAsync(1500);
     await page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(args[1], name + ".png"), FullPage = height == 0 });
-    Console.WriteLine($"{name}.png");
+    double paint = await page.EvaluateAsync<double>("(performance.getEntriesByName('first-contentful-paint')[0] || { startTime: -1 }).startTime");
+    Console.WriteLine(FormattableString.Invariant($"{name}.png, first contentful paint after {paint:0} ms"));
 }
 
 return 0;

@@ -46,18 +46,15 @@ public sealed class WeekInBriefCell : IReportCell
 
         string late = context.Facts switch
         {
-            { LeafWettings: > 0 and { } all, LateLeafWettings: > 0 and { } n } => Phrase.Of($" {n} of {Words.Count(all, "watering", "waterings")} over the leaves ended after the cut-off, too late to count on dry leaves by sunset."),
-            { LeafWettings: 1, UnjudgedWaterings: 0 } => Phrase.Of(" The one watering over the leaves ended before the cut-off."),
-            { LeafWettings: > 1 and { } all, UnjudgedWaterings: 0 } => Phrase.Of($" All {all} waterings over the leaves ended before the cut-off."),
-            { LongestRun: { } run } => Phrase.Of($" The longest run lasted {Words.Count(run.Hours, "hour", "hours")}, from {LocalTimes.Moment(run.Start)}."),
+            { LeafWettings: > 0 and { } all, LateLeafWettings: > 0 and { } n } => Phrase.Of($", and {n} of {Words.Count(all, "watering", "waterings")} over the leaves ended too late for them to dry by sunset"),
+            { LeafWettings: 1, UnjudgedWaterings: 0 } => Phrase.Of(", and the one watering over the leaves ended in time"),
+            { LeafWettings: > 1 and { } all, UnjudgedWaterings: 0 } => Phrase.Of($", and all {all} waterings over the leaves ended in time"),
+            { LongestRun: { } run } => Phrase.Of($", {Words.Count(run.Hours, "hour", "hours")} of them in a row from {LocalTimes.Moment(run.Start)}"),
             _ => "",
         };
-        return Phrase.Of($"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours.{Wet(context.Facts)}{late}{Unjudged(context.Facts)}");
+        string wet = context.Facts.WetHours == 0 ? "" : Phrase.Of($", leaves were wet in {context.Facts.WetHours}");
+        return Phrase.Of($"About {DisplayUnits.Number(risk.Value, 0)} of {Words.Count(review.Coverage.HoursWithData, "hour", "hours")} with data were risk hours{(context.Facts.LeafWettings > 0 ? wet + late : late + wet)}.{Unjudged(context.Facts)}");
     }
-
-    private static string Wet(WeekFacts facts) => facts.WetHours == 0
-        ? ""
-        : Phrase.Of($" In {Words.Count(facts.WetHours, "hour", "hours")} leaves were wet.");
 
     private static string Unjudged(WeekFacts facts) => facts.UnjudgedWaterings == 0
         ? ""

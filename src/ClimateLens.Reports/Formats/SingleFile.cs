@@ -44,7 +44,7 @@ internal static partial class SingleFile
     [GeneratedRegex("<link rel=\"alternate\"[^>]*>\n")]
     private static partial Regex Feed();
 
-    [GeneratedRegex("<nav aria-label=.*?</nav>\n", RegexOptions.Singleline)]
+    [GeneratedRegex("<nav [^>]*>.*?</nav>\n", RegexOptions.Singleline)]
     private static partial Regex Navigation();
 
     [GeneratedRegex("href=\"([a-z-]+\\.(?:csv|json))\"")]

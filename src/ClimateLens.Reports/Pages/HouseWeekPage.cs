@@ -57,6 +57,7 @@ internal static class HouseWeekPage
         }
 
         body.AddTo(main);
+        main.Line(Others(notebook, all));
         string of = notebook is null or { IsMain: true } ? "" : $": {Phrase.Of(notebook.Title)}";
         string title = $"{review.House.Name}, {PeriodWords.Name(review.Period)}{of}";
         string mark = !body.FailedCells.IsEmpty ? "" // made again by the next run
@@ -72,13 +73,32 @@ internal static class HouseWeekPage
         header.Add($"<nav aria-label=\"Site\"><a href=\"../../index.html\">All houses and weeks</a>");
         foreach (Notebook other in all.Where(n => n.Name != notebook?.Name))
         {
-            header.Add($" · <a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a>");
+            header.Add($"<span class=\"more\"> · <a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a></span>");
         }
 
         header.Line($"</nav>");
         header.Line($"<h1>{Html.Name(review.House.Name)}, {PeriodWords.Name(review.Period)}{of}</h1>");
-        header.Line($"<p class=\"under\">{PeriodWords.Dates(review.Period)} · {Html.Name(review.House.Nursery)}{Crop(review)}</p>");
+        header.Line($"<p class=\"under\">{PeriodWords.Dates(review.Period)}<span class=\"more\"> · {Html.Name(review.House.Nursery)}{Crop(review)}</span></p>");
         return header.ToHtml();
+    }
+
+    /// <summary>The other pages of the week again, for narrow screens, whose first screen has no room for them.</summary>
+    private static Html Others(Notebook? notebook, IReadOnlyList<Notebook> all)
+    {
+        Notebook[] others = [.. all.Where(n => n.Name != notebook?.Name)];
+        if (others.Length == 0)
+        {
+            return Html.Empty;
+        }
+
+        HtmlBuilder links = new();
+        links.Add($"<nav class=\"narrow\" aria-label=\"Other pages of the week\">");
+        foreach (Notebook other in others)
+        {
+            links.Add($"<a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a> ");
+        }
+
+        return links.Line($"</nav>").ToHtml();
     }
 
     private static string Crop(Review review) => review.House.Crop is { Length: > 0 } species ? $" · {species}" : "";

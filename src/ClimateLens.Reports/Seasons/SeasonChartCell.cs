@@ -33,6 +33,10 @@ internal sealed class SeasonChartCell : ISeasonCell
             if (weeks[i] is { RiskHours: { } value, Low: { } low, High: { } high })
             {
                 svg.Line($"<rect x=\"{Plain(x + 2)}\" y=\"{Plain(Y(value, full))}\" width=\"{Plain(step - 6)}\" height=\"{Plain(Top + Plot - Y(value, full))}\"><title>{SitePeriod.Of(weeks[i].Period).Name}: {DisplayUnits.Number(value, 0)} ({DisplayUnits.Number(low, 0)} to {DisplayUnits.Number(high, 0)})</title></rect><line x1=\"{Plain(x + (step / 2) - 1)}\" x2=\"{Plain(x + (step / 2) - 1)}\" y1=\"{Plain(Y(low, full))}\" y2=\"{Plain(Y(high, full))}\"></line>");
+                if (step >= 20)
+                {
+                    svg.Line($"<text class=\"value\" x=\"{Plain(x + (step / 2) - 1)}\" y=\"{Plain(Top + Plot - 4)}\">{DisplayUnits.Number(value, 0)}</text>");
+                }
             }
             else
             {
