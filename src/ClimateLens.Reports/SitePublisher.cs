@@ -125,6 +125,18 @@ public sealed class SitePublisher
         => EntryOf(houseId, periodName) is { } entry && entry.ReviewMaker == _reviewMaker && entry.Summary.InputHash == inputHash
             && EntryOfReview.ReadReview(_site, FolderOf(houseId, periodName)) is { } review && review.Provenance.InputHash == inputHash ? review : null;
 
+    /// <summary>The first screen of a page to send by mail, with the page as one file; null where the page or its review is not there.</summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    public WeekLetter? LetterOf(string houseId, string periodName)
+    {
+        using Language.Scope language = _options.Language.Use();
+        string folder = FolderOf(houseId, periodName);
+        return EntryOfReview.ReadReview(_site, folder) is { } review && _site.Read($"{folder}/index.html") is { } page
+            ? WeekLetter.Of(review, new DisplayUnits(_options.Units), $"house-{houseId}-{periodName}.html", Encoding.UTF8.GetBytes(SingleFile.Of(Encoding.UTF8.GetString(page), DataFiles.Of(review))))
+            : null;
+    }
+
     /// <summary>Each page of a house's week, with the mark that it bears when it is as it would be made now.</summary>
     private IEnumerable<(string File, string Mark)> Marks(string inputHash)
     {

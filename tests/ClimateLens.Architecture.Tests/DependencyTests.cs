@@ -13,7 +13,7 @@ public sealed class DependencyTests
         ["Logs"] = (["Nursery"], ["CsvHelper", "ExcelDataReader", "Parquet.Net", "System.IO.Hashing"]),
         ["Analysis"] = (["Science", "Nursery"], ["Microsoft.ML", "Microsoft.ML.FastTree", "MathNet.Numerics"]),
         ["Reports"] = (["Science", "Nursery", "Analysis"], ["Markdig", "Plotly.NET", "Plotly.NET.CSharp", "Fluid.Core"]),
-        ["Cli"] = (["Science", "Nursery", "Logs", "Analysis", "Reports"], ["System.CommandLine", "Spectre.Console"]),
+        ["Cli"] = (["Science", "Nursery", "Logs", "Analysis", "Reports"], ["System.CommandLine", "MailKit"]),
     };
 
     private static readonly string[] CodeFolders = ["src", "tests"];

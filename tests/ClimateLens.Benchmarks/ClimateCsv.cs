@@ -29,8 +29,8 @@ internal static class ClimateCsv
         ("globalRadiation", "W/m2", 1, 330, 329, 60),
     ];
 
-    /// <summary>A nursery file of one house that reads <c>exports/*.csv</c>.</summary>
-    public static string NurseryFile()
+    /// <summary>A nursery file of one house that reads <c>exports/*.csv</c>, or of several, each of which reads <c>exports/house-ID.csv</c>.</summary>
+    public static string NurseryFile(int houses = 1)
     {
         var text = new StringBuilder($"""
             [nursery]
@@ -40,22 +40,21 @@ internal static class ClimateCsv
             longitude = -0.6
             elevationM = 18
 
-            [[house]]
-            id = "1"
-            name = "House 1"
-
-            [[export]]
-            name = "climate"
-            house = "1"
-            files = ["exports/*.csv"]
-              [export.time]
-              field = "time"
-              format = "yyyy-MM-dd HH:mm"
 
             """);
-        foreach ((string channel, string unit, _, _, _, _) in Channels)
+        for (int house = 1; house <= houses; house++)
         {
-            text.Append(CultureInfo.InvariantCulture, $"  [[export.column]]\n  field = \"{channel}\"\n  channel = \"{channel}\"\n  unit = \"{unit}\"\n");
+            text.Append(CultureInfo.InvariantCulture, $"[[house]]\nid = \"{house}\"\nname = \"House {house}\"\n\n");
+        }
+
+        for (int house = 1; house <= houses; house++)
+        {
+            string files = houses == 1 ? "exports/*.csv" : string.Create(CultureInfo.InvariantCulture, $"exports/house-{house}.csv");
+            text.Append(CultureInfo.InvariantCulture, $"[[export]]\nname = \"climate\"\nhouse = \"{house}\"\nfiles = [\"{files}\"]\n  [export.time]\n  field = \"time\"\n  format = \"yyyy-MM-dd HH:mm\"\n");
+            foreach ((string channel, string unit, _, _, _, _) in Channels)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"  [[export.column]]\n  field = \"{channel}\"\n  channel = \"{channel}\"\n  unit = \"{unit}\"\n");
+            }
         }
 
         return text.ToString();

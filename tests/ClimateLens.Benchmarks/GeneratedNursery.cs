@@ -51,6 +51,23 @@ internal sealed class GeneratedNursery : IDisposable
     /// <summary>Size of all files of the store. [bytes]</summary>
     public long StoreBytes() => Directory.GetFiles(PathOf("store"), "*", SearchOption.AllDirectories).Sum(file => new FileInfo(file).Length);
 
+    /// <summary><c>generate-houses FOLDER HOUSES WEEKS STEPMINUTES</c>: a nursery of many houses that stays; from Monday 6 January 2025 on.</summary>
+    public static int KeepHouses(string folder, string houses, string weeks, string stepMinutes)
+    {
+        int count = int.Parse(houses, CultureInfo.InvariantCulture), step = int.Parse(stepMinutes, CultureInfo.InvariantCulture);
+        int rows = (int.Parse(weeks, CultureInfo.InvariantCulture) * 7 * 24 * 60 / step) + 1;
+        Directory.CreateDirectory(Path.Combine(folder, "exports"));
+        System.IO.File.WriteAllText(Path.Combine(folder, "nursery.toml"), ClimateCsv.NurseryFile(count));
+        string first = Path.Combine(folder, "exports", "house-1.csv");
+        ClimateCsv.Write(first, Instant.FromUtc(2025, 1, 6, 0, 0), rows, step);
+        for (int house = 2; house <= count; house++)
+        {
+            System.IO.File.Copy(first, Path.Combine(folder, "exports", string.Create(CultureInfo.InvariantCulture, $"house-{house}.csv")), overwrite: true);
+        }
+
+        return 0;
+    }
+
     /// <summary><c>generate FOLDER ROWS STEPMINUTES</c>: a nursery that stays, to look at by hand.</summary>
     public static int Keep(string folder, string rows, string stepMinutes)
     {

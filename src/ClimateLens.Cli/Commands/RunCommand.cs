@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Cli.Mail;
 using ClimateLens.Cli.Output;
 using ClimateLens.Logs;
 using ClimateLens.Nursery;
@@ -8,6 +9,7 @@ using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Reports;
+using MimeKit;
 using NodaTime;
 
 namespace ClimateLens.Cli.Commands;
@@ -31,7 +33,13 @@ internal static class RunCommand
         command.Options.Add(week);
         Option<string?> log = new("--log") { Description = "Put a line of JSON for each page made or failed, and one that sums up the run, behind this file.", HelpName = "FILE" };
         command.Options.Add(jobs);
+        Option<string?> mail = new("--mail")
+        {
+            Description = "Send the newest week of each house that this run made: its first screen, with the page attached. The server comes from the environment (docs/unattended.md).",
+            HelpName = "ADDRESS,…",
+        };
         command.Options.Add(log);
+        command.Options.Add(mail);
         command.Validators.Add(result =>
         {
             if (CommonOptions.Given(result, log, out string? logFile) && logFile!.Trim().Length == 0)
@@ -39,10 +47,19 @@ internal static class RunCommand
                 result.AddError("--log needs a file name.");
             }
 
+            if (CommonOptions.Given(result, mail, out string? addresses) && Postman.Parse(addresses!, out _) is { } mailFault)
+            {
+                result.AddError(mailFault);
+            }
+
             bool ofHouse = CommonOptions.Given(result, house, out _), ofWeek = CommonOptions.Given(result, week, out string? weekText);
             if (ofHouse != ofWeek)
             {
                 result.AddError("--house and --week go together.");
+            }
+            else if (ofHouse && result.GetResult(mail) is not null)
+            {
+                result.AddError("--mail goes with a whole run, not with --house and --week.");
             }
             else if (ofWeek && PeriodOptions.FaultOfWeek("--week", weekText!) is { } fault)
             {
@@ -66,12 +83,12 @@ internal static class RunCommand
             Request request = common.Read(parsed);
             return Guard.Run(request, output, error, messages => parsed.GetValue(house) is { } id && IsoWeek.TryParse(parsed.GetValue(week), out IsoWeek one)
                 ? OneHouseWeek.Run(request, messages, id, one)
-                : Run(request, messages, parsed.GetValue(jobs)), log: parsed.GetValue(log) is { } file ? new RunLog(file) : null);
+                : Run(request, messages, parsed.GetValue(jobs), parsed.GetValue(mail)), log: parsed.GetValue(log) is { } file ? new RunLog(file) : null);
         });
         return command;
     }
 
-    private static CommandResult Run(Request request, Messages messages, int jobs)
+    private static CommandResult Run(Request request, Messages messages, int jobs, string? mail)
     {
         using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
@@ -83,10 +100,22 @@ internal static class RunCommand
             throw new NoDataException("no house has a whole week of readings yet, so there is nothing to review. " + Extents(session));
         }
 
+        int sent = 0;
+        if (mail is not null && Postman.Parse(mail, out IReadOnlyList<MailboxAddress> to) is null)
+        {
+            sent = Outbox.Send(session, to, session.Site.Summaries.Where(s => renewed.Contains(s.Page)), Environment.GetEnvironmentVariable);
+        }
+
         return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets, lines, session.SiteIndex)
         {
             FailedWeeks = [.. failed],
-            Summary = renewed.Count == 0 ? "Nothing new: all pages are as they were." : "",
+            Summary = (renewed.Count, sent) switch
+            {
+                (0, 0) => "Nothing new: all pages are as they were.",
+                (_, 0) => "",
+                (_, 1) => "1 letter was sent.",
+                _ => $"{sent} letters were sent.",
+            },
         };
     }
 

@@ -5,7 +5,7 @@ namespace ClimateLens.Logs.Store;
 /// <summary>Takes the hash of what is written through it, from first to last byte.</summary>
 /// <param name="inner">Where it goes; closed with this.</param>
 /// <param name="closed">Told the number of bytes and their SHA-256 when it is closed.</param>
-internal sealed class HashedWriteStream(Stream inner, Action<long, string> closed) : Stream
+internal sealed class HashedWriteStream(Stream inner, Action<long, string> closed) : WriteOnlyStream
 {
     private const int Buffer = 64 << 10;
 
@@ -15,26 +15,7 @@ internal sealed class HashedWriteStream(Stream inner, Action<long, string> close
     private bool _closed;
 
     /// <inheritdoc/>
-    public override bool CanRead => false;
-
-    /// <inheritdoc/>
-    public override bool CanSeek => false;
-
-    /// <inheritdoc/>
-    public override bool CanWrite => true;
-
-    /// <inheritdoc/>
     public override long Length => _length;
-
-    /// <inheritdoc/>
-    public override long Position
-    {
-        get => _length;
-        set => throw new NotSupportedException();
-    }
-
-    /// <inheritdoc/>
-    public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
 
     /// <inheritdoc/>
     public override void Write(ReadOnlySpan<byte> buffer)
@@ -45,30 +26,7 @@ internal sealed class HashedWriteStream(Stream inner, Action<long, string> close
     }
 
     /// <inheritdoc/>
-    public override Task WriteAsync(byte[] buffer, int offset, int count, CancellationToken cancellationToken)
-    {
-        Write(buffer.AsSpan(offset, count));
-        return Task.CompletedTask;
-    }
-
-    /// <inheritdoc/>
-    public override ValueTask WriteAsync(ReadOnlyMemory<byte> buffer, CancellationToken cancellationToken = default)
-    {
-        Write(buffer.Span);
-        return ValueTask.CompletedTask;
-    }
-
-    /// <inheritdoc/>
     public override void Flush() => _out.Flush();
-
-    /// <inheritdoc/>
-    public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-    /// <inheritdoc/>
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-    /// <inheritdoc/>
-    public override void SetLength(long value) => throw new NotSupportedException();
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)

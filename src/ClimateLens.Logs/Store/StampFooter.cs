@@ -8,30 +8,14 @@ namespace ClimateLens.Logs.Store;
 /// rows that a query asks for. The footer is held back, and each such pair of eight bytes replaced by the right one.
 /// </summary>
 /// <param name="inner">Where it goes; not closed with this.</param>
-internal sealed class StampFooter(Stream inner) : Stream
+internal sealed class StampFooter(Stream inner) : WriteOnlyStream
 {
     private readonly HashSet<long> _stamps = [];
     private readonly MemoryStream _held = new();
     private bool _holding;
 
     /// <inheritdoc/>
-    public override bool CanRead => false;
-
-    /// <inheritdoc/>
-    public override bool CanSeek => false;
-
-    /// <inheritdoc/>
-    public override bool CanWrite => true;
-
-    /// <inheritdoc/>
     public override long Length => inner.Length + _held.Length;
-
-    /// <inheritdoc/>
-    public override long Position
-    {
-        get => inner.Position + _held.Position;
-        set => throw new NotSupportedException();
-    }
 
     /// <summary>Notes the lowest and the highest stamp of a column of a row group. [µs since 1970-01-01T00:00Z]</summary>
     public void Note(long lowest, long highest)
@@ -63,34 +47,8 @@ internal sealed class StampFooter(Stream inner) : Stream
     }
 
     /// <inheritdoc/>
-    public override void Write(byte[] buffer, int offset, int count) => Write(buffer.AsSpan(offset, count));
-
-    /// <inheritdoc/>
     public override void Write(ReadOnlySpan<byte> buffer) => (_holding ? _held : inner).Write(buffer);
 
     /// <inheritdoc/>
-    public override Task WriteAsync(byte[] buffer, int offset, int count, CancellationToken cancellationToken)
-    {
-        Write(buffer.AsSpan(offset, count));
-        return Task.CompletedTask;
-    }
-
-    /// <inheritdoc/>
-    public override ValueTask WriteAsync(ReadOnlyMemory<byte> buffer, CancellationToken cancellationToken = default)
-    {
-        Write(buffer.Span);
-        return ValueTask.CompletedTask;
-    }
-
-    /// <inheritdoc/>
     public override void Flush() => inner.Flush();
-
-    /// <inheritdoc/>
-    public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();
-
-    /// <inheritdoc/>
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-    /// <inheritdoc/>
-    public override void SetLength(long value) => throw new NotSupportedException();
 }

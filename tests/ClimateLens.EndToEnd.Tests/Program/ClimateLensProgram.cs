@@ -10,9 +10,14 @@ internal static class ClimateLensProgram
     public static ProgramRun Run(params string[] args) => RunIn(null, args);
 
     /// <summary>Runs one command line in a working folder.</summary>
-    public static ProgramRun RunIn(string? workingFolder, params string[] args)
+    public static ProgramRun RunIn(string? workingFolder, params string[] args) => End(Start(workingFolder, args), args);
+
+    /// <summary>Runs one command line with environment variables.</summary>
+    public static ProgramRun RunWith(IReadOnlyDictionary<string, string> variables, params string[] args) => End(Start(null, args, variables), args);
+
+    private static ProgramRun End(Process started, string[] args)
     {
-        using Process process = Start(workingFolder, args);
+        using Process process = started;
         Task<string> output = process.StandardOutput.ReadToEndAsync();
         Task<string> error = process.StandardError.ReadToEndAsync();
         if (!process.WaitForExit(TimeSpan.FromMinutes(5)))
@@ -26,7 +31,9 @@ internal static class ClimateLensProgram
     }
 
     /// <summary>Starts the program and leaves it running.</summary>
-    public static Process Start(string? workingFolder, params string[] args)
+    public static Process Start(string? workingFolder, params string[] args) => Start(workingFolder, args, null);
+
+    private static Process Start(string? workingFolder, string[] args, IReadOnlyDictionary<string, string>? variables)
     {
         ProcessStartInfo start = new("dotnet")
         {
@@ -38,6 +45,11 @@ internal static class ClimateLensProgram
         foreach (string arg in args)
         {
             start.ArgumentList.Add(arg);
+        }
+
+        foreach ((string name, string value) in variables ?? new Dictionary<string, string>())
+        {
+            start.Environment[name] = value;
         }
 
         return Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start.");

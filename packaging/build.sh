@@ -1,0 +1,73 @@
+#!/usr/bin/env bash
+# Makes what people install, in artifacts/: the .NET tool, the program with and without the runtime, a Debian package, and the list of
+# what is in it (CycloneDX). The version is that of the git tag: v1.2.3 gives 1.2.3, eleven commits later 1.2.3-11-gabcdef0.
+# Usage: packaging/build.sh [RID]          (usual: linux-x64)
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+rid=${1:-linux-x64} out=$PWD/artifacts project=src/ClimateLens.Cli
+version=$(git describe --tags --match 'v[0-9]*' 2>/dev/null | sed 's/^v//' || true)
+version=${version:-0.1.0-0-g$(git rev-parse --short HEAD)}
+number=${version%%-*}
+common=(-c Release -v quiet --nologo "-p:Version=$version" "-p:AssemblyVersion=$number.0" "-p:FileVersion=$number.0" -p:ContinuousIntegrationBuild=true)
+rm -rf "$out"
+mkdir -p "$out"
+
+dotnet pack "$project" "${common[@]}" -p:PackAsTool=true -p:PublishReadyToRun=false -o "$out"
+dotnet publish "$project" "${common[@]}" --use-current-runtime --no-self-contained -o "$out/program"
+dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:IncludeNativeLibrariesForSelfExtract=true -p:DebugType=none -o "$out/alone"
+
+if dotnet tool install CycloneDX --version 6.3.1 --tool-path "$out/tools" >/dev/null 2>&1; then
+  "$out/tools/dotnet-CycloneDX" "$project/ClimateLens.Cli.csproj" --output "$out" --filename climatelens.cdx.json --output-format Json --exclude-dev --set-name climatelens --set-version "$version" >/dev/null
+  rm -rf "$out/tools"
+else
+  echo "CycloneDX could not be installed: no list of what is in it." >&2
+  exit 1
+fi
+
+# What lies beside the program wherever it is installed: manual, completions, licences, schedules, cluster files.
+share() {
+  local to=$1
+  mkdir -p "$to/man/man1" "$to/bash-completion/completions" "$to/zsh/site-functions" "$to/fish/vendor_completions.d" "$to/powershell" "$to/doc/climatelens"
+  "$out/alone/climatelens" help-files man >"$to/man/man1/climatelens.1"
+  "$out/alone/climatelens" help-files bash >"$to/bash-completion/completions/climatelens"
+  "$out/alone/climatelens" help-files zsh >"$to/zsh/site-functions/_climatelens"
+  "$out/alone/climatelens" help-files fish >"$to/fish/vendor_completions.d/climatelens.fish"
+  "$out/alone/climatelens" help-files powershell >"$to/powershell/climatelens.ps1"
+  cp LICENSE docs/licences.md "$out/climatelens.cdx.json" "$to/doc/climatelens/"
+  cp -r docs/schedules docs/cluster "$to/doc/climatelens/"
+}
+
+name=climatelens-$version-$rid
+mkdir -p "$out/$name/bin"
+cp -r "$out/alone/." "$out/$name/bin/"
+share "$out/$name/share"
+tar -C "$out" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$(git log -1 --format=%ct)" -czf "$out/$name.tar.gz" "$name"
+tar -C "$out" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$(git log -1 --format=%ct)" -czf "$out/climatelens-$version-dotnet.tar.gz" --transform "s,^program,climatelens-$version-dotnet," program
+
+if command -v dpkg-deb >/dev/null && [ "$rid" = linux-x64 ]; then
+  deb=$out/deb
+  mkdir -p "$deb/DEBIAN" "$deb/usr/bin" "$deb/usr/lib/climatelens"
+  cp -r "$out/alone/." "$deb/usr/lib/climatelens/"
+  ln -s ../lib/climatelens/climatelens "$deb/usr/bin/climatelens"
+  share "$deb/usr/share"
+  gzip -9n "$deb/usr/share/man/man1/climatelens.1"
+  cp LICENSE "$deb/usr/share/doc/climatelens/copyright"
+  cat >"$deb/DEBIAN/control" <<CONTROL
+Package: climatelens
+Version: ${version//-/+}
+Architecture: amd64
+Maintainer: The ClimateLens developers <climatelens@example.org>
+Section: science
+Priority: optional
+Depends: libc6, libgcc-s1, libstdc++6
+Description: weekly reports on humidity and disease weather in greenhouses
+ Reads the exports of a greenhouse climate computer with watering and crop
+ records, and writes a page for each house and week: risk hours, how sure they
+ are, which of them the watering caused, and what to change.
+CONTROL
+  SOURCE_DATE_EPOCH=$(git log -1 --format=%ct) dpkg-deb --root-owner-group --build "$deb" "$out/climatelens_${version//-/+}_amd64.deb" >/dev/null
+  rm -rf "$deb"
+fi
+
+rm -rf "$out/program" "$out/alone" "${out:?}/$name"
+ls -l "$out"

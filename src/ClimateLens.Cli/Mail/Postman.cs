@@ -1,0 +1,83 @@
+using ClimateLens.Reports.Formats;
+using MailKit;
+using MailKit.Net.Smtp;
+using MimeKit;
+using MimeKit.Text;
+
+namespace ClimateLens.Cli.Mail;
+
+/// <summary>Sends letters over one connection.</summary>
+internal static class Postman
+{
+    private const int TimeoutMilliseconds = 30_000;
+
+    /// <summary>The addresses of a list; what is none is told.</summary>
+    /// <param name="list">Addresses parted by commas.</param>
+    /// <param name="addresses">They.</param>
+    /// <returns>What is wrong, or null.</returns>
+    public static string? Parse(string list, out IReadOnlyList<MailboxAddress> addresses)
+    {
+        bool read = InternetAddressList.TryParse(list, out InternetAddressList? all);
+        addresses = read ? [.. all!.Mailboxes] : [];
+        return !read || addresses.Count == 0 || addresses.Count != all!.Count || addresses.Any(a => !a.Address.Contains('@', StringComparison.Ordinal)) || list.Any(char.IsControl)
+            ? "--mail takes addresses such as grower@example.org, parted by commas."
+            : null;
+    }
+
+    /// <summary>Sends one letter after the other.</summary>
+    /// <param name="settings">Server and sender.</param>
+    /// <param name="to">Whom to.</param>
+    /// <param name="letters">The letters.</param>
+    /// <param name="sent">Told each letter that the server took.</param>
+    /// <exception cref="MailException">The server cannot be reached, or does not take one; letters before it are sent.</exception>
+    public static void Send(MailSettings settings, IReadOnlyList<MailboxAddress> to, IEnumerable<WeekLetter> letters, Action<WeekLetter> sent)
+    {
+        try
+        {
+            using SmtpClient client = new() { Timeout = TimeoutMilliseconds };
+            client.Connect(settings.Host, settings.Port, settings.Security);
+            if (settings is { User: { } user, Password: { } password })
+            {
+                client.Authenticate(user, password);
+            }
+
+            foreach (WeekLetter letter in letters)
+            {
+                client.Send(Message(settings, to, letter));
+                sent(letter);
+            }
+
+            client.Disconnect(quit: true);
+        }
+        catch (Exception fault) when (fault is IOException or System.Net.Sockets.SocketException or ProtocolException or CommandException or ServiceNotAuthenticatedException or ServiceNotConnectedException
+            or MailKit.Security.SslHandshakeException or MailKit.Security.AuthenticationException or NotSupportedException or TimeoutException or OperationCanceledException or ParseException)
+        {
+            throw new MailException($"{settings}: {Words(fault, settings)}", fault);
+        }
+    }
+
+    /// <summary>The message with both bodies and the page attached.</summary>
+    internal static MimeMessage Message(MailSettings settings, IReadOnlyList<MailboxAddress> to, WeekLetter letter)
+    {
+        MimeMessage message = new() { Subject = letter.Subject };
+        message.From.Add(MailboxAddress.Parse(settings.From));
+        message.To.AddRange(to);
+        MultipartAlternative bodies = [new TextPart(TextFormat.Plain) { Text = letter.PlainBody }, new TextPart(TextFormat.Html) { Text = letter.HtmlBody }];
+        MimePart page = new("text", "html")
+        {
+            Content = new MimeContent(new MemoryStream(letter.Page)),
+            ContentDisposition = new ContentDisposition(ContentDisposition.Attachment),
+            ContentTransferEncoding = ContentEncoding.Base64,
+            FileName = letter.FileName,
+        };
+        page.ContentType.Charset = "utf-8";
+        message.Body = new Multipart("mixed") { bodies, page };
+        return message;
+    }
+
+    private static string Words(Exception fault, MailSettings settings)
+    {
+        string words = fault is MailKit.Security.AuthenticationException ? "the server did not take user and password" : fault.Message.Split('\n')[0].Trim();
+        return settings.Password is { Length: > 3 } secret ? words.Replace(secret, "(password)", StringComparison.Ordinal) : words;
+    }
+}
