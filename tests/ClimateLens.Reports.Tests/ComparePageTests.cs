@@ -11,7 +11,7 @@ public sealed class ComparePageTests
     {
         using TemporaryFolder site = new();
         Review first = SampleReviews.Rich(), second = SampleReviews.Rich(houseId: "2");
-        second = second with { House = second.House with { Name = "<b>Two</b>" }, RiskHours = new Estimate(12, 4, 20), Hours = [.. second.Hours.Select(h => h with { RelativeHumidityPct = h.RelativeHumidityPct - 6 })] };
+        second = second with { House = second.House with { Name = "<b>Two</b>" }, RiskHours = new Estimate(12, 4, 20), Hours = [.. second.Hours.Select((h, i) => h with { RelativeHumidityPct = h.RelativeHumidityPct - 6, Risk = h.Risk is null ? null : i % 9 == 0 })] };
         (string page, var failed) = new SitePublisher(site.Path, new PageOptions(UnitSystem.Us)).PublishComparison(first, second);
         Assert.Empty(failed);
         Assert.Equal(["comparison.json", "differences.csv", "index.html", "nights.csv"], Directory.GetFiles(Path.GetDirectoryName(page)!).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));

@@ -30,7 +30,7 @@ internal static class LateOverheadWatering
         Estimate? avoided = Avoidable.By(evidence, Change.WaterBeforeCutOff);
         string saved = avoided is null ? ""
             : Avoidable.IsWorthwhile(avoided) ? " " + Avoidable.Sentence(Phrase.Of("Finished by the cut-off"), evidence, avoided)
-            : Phrase.Of($" Finishing by the cut-off alone would have changed little ({Say.Number(avoided.Low)} to {Say.Number(avoided.High)} risk hours fewer).");
+            : Phrase.Of($" Finishing by the cut-off alone would have changed little (about {Say.Number(avoided.Value)} risk hours fewer, {Span(avoided)}).");
         return new Candidate(
             Id,
             avoided?.Value ?? Math.Max(risk, 1 + (humid / 2.0)),
@@ -43,6 +43,10 @@ internal static class LateOverheadWatering
         };
     }
 
+    private static string Span(Estimate avoided) => avoided.Low < 0
+        ? Phrase.Of($"from {Say.Number(-avoided.Low)} more to {Say.Number(avoided.High)} fewer")
+        : Phrase.Of($"{Say.Number(avoided.Low)} to {Say.Number(avoided.High)}");
+
     private static string Meaning(Evidence evidence, Watering[] late)
         => late.All(w => w.CutOffByFilm == true) ? Phrase.Of(", too late for leaves to be dry an hour before sunset")
             : late.All(w => w.CutOffByFilm == false) ? Phrase.Of($", less than {Say.Number(Drying(evidence))} hours before sunset")
@@ -52,9 +56,18 @@ internal static class LateOverheadWatering
     {
         OffsetDateTime[] latest = [.. late.Where(w => w.CutOffByFilm == true).Select(w => w.CutOff).OfType<OffsetDateTime>()];
         string dull = late.Any(w => w is { CutOffByFilm: true, CutOff: null }) ? Phrase.Of(" On days as dull as those named below keep water off the leaves altogether.") : "";
-        return latest.Length > 0 ? Phrase.Of($"Finish watering over the leaves by {Say.Clock(latest.MinBy(t => t.TimeOfDay).ToInstant(), evidence.Zone)} in weather like this week's, or move it to the morning.{dull}")
+        return latest.Length > 0 ? By(latest.MinBy(t => t.TimeOfDay), latest.MaxBy(t => t.TimeOfDay), evidence.Zone) + dull
             : dull.Length > 0 ? dull.TrimStart()
             : Phrase.Of($"Finish watering over the leaves at least {Say.Number(Drying(evidence))} hours before sunset, or move it to the morning.");
+    }
+
+    /// <summary>The latest finish; where it lies before noon, the morning is no way out.</summary>
+    private static string By(OffsetDateTime earliest, OffsetDateTime latest, DateTimeZone zone)
+    {
+        string from = Say.Clock(earliest.ToInstant(), zone), to = Say.Clock(latest.ToInstant(), zone);
+        return earliest.Hour >= 12 ? Phrase.Of($"Finish watering over the leaves by {from} in weather like this week's, or move it to the morning.")
+            : from == to ? Phrase.Of($"On days like those below finish watering over the leaves by {from}, or keep it off them.")
+            : Phrase.Of($"On days like those below finish watering over the leaves by {from} to {to}, the duller the earlier, or keep it off them.");
     }
 
     private static string Basis(Evidence evidence, Watering[] late)

@@ -46,15 +46,25 @@ public sealed record ComparedSide(
 /// <param name="Second">Mean of the second.</param>
 /// <param name="Difference">First less second; the range is that of other days that could have come, by blocks of a day.</param>
 /// <param name="SensorError">By how much the difference may be off through both sensors, half-width; null where their accuracy does not carry over.</param>
-/// <param name="Verdict"><c>none</c>: the range holds zero; <c>withinSensors</c>: beyond chance, within what both sensors may be off; <c>beyondSensors</c>: beyond both; <c>notKnown</c>.</param>
+/// <param name="Verdict"><c>none</c>: the range holds zero; <c>withinSensors</c>: beyond chance, within what both sensors may be off; <c>beyondSensors</c>: beyond both; <c>maybeOffset</c>: beyond both, and the sensors part on nights alike by as much; <c>notKnown</c>.</param>
 public sealed record MeanDifference(string Name, double First, double Second, Estimate Difference, double? SensorError, string Verdict);
 
 /// <summary>Risk hours of the first less those of the second.</summary>
-/// <param name="Difference">Difference of the totals.</param>
+/// <param name="Difference">Difference over the hours in which both are known.</param>
 /// <param name="ByChance">Its range by days that could have come otherwise: blocks of a day.</param>
 /// <param name="BySensors">Its range by the errors of both reviews, taken as unrelated.</param>
 /// <param name="Verdict">As of <see cref="MeanDifference"/>.</param>
-public sealed record RiskDifference(double Difference, Estimate ByChance, Estimate BySensors, string Verdict);
+public sealed record RiskDifference(double Difference, Estimate ByChance, Estimate BySensors, string Verdict)
+{
+    /// <summary>Hours in which the risk of both is known; only these count.</summary>
+    public int Hours { get; init; }
+
+    /// <summary>Risk hours of the first in them.</summary>
+    public int First { get; init; }
+
+    /// <summary>Of the second.</summary>
+    public int Second { get; init; }
+}
 
 /// <summary>How two sensors of a kind read on nights in which both houses were about as warm and no leaves were watered.</summary>
 /// <param name="Channel"><c>airTemperature</c> or <c>relativeHumidity</c>.</param>
@@ -66,11 +76,18 @@ public sealed record SensorMatch(string Channel, int Nights, Estimate? Offset, d
 
 /// <summary>A night of both sides.</summary>
 /// <param name="Evening">Local date on which it begins, on the first side.</param>
-/// <param name="FirstRiskHours">Risk hours of the first.</param>
+/// <param name="FirstRiskHours">Risk hours of the first in the hours known of both; null where these are less than half of the night.</param>
 /// <param name="SecondRiskHours">Of the second.</param>
 /// <param name="FirstHumidityPct">Mean relative humidity; null where not known. [%]</param>
 /// <param name="SecondHumidityPct">Of the second. [%]</param>
 /// <param name="FirstLeastMarginK">Least dew-point margin. [K]</param>
 /// <param name="SecondLeastMarginK">Of the second. [K]</param>
 public sealed record NightPair(
-    LocalDate Evening, int FirstRiskHours, int SecondRiskHours, double? FirstHumidityPct, double? SecondHumidityPct, double? FirstLeastMarginK, double? SecondLeastMarginK);
+    LocalDate Evening, int? FirstRiskHours, int? SecondRiskHours, double? FirstHumidityPct, double? SecondHumidityPct, double? FirstLeastMarginK, double? SecondLeastMarginK)
+{
+    /// <summary>Hours of the night.</summary>
+    public int Hours { get; init; }
+
+    /// <summary>Those of them in which the risk of both is known.</summary>
+    public int CommonHours { get; init; }
+}

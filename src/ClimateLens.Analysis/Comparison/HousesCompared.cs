@@ -42,14 +42,15 @@ public static class HousesCompared
                 Difference("dewPointMarginK", first, second, h => h.DewPointMarginK),
             }.OfType<MeanDifference>(),
         ];
+        SensorMatch[] sensors = [.. Sensors(first, second, differences)];
         return new ComparisonReport(
             Side(first),
             Side(second),
             first.Period.From == second.Period.From,
             Pairs(first, second, h => h.RelativeHumidityPct).Count(),
-            differences,
-            Risk(first, second),
-            [.. Sensors(first, second, differences)],
+            [.. differences.Select(d => WithOffsets(d, sensors))],
+            Risk(first, second, first.Period.From == second.Period.From ? sensors : []),
+            [.. sensors],
             [.. Nights(first, second)],
             [.. first.Hours.Zip(second.Hours, (a, b) => a.RelativeHumidityPct - b.RelativeHumidityPct)]);
     }
@@ -130,22 +131,43 @@ public static class HousesCompared
             : sensors is not double joint ? "notKnown"
             : Math.Abs(difference.Value) <= joint ? "withinSensors" : "beyondSensors";
 
-    private static RiskDifference? Risk(Review first, Review second)
+    private static RiskDifference? Risk(Review first, Review second, IReadOnlyList<SensorMatch> sensors)
     {
         if (first.RiskHours is not { } a || second.RiskHours is not { } b)
         {
             return null;
         }
 
-        double[] days = [.. Enumerable.Range(0, first.Hours.Length).GroupBy(i => first.Hours[i].Start.Date).Select(day => (double)day.Sum(i => Hour(first.Hours[i]) - Hour(second.Hours[i])))];
+        int[] common = [.. Enumerable.Range(0, first.Hours.Length).Where(i => first.Hours[i].Risk is not null && second.Hours[i].Risk is not null)];
+        if (common.Length == 0)
+        {
+            return null;
+        }
+
+        double[] days = [.. common.GroupBy(i => first.Hours[i].Start.Date).Select(day => (double)day.Sum(i => Hour(first.Hours[i]) - Hour(second.Hours[i])))];
         Interval chance = MovingBlockBootstrap.MeanRange(days, Draws, Seed);
-        double difference = a.Value - b.Value;
+        int one = common.Sum(i => Hour(first.Hours[i])), other = common.Sum(i => Hour(second.Hours[i]));
+        double difference = one - other;
         Estimate byChance = double.IsNaN(chance.Low) ? new Estimate(difference, difference, difference)
             : new Estimate(difference, Math.Min(difference, chance.Low * days.Length), Math.Max(difference, chance.High * days.Length));
         double down = Together(a.Value - a.Low, b.High - b.Value), up = Together(a.High - a.Value, b.Value - b.Low);
         Estimate bySensors = new(difference, difference - down, difference + up);
         string verdict = Verdict(byChance, difference > 0 ? down : up);
-        return new RiskDifference(difference, byChance, bySensors, verdict);
+        bool offset = verdict == BeyondSensors && sensors.Any(s => IsOff(s));
+        return new RiskDifference(difference, byChance, bySensors, offset ? MaybeOffset : verdict) { Hours = common.Length, First = one, Second = other };
+    }
+
+    private const string BeyondSensors = "beyondSensors", MaybeOffset = "maybeOffset";
+
+    /// <summary>Whether two sensors part on nights alike by more than they may.</summary>
+    private static bool IsOff(SensorMatch match) => match.Offset is { } offset && Math.Abs(offset.Value) > match.JointAccuracy;
+
+    /// <summary>A difference that an offset between the sensors could make by itself: what is left of it after the offset is no more than two such sensors may part by.</summary>
+    private static MeanDifference WithOffsets(MeanDifference d, IReadOnlyList<SensorMatch> sensors)
+    {
+        string channel = d.Name == "airTemperatureC" ? "airTemperature" : "relativeHumidity";
+        return d.Verdict == BeyondSensors && sensors.FirstOrDefault(s => s.Channel == channel) is { } match && IsOff(match) && Math.Abs(match.Corrected ?? double.PositiveInfinity) <= match.JointAccuracy
+            ? d with { Verdict = MaybeOffset } : d;
     }
 
     private static int Hour(ReviewHour hour) => hour.Risk == true ? 1 : 0;
@@ -187,12 +209,17 @@ public static class HousesCompared
     private static LocalDate Evening(ReviewHour hour) => hour.Start.Hour < 12 ? hour.Start.Date.PlusDays(-1) : hour.Start.Date;
 
     private static IEnumerable<NightPair> Nights(Review first, Review second)
-        => Enumerable.Range(0, first.Hours.Length).Where(i => first.Hours[i].Night).GroupBy(i => Evening(first.Hours[i])).Select(night => new NightPair(
-            night.Key,
-            night.Sum(i => Hour(first.Hours[i])),
-            night.Sum(i => Hour(second.Hours[i])),
-            night.Average(i => first.Hours[i].RelativeHumidityPct),
-            night.Average(i => second.Hours[i].RelativeHumidityPct),
-            night.Min(i => first.Hours[i].DewPointMarginK),
-            night.Min(i => second.Hours[i].DewPointMarginK)));
+        => Enumerable.Range(0, first.Hours.Length).Where(i => first.Hours[i].Night).GroupBy(i => Evening(first.Hours[i])).Select(night =>
+        {
+            int[] hours = [.. night], common = [.. hours.Where(i => first.Hours[i].Risk is not null && second.Hours[i].Risk is not null)];
+            bool told = 2 * common.Length >= hours.Length;
+            return new NightPair(
+                night.Key,
+                told ? common.Sum(i => Hour(first.Hours[i])) : null,
+                told ? common.Sum(i => Hour(second.Hours[i])) : null,
+                common.Select(i => first.Hours[i].RelativeHumidityPct).Average(),
+                common.Select(i => second.Hours[i].RelativeHumidityPct).Average(),
+                common.Select(i => first.Hours[i].DewPointMarginK).Min(),
+                common.Select(i => second.Hours[i].DewPointMarginK).Min()) { Hours = hours.Length, CommonHours = common.Length };
+        });
 }

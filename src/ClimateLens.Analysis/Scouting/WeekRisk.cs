@@ -10,7 +10,10 @@ namespace ClimateLens.Analysis.Scouting;
 /// <remarks><b>Error:</b> that of the week's own page; the number parts from the page's by some hours (test).</remarks>
 internal static class WeekRisk
 {
-    /// <summary>The first of the draws; an odd number, so that an hour is one in more or in less than half of them. Choice of this project.</summary>
+    /// <summary>
+    /// None at fault, and the first dozen draws with their opposites, so that so few lean to no side; an odd number, so that an hour is one in more or in less than
+    /// half of them. Choice of this project.
+    /// </summary>
     public const int Draws = 25;
 
     private static readonly WorkedOutOnce<int?> Known = new(WorkOut);
@@ -34,7 +37,8 @@ internal static class WeekRisk
         double[] none = new double[hours.Count];
         for (int draw = 0; draw < Draws; draw++)
         {
-            foliage.UnderErrors(draws.At(draw), 0, none);
+            FoliageErrors errors = draw == 0 ? new FoliageErrors() : draw % 2 == 1 ? draws.At(draw / 2) : draws.At((draw / 2) - 1).Opposite();
+            foliage.UnderErrors(errors, 0, none);
             for (int h = 0; h < drawsWithRisk.Length; h++)
             {
                 drawsWithRisk[h] += foliage.Risk[h] ? 1 : 0;

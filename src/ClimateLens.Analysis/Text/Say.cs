@@ -9,11 +9,11 @@ namespace ClimateLens.Analysis.Text;
 internal static class Say
 {
     /// <summary>A number as it stands.</summary>
-    public static string Number(double value) => Language.Current.Number(value.ToString("0.######", CultureInfo.InvariantCulture));
+    public static string Number(double value) => Language.Current.Number(value.ToString("0.######", CultureInfo.InvariantCulture)).Replace('-', '\u2212');
 
     /// <summary>A number with fixed decimals.</summary>
     public static string Number(double value, int decimals)
-        => Language.Current.Number(Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        => Language.Current.Number(Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)).Replace('-', '\u2212');
 
     /// <summary>"1 step", "2 steps".</summary>
     public static string Count(int count, string noun)

@@ -43,4 +43,22 @@ internal readonly record struct FoliageErrors()
 
     /// <summary>Factor on the water that leaves hold. [1]</summary>
     public double FilmFactor { get; init; } = 1;
+
+    /// <summary>The opposite errors: a draw and its opposite together lean to neither side.</summary>
+    public FoliageErrors Opposite() => new()
+    {
+        TemperatureK = -TemperatureK,
+        HumidityPct = -HumidityPct,
+        CanopySensorK = -CanopySensorK,
+        CanopySensorPct = -CanopySensorPct,
+        LeafSensorK = -LeafSensorK,
+        LeafOffsetK = -LeafOffsetK,
+        LeafBalanceK = -LeafBalanceK,
+        CanopyTemperatureScore = -CanopyTemperatureScore,
+        CanopyHumidityScore = -CanopyHumidityScore,
+        CoverQuantile = 1 - CoverQuantile,
+        AirSpeedFactor = 1 / AirSpeedFactor,
+        LightFactor = 2 - LightFactor,
+        FilmFactor = 1 / FilmFactor,
+    };
 }

@@ -12,7 +12,7 @@ namespace ClimateLens.Nursery.Languages;
 public sealed class Language
 {
     private static readonly AsyncLocal<Language?> Ambient = new();
-    private static readonly Lazy<Language> Spanish = new(() => new Language("es", ',', "\u00A0", Read("es"))), Dutch = new(() => new Language("nl", ',', ".", Read("nl")));
+    private static readonly Lazy<Language> Spanish = new(() => new Language("es", ',', "\u00A0", Read("es"))), SpanishOfAmerica = new(() => new Language("es-US", '.', ",", Read("es"))), Dutch = new(() => new Language("nl", ',', ".", Read("nl")));
     private readonly FrozenDictionary<string, string> _words;
 
     /// <summary>A language with words of its own; for tests and for those who add one.</summary>
@@ -32,7 +32,7 @@ public sealed class Language
     public static Language English { get; } = new("en", '.', ",", []);
 
     /// <summary>The codes of all languages, English first.</summary>
-    public static IReadOnlyList<string> Codes { get; } = ["en", "es", "nl"];
+    public static IReadOnlyList<string> Codes { get; } = ["en", "es", "es-US", "nl"];
 
     /// <summary>The language that text made now is in; English unless <see cref="Use"/> says otherwise.</summary>
     public static Language Current => Ambient.Value ?? English;
@@ -55,7 +55,7 @@ public sealed class Language
     /// <summary>The language of a code.</summary>
     public static bool TryGet(string code, [NotNullWhen(true)] out Language? language)
     {
-        language = code switch { "en" => English, "es" => Spanish.Value, "nl" => Dutch.Value, _ => null };
+        language = code switch { "en" => English, "es" => Spanish.Value, "es-US" => SpanishOfAmerica.Value, "nl" => Dutch.Value, _ => null };
         return language is not null;
     }
 

@@ -87,5 +87,5 @@ internal static class BalanceMarkup
         body.Line($"<p>Learned response, without physics ({kind}), on the same days held out: skill {DisplayUnits.Number(before, 2)} over the day before and {DisplayUnits.Number(mean, 2)} over the mean day.{better}{effect}</p>");
     }
 
-    private static string Plain(double value) => double.IsNaN(value) ? DisplayUnits.NotKnown : value.ToString("0.###", CultureInfo.InvariantCulture);
+    private static string Plain(double value) => double.IsNaN(value) ? DisplayUnits.NotKnown : Language.Current.Number(value.ToString("0.###", CultureInfo.InvariantCulture));
 }

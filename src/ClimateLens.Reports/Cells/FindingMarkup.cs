@@ -61,7 +61,7 @@ internal static class FindingMarkup
         string title = finding.Title.Length > 0 ? finding.Title : finding.Text;
         return finding.RiskHoursAvoided is not { } saved
             ? HtmlBuilder.Of($"<b>{title}</b>")
-            : HtmlBuilder.Of($"<b>{title}</b> <span class=\"saves\">−{DisplayUnits.Number(saved.Value, 0)}\u00A0h</span> <span class=\"range\">({Words.Range(saved)})<span class=\"vh\"> risk hours that this would have saved</span></span>");
+            : HtmlBuilder.Of($"<b>{title}</b> <span class=\"saves\">saves {DisplayUnits.Number(saved.Value, 0)}\u00A0h</span> <span class=\"range\">({Words.Range(saved)})</span>");
     }
 
     private static void Labelled(HtmlBuilder list, string label, string style, string text)

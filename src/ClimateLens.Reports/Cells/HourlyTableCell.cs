@@ -51,7 +51,7 @@ public sealed class HourlyTableCell : IReportCell
     {
         string[] names =
         [
-            Phrase.Of("Hour"), Phrase.Of($"Air {units.TemperatureSymbol}"), Phrase.Of("RH %"), Phrase.Of("VPD kPa"), Phrase.Of($"Dew point {units.TemperatureSymbol}"), Phrase.Of($"Leaf {units.TemperatureSymbol}"),
+            Phrase.Of("Hour"), Phrase.Of($"Air {units.TemperatureSymbol}"), Phrase.Of("RH %"), Phrase.Of("VPD kPa"), Phrase.Of($"Dew point {units.TemperatureSymbol}"), Phrase.Of($"Leaf {units.TemperatureSymbol}"), Phrase.Of($"Dew point among leaves {units.TemperatureSymbol}"),
             Phrase.Of($"Margin {units.DifferenceSymbol}"), Phrase.Of("Water in air g/m³"), Phrase.Of("Leaves wet"), Phrase.Of("Risk %"),
         ];
         body.Add($"<thead><tr>");
@@ -71,6 +71,7 @@ public sealed class HourlyTableCell : IReportCell
         Number(body, hour.VpdKPa, 2);
         Number(body, units.TemperatureNumber(hour.DewPointC), 1);
         Number(body, units.TemperatureNumber(hour.LeafTemperatureC), 1);
+        Number(body, units.TemperatureNumber(hour.LeafAirDewPointC), 1);
         Number(body, units.DifferenceNumber(hour.DewPointMarginK), 1);
         Number(body, hour.AbsoluteHumidityGm3, 1);
         body.Add($"<td>{hour.Wet switch { true => Phrase.Of("yes"), false => Phrase.Of("no"), null => "" }}</td>");

@@ -73,6 +73,12 @@ public sealed class RiskCalendarCell : IReportCell
         int night = review.Hours.Count(h => h is { Risk: true, Night: true });
         string atNight = night == all ? Phrase.Of("all of them") : Phrase.Of($"{night} of them");
         CalendarDay worst = grid.Days.MaxBy(d => d.Hours.Values.Count(h => h.Risk == true))!;
+        int[] byDay = [.. grid.Days.Select(d => d.Hours.Values.Count(h => h.Risk == true)).OrderDescending()];
+        if (byDay[0] < 3 || (byDay.Length > 1 && byDay[0] == byDay[1]))
+        {
+            return Phrase.Of($"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {atNight} at night.{unknown}");
+        }
+
         return Phrase.Of($"{Words.Count(all, "hour was", "hours were")} more likely than not risk hours, {atNight} at night; "
             + $"most fell on {LocalTimes.Day(worst.Date)} ({worst.Hours.Values.Count(h => h.Risk == true)}).{unknown}");
     }
@@ -116,11 +122,14 @@ public sealed class RiskCalendarCell : IReportCell
         RiskLevel level = RiskLevels.Of(hour);
         ImmutableArray<Watering> here = [.. waterings[hour.Start.ToInstant()]];
         string night = $"{(hour.Night ? " n" : "")}{(hour.Wet == true ? " w" : "")}";
-        string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Words.Share(hour.RiskProbability)})";
+        string probability = level == RiskLevel.Unknown || hour.RiskProbability is null ? "" : $" ({Share(hour.RiskProbability.Value)})";
         string words = $"{RiskLevels.Words(level)}{probability}{(hour.Night ? Phrase.Of(", night") : "")}{WateringWords(here)}{(hour.Wet == true ? Phrase.Of(", leaves wet") : "")}";
         return HtmlBuilder.Of(
             $"<td class=\"{RiskLevels.Class(level)}{night}\" title=\"{LocalTimes.Moment(hour.Start)}: {words}\"><span aria-hidden=\"true\">{RiskLevels.Mark(level)}{CalendarLegend.Drops(here)}</span><span class=\"vh\">{words}</span></td>");
     }
+
+    /// <summary>Rounded down, so that a share never says more than the class beside it.</summary>
+    private static string Share(double probability) => probability is > 0 and < 0.01 ? "<\u20091\u00A0%" : $"{DisplayUnits.Number(Math.Floor(100 * probability), 0)}\u00A0%";
 
     private static Html NoSuchHour(CalendarColumn column)
     {

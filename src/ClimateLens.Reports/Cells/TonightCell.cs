@@ -37,7 +37,11 @@ public sealed class TonightCell : IReportCell
             ? Phrase.Of($"From {LocalTimes.Moment(outlook.Sunset)} to sunrise at {LocalTimes.Clock(outlook.Sunrise)}: about {DisplayUnits.Number(hours.Value, 0)} risk hours ({Words.Range(hours)}). On {score.Nights} past nights, each foretold from those before it, this was off by {DisplayUnits.Number(score.MeanMissHours, 1)} hours on the mean{Skill(score)}.")
             : context.WhyNotKnown("outlook.riskHours", Phrase.Of("The risk hours of that night are not foretold."));
         HtmlBuilder body = new();
-        body.Line($"<p>{Finish(outlook)}</p>");
+        if (context.Review.Waterings is not { Length: > 0 } waterings || waterings.Any(w => w.WetsLeaves != false))
+        {
+            body.Line($"<p>{Finish(outlook)}</p>"); // a house that never waters over the leaves has no use for it
+        }
+
         return new CellContent(risk, body.ToHtml(), Method);
     }
 

@@ -49,7 +49,7 @@ public sealed class WeekInBriefCell : IReportCell
             { LeafWettings: > 0 and { } all, LateLeafWettings: > 0 and { } n } => Phrase.Of($", and {n} of {Words.Count(all, "watering", "waterings")} over the leaves ended too late for them to dry by sunset"),
             { LeafWettings: 1, UnjudgedWaterings: 0 } => Phrase.Of(", and the one watering over the leaves ended in time"),
             { LeafWettings: > 1 and { } all, UnjudgedWaterings: 0 } => Phrase.Of($", and all {all} waterings over the leaves ended in time"),
-            { LongestRun: { } run } => Phrase.Of($", {Words.Count(run.Hours, "hour", "hours")} of them in a row from {LocalTimes.Moment(run.Start)}"),
+            { LongestRun: { Hours: >= 3 } run } => Phrase.Of($", {Words.Count(run.Hours, "hour", "hours")} of them in a row from {LocalTimes.Moment(run.Start)}"),
             _ => "",
         };
         string wet = context.Facts.WetHours == 0 ? "" : Phrase.Of($", leaves were wet in {context.Facts.WetHours}");

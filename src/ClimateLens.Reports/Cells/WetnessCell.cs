@@ -51,7 +51,7 @@ public sealed class WetnessCell : IReportCell
     {
         int unsure = review.Hours.Count(h => h.WetUnsure), unknown = review.Hours.Count(h => h.Wet is null);
         string wet = facts.WetHours == 0 ? Phrase.Of("By the film model leaves stayed dry") : Phrase.Of($"By the film model leaves were wet in {Words.Count(facts.WetHours, "hour", "hours")}");
-        string parted = unsure == 0 ? Phrase.Of("; the other ways to tell agree.") : Phrase.Of($"; in {Words.Count(unsure, "hour", "hours")} other ways to tell say otherwise, and these count as unsure.");
+        string parted = unsure == 0 ? Phrase.Of("; the other ways to tell agree.") : Phrase.Of($"; in {Words.Count(unsure, "hour", "hours")} other ways to tell say otherwise, which is marked; the risk hours follow the film model.");
         return wet + parted + (unknown == 0 ? "" : Phrase.Of($" In {Words.Count(unknown, "hour", "hours")} it is not known."));
     }
 

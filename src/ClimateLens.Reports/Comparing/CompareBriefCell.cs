@@ -52,10 +52,11 @@ public sealed class CompareBriefCell : ICompareCell
         string verdict = risk.Verdict switch
         {
             "beyondSensors" => Phrase.Of("That is beyond chance and beyond what the errors of both reviews explain."),
+            "maybeOffset" => Phrase.Of("That is beyond chance, but their sensors part by too much on nights alike: hang both side by side before you believe it."),
             "withinSensors" => Phrase.Of("That is beyond chance, but the errors of both reviews could explain it."),
             "none" => Phrase.Of("With other days alike it could have come out the other way: no difference is shown."),
             _ => Phrase.Of("There are too few days to tell it from chance."),
         };
-        return Phrase.Of($"{worse} had {DisplayUnits.Number(Math.Abs(risk.Difference), 0)} risk hours more than {better}. {verdict}{weather}");
+        return Phrase.Of($"{worse} had {DisplayUnits.Number(Math.Abs(risk.Difference), 0)} risk hours more than {better} in the {risk.Hours} hours known of both. {verdict}{weather}");
     }
 }

@@ -47,10 +47,11 @@ internal static class CompareWords
     {
         "none" => Phrase.Of("no difference beyond chance"),
         "withinSensors" => Phrase.Of("beyond chance, but two such sensors may part by as much"),
+        "maybeOffset" => Phrase.Of("beyond chance, but an offset between the sensors could make it"),
         "beyondSensors" => Phrase.Of("beyond chance and beyond what both sensors may be off"),
         _ => DisplayUnits.NotKnown,
     };
 
     /// <summary>A number with its sign.</summary>
-    public static string Signed(double value, int decimals) => Math.Round(value, decimals) == 0 ? "0" : (value > 0 ? "+" : "") + value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Replace('-', '\u2212');
+    public static string Signed(double value, int decimals) => Math.Round(value, decimals) == 0 ? "0" : (value > 0 ? "+" : "") + Language.Current.Number(value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)).Replace('-', '\u2212');
 }

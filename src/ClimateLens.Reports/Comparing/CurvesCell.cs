@@ -22,7 +22,7 @@ public sealed class CurvesCell : ICompareCell
     public CellContent Render(CompareContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        int[] first = Sums(context.First), second = Sums(context.Second);
+        int[] first = Sums(context.First, context.Second), second = Sums(context.Second, context.First);
         int most = Math.Max(1, Math.Max(first[^1], second[^1]));
         string at = Half(context.First, first), other = Half(context.Second, second);
         HtmlBuilder svg = new();
@@ -40,13 +40,13 @@ public sealed class CurvesCell : ICompareCell
         Line(svg, first, most, "one", context.FirstName, first[^1] >= second[^1] ? -4 : 12);
         Line(svg, second, most, "two", context.SecondName, first[^1] >= second[^1] ? 12 : -4);
         svg.Line($"</svg></figure>");
-        return new CellContent(Phrase.Of($"{context.FirstName} came to {Words.Count(first[^1], "risk hour", "risk hours")}{at}, {context.SecondName} to {second[^1]}{other}."), svg.ToHtml(), Phrase.Of("Hours more likely than not at risk, added up in the order of time; days of the month below."));
+        return new CellContent(Phrase.Of($"{context.FirstName} came to {Words.Count(first[^1], "risk hour", "risk hours")}{at}, {context.SecondName} to {second[^1]}{other}."), svg.ToHtml(), Phrase.Of("Hours more likely than not at risk, added up in the order of time over the hours known of both; days of the month below."));
     }
 
-    private static int[] Sums(Review review)
+    private static int[] Sums(Review review, Review other)
     {
         int sum = 0;
-        return [.. review.Hours.Select(h => sum += h.Risk == true ? 1 : 0)];
+        return [.. review.Hours.Select((h, i) => sum += h.Risk == true && other.Hours[i].Risk is not null ? 1 : 0)];
     }
 
     private static string Half(Review review, int[] sums)
@@ -55,7 +55,7 @@ public sealed class CurvesCell : ICompareCell
     private static void Line(HtmlBuilder svg, int[] sums, int most, string name, string label, int shift)
     {
         string points = string.Join(' ', sums.Select((s, i) => $"{Plain(X(i, sums.Length))},{Plain(Y(s, most))}"));
-        svg.Line($"<polyline class=\"{name}\" points=\"{points}\"></polyline><text x=\"{Plain(Width - Right + 6)}\" y=\"{Plain(Math.Clamp(Y(sums[^1], most) + shift, 10, Height - 4))}\">{Short(label)} {sums[^1]}</text>");
+        svg.Line($"<polyline class=\"{name}\" points=\"{points}\"></polyline><text x=\"{Plain(Width - Right + 6)}\" y=\"{Plain(Math.Clamp(Y(sums[^1], most) + shift, 10, Height - 4))}\">{Short(label)}: {sums[^1]}</text>");
     }
 
     private static string Short(string label) => label.Length <= 14 ? label : label[..13] + "…";

@@ -49,6 +49,7 @@ public sealed class DifferenceMapCell : ICompareCell
         }
 
         body.Line($"</tbody></table></div>");
+        body.Line($"<p class=\"note\">Colours change at 2, 6 and 12 points: blue where the first was drier, orange where it was damper.</p>");
         var byHour = context.First.Hours.Select((h, i) => (h.Start.Hour, D: differences[i])).Where(p => p.D is not null).GroupBy(p => p.Hour).Select(g => (Hour: g.Key, Mean: g.Average(p => p.D!.Value))).ToArray();
         var most = byHour.MaxBy(h => Math.Abs(h.Mean));
         return new CellContent(
@@ -58,10 +59,12 @@ public sealed class DifferenceMapCell : ICompareCell
     private static string Class(double? difference) => difference switch
     {
         null => "dn",
+        <= -12 => "d-3",
         <= -6 => "d-2",
         <= -2 => "d-1",
         < 2 => "d0",
         < 6 => "d1",
-        _ => "d2",
+        < 12 => "d2",
+        _ => "d3",
     };
 }

@@ -37,7 +37,7 @@ public sealed class DifferencesCell : ICompareCell
 
         if (context.Report.RiskHours is { } risk)
         {
-            body.Line($"<tr><th scope=\"row\">Risk hours</th><td>{DisplayUnits.Number(context.Report.First.RiskHours?.Value, 0)}</td><td>{DisplayUnits.Number(context.Report.Second.RiskHours?.Value, 0)}</td><td>{CompareWords.Signed(risk.Difference, 0)} ({CompareWords.Signed(risk.ByChance.Low, 0)} to {CompareWords.Signed(risk.ByChance.High, 0)})</td><td>{CompareWords.Signed(risk.BySensors.Low, 0)} to {CompareWords.Signed(risk.BySensors.High, 0)}</td><td>{CompareWords.Verdict(risk.Verdict)}</td></tr>");
+            body.Line($"<tr><th scope=\"row\">Risk hours in {risk.Hours} hours known of both</th><td>{risk.First}</td><td>{risk.Second}</td><td>{CompareWords.Signed(risk.Difference, 0)} ({CompareWords.Signed(risk.ByChance.Low, 0)} to {CompareWords.Signed(risk.ByChance.High, 0)})</td><td>{CompareWords.Signed(risk.BySensors.Low, 0)} to {CompareWords.Signed(risk.BySensors.High, 0)}</td><td>{CompareWords.Verdict(risk.Verdict)}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");

@@ -28,14 +28,25 @@ public sealed class NightsCell : ICompareCell
         }
 
         HtmlBuilder body = new();
-        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Nights, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Nights: {Html.Name(context.FirstName)}, then {Html.Name(context.SecondName)}</caption><thead><tr><th scope=\"col\">Evening of</th><th scope=\"col\">Risk hours</th><th scope=\"col\">Mean RH</th><th scope=\"col\">Least margin</th></tr></thead><tbody>");
+        body.Line($"<div class=\"scroll\" role=\"region\" aria-label=\"Nights, scrolls sideways\" tabindex=\"0\"><table class=\"data\"><caption>Nights, over the hours known of both</caption><thead><tr><td rowspan=\"2\"></td><th scope=\"colgroup\" colspan=\"2\">Risk hours</th><th scope=\"colgroup\" colspan=\"2\">Mean RH</th><th scope=\"colgroup\" colspan=\"2\">Least margin</th><th scope=\"col\" rowspan=\"2\">Hours known of both</th></tr>");
+        body.Add($"<tr>");
+        for (int i = 0; i < 3; i++)
+        {
+            body.Add($"<th scope=\"col\">{Html.Name(context.FirstName)}</th><th scope=\"col\">{Html.Name(context.SecondName)}</th>");
+        }
+
+        body.Line($"</tr></thead><tbody>");
         foreach (NightPair n in context.Report.Nights)
         {
-            body.Line($"<tr><th scope=\"row\">{LocalTimes.Day(n.Evening)}</th><td>{n.FirstRiskHours}, {n.SecondRiskHours}</td><td>{DisplayUnits.Number(n.FirstHumidityPct, 0)}, {DisplayUnits.Number(n.SecondHumidityPct, 0)} %</td><td>{context.Units.Difference(n.FirstLeastMarginK)}, {context.Units.Difference(n.SecondLeastMarginK)}</td></tr>");
+            body.Add($"<tr><th scope=\"row\">{LocalTimes.Day(n.Evening)}</th><td>{Hours(n.FirstRiskHours)}</td><td>{Hours(n.SecondRiskHours)}</td><td>{DisplayUnits.Humidity(n.FirstHumidityPct)}</td><td>{DisplayUnits.Humidity(n.SecondHumidityPct)}</td>");
+            body.Line($"<td>{context.Units.Difference(n.FirstLeastMarginK)}</td><td>{context.Units.Difference(n.SecondLeastMarginK)}</td><td>{n.CommonHours} of {n.Hours}</td></tr>");
         }
 
         body.Line($"</tbody></table></div>");
-        int first = context.Report.Nights.Count(n => n.FirstRiskHours > n.SecondRiskHours), second = context.Report.Nights.Count(n => n.SecondRiskHours > n.FirstRiskHours);
-        return new CellContent(Phrase.Of($"Of {Words.Count(context.Report.Nights.Length, "night", "nights")}, {first} had more risk hours in {context.FirstName} and {second} in {context.SecondName}."), body.ToHtml());
+        NightPair[] told = [.. context.Report.Nights.Where(n => n is { FirstRiskHours: not null, SecondRiskHours: not null })];
+        int first = told.Count(n => n.FirstRiskHours > n.SecondRiskHours), second = told.Count(n => n.SecondRiskHours > n.FirstRiskHours);
+        return new CellContent(Phrase.Of($"Of {Words.Count(told.Length, "night", "nights")} of which both tell half the hours or more, {first} had more risk hours in {context.FirstName} and {second} in {context.SecondName}."), body.ToHtml());
     }
+
+    private static string Hours(int? hours) => hours is { } known ? Words.Whole(known) : DisplayUnits.NotKnown;
 }

@@ -37,6 +37,7 @@ public sealed class SensorMatchCell : ICompareCell
         }
 
         body.Line($"</tbody></table></div>");
+        body.Line($"<p>{Canopy(context)}</p>");
         return new CellContent(Sentence(context.Report), body.ToHtml(),
             Phrase.Of("Nights alike: hours of night in which the air of both is within 1 K and no leaves were watered for 12 hours, three hours or more of a night. The offset holds what the sensors and what the houses differ by on such nights; hang both sensors side by side for a night to part the two."));
     }
@@ -48,4 +49,18 @@ public sealed class SensorMatchCell : ICompareCell
             : parted.Length == 0 ? Phrase.Of("On nights alike they part by no more than two such sensors may.")
             : Phrase.Of($"On nights alike {Words.List([.. parted.Select(s => CompareWords.Lower(PlainNames.Of(s.Channel)))])} {(parted.Length == 1 ? Phrase.Of("parts") : Phrase.Of("part"))} by more than two such sensors may: the houses differ even then, or a sensor is off.");
     }
+
+    /// <summary>Whose air among the leaves is measured: what is assumed of it is in the risk hours and margins, and in no sensor's error.</summary>
+    private static string Canopy(CompareContext context)
+    {
+        bool first = HasCanopy(context.First), second = HasCanopy(context.Second);
+        return (first, second) switch
+        {
+            (true, true) => Phrase.Of("Both measure the air among the leaves."),
+            (false, false) => Phrase.Of("Neither measures the air among the leaves: both rest on the same assumptions of it, which are in no sensor's error."),
+            _ => Phrase.Of($"Only {(first ? context.FirstName : context.SecondName)} measures the air among the leaves; for the other it is assumed, which is in no sensor's error. Differences of margin and of risk hours may come from that."),
+        };
+    }
+
+    private static bool HasCanopy(Analysis.Reviews.Review review) => review.Sensors.Any(s => s.Channel is "canopyTemperature" or "canopyHumidity");
 }

@@ -117,7 +117,7 @@ public sealed record WeekLetter(string Subject, string PlainBody, string HtmlBod
     }
 
     private static string Short(Finding finding)
-        => (finding.Title.Length > 0 ? finding.Title : finding.Text) + (finding.RiskHoursAvoided is { } saved ? $" (−{DisplayUnits.Number(saved.Value, 0)} h; {Words.Range(saved)})" : "");
+        => (finding.Title.Length > 0 ? finding.Title : finding.Text) + (finding.RiskHoursAvoided is { } saved ? Phrase.Of($" (saves {DisplayUnits.Number(saved.Value, 0)} h; {Words.Range(saved)})") : "");
 
     private static string OfDay(CalendarDay day) => day.Hours.Values.All(h => RiskLevels.Of(h) == RiskLevel.Unknown)
         ? DisplayUnits.NotKnown

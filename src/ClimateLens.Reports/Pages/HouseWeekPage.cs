@@ -71,6 +71,11 @@ internal static class HouseWeekPage
     {
         HtmlBuilder header = new();
         header.Add($"<nav aria-label=\"Site\"><a href=\"../../index.html\">All houses and weeks</a>");
+        if (notebook is not null)
+        {
+            header.Add($" · <a href=\"../season.html\">The season</a>");
+        }
+
         foreach (Notebook other in all.Where(n => n.Name != notebook?.Name))
         {
             header.Add($"<span class=\"more\"> · <a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a></span>");

@@ -11,6 +11,7 @@ namespace ClimateLens.Reports.Seasons;
 internal sealed class SeasonBriefCell : ISeasonCell
 {
     private const int Most = 3;
+    private const double WholeShare = 0.9;
 
     /// <inheritdoc/>
     public string Name => "seasonBrief";
@@ -27,9 +28,15 @@ internal sealed class SeasonBriefCell : ISeasonCell
             return CellContent.Unanswered(Phrase.Of("Not known: no week of this house carries a total of risk hours."));
         }
 
-        SiteEntry[] worst = [.. known.OrderByDescending(w => w.Summary.RiskHours).Take(Most)], best = [.. known.OrderBy(w => w.Summary.RiskHours).Take(Most)];
+        SiteEntry[] whole = [.. known.Where(w => w.Summary.HoursWithData >= WholeShare * w.Summary.ExpectedHours)];
+        SiteEntry[] worst = [.. whole.OrderByDescending(w => w.Summary.RiskHours).Take(Most)], best = [.. whole.OrderBy(w => w.Summary.RiskHours).Take(Most)];
         HtmlBuilder body = new();
-        body.Line($"<p>Worst: {Links(worst)}. Best: {Links(best)}.</p>");
+        if (whole.Length > 1)
+        {
+            body.Line($"<p>Worst: {Links(worst)}. Best: {Links(best)}.</p>");
+            body.Line($"<p class=\"note\">Where ranges overlap, the order may be the sensors' doing. {(whole.Length < known.Length ? Phrase.Of($"{Words.Count(known.Length - whole.Length, "week", "weeks")} with less than nine tenths of the hours left out.") : "")}</p>");
+        }
+
         string trend = known.Length < 4 ? "" : Trend(known);
         return new CellContent(
             Phrase.Of($"{Words.Count(known.Length, "week", "weeks")} with {DisplayUnits.Number(known.Sum(w => w.Summary.RiskHours), 0)} risk hours together, {DisplayUnits.Number(known.Average(w => w.Summary.RiskHours), 0)} a week on the mean.{trend}"), body.ToHtml());
