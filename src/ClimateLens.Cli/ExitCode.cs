@@ -15,6 +15,9 @@ internal static class ExitCode
 
     public const int Bug = 70;
 
+    /// <summary>Not enough memory.</summary>
+    public const int NoMemory = 71;
+
     public const int CannotWrite = 73;
 
     public const int CannotRead = 74;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using System.Text.Json;
 using ClimateLens.Analysis.Comparison;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery.Languages;
@@ -26,13 +25,11 @@ public sealed class SitePublisher
     private const string IndexPlace = "index.html";
     private const string FeedPlace = "feed.xml";
     private const string LatestPlace = "latest.json";
-    private const string IpynbEnding = ".ipynb";
-    private const string SingleFileEnding = ".single.html";
     private const string BegunName = ".begun";
     private readonly Lock _lock = new();
     private readonly SiteFolder _site;
     private readonly PageOptions _options;
-    private readonly IReadOnlyList<IReportCell>? _cells;
+    private readonly PageSet _pages;
     private readonly string _maker, _reviewMaker, _siteMaker;
     private readonly Dictionary<(string House, string Period), SiteEntry> _entries = [];
     private ImmutableArray<SiteEntry> _completed; // pages when the site was last complete
@@ -61,11 +58,17 @@ public sealed class SitePublisher
     {
     }
 
+    /// <summary>Opens a site on a disk of the caller's.</summary>
+    internal SitePublisher(string siteFolder, PageOptions options, SiteDisk disk)
+        : this(new SiteFolder(siteFolder, disk), options, null, null)
+    {
+    }
+
     private SitePublisher(SiteFolder site, PageOptions options, IReadOnlyList<IReportCell>? cells, string? only)
     {
         _site = site;
         _options = options;
-        _cells = cells;
+        _pages = new PageSet(options, cells);
         _maker = Maker.OfPages(options);
         _reviewMaker = Maker.OfReviews(options);
         _siteMaker = Maker.OfSite(options);
@@ -111,7 +114,7 @@ public sealed class SitePublisher
         }
 
         string folder = FolderOf(houseId, periodName);
-        return !_site.Exists($"{folder}/{BegunName}") && Marks(inputHash).All(m => Bears($"{folder}/{m.File}", m.Mark) && FilesOf(m.File).All(f => _site.Exists($"{folder}/{f}")));
+        return !_site.Exists($"{folder}/{BegunName}") && _pages.Marks(inputHash).All(m => Bears($"{folder}/{m.File}", m.Mark) && _pages.FilesOf(m.File).All(f => _site.Exists($"{folder}/{f}")));
     }
 
     /// <summary>
@@ -135,18 +138,6 @@ public sealed class SitePublisher
         return EntryOfReview.ReadReview(_site, folder) is { } review && _site.Read($"{folder}/index.html") is { } page
             ? WeekLetter.Of(review, new DisplayUnits(_options.Units), $"house-{houseId}-{periodName}.html", Encoding.UTF8.GetBytes(SingleFile.Of(Encoding.UTF8.GetString(page), DataFiles.Of(review))))
             : null;
-    }
-
-    /// <summary>Each page of a house's week, with the mark that it bears when it is as it would be made now.</summary>
-    private IEnumerable<(string File, string Mark)> Marks(string inputHash)
-    {
-        if (_cells is not null)
-        {
-            return [("index.html", PageMark.Of(inputHash, _options.Units))];
-        }
-
-        ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
-        return notebooks.Select(n => (n.PageName, PageMark.Of(inputHash, _options.Units, n, notebooks)));
     }
 
     private bool Bears(string place, string mark) => PageMark.Bears(Encoding.UTF8.GetString(_site.ReadStart(place, PageMark.WithinBytes)), mark);
@@ -178,17 +169,17 @@ public sealed class SitePublisher
         Review written = ReviewJson.Read(data[DataFiles.Review]); // pages show what review.json says, now and when they are made from it again
         SiteEntry? old = EntryOf(review.House.Id, period);
         bool alike = Stands($"{folder}/{DataFiles.Review}", data[DataFiles.Review]) && old?.Maker == _maker && old.ReviewMaker == _reviewMaker && old.Summary.InputHash == written.Provenance.InputHash && !IsBegun($"{folder}/index.html");
-        HashSet<string> standing = alike ? [.. Marks(written.Provenance.InputHash).Where(m => Bears($"{folder}/{m.File}", m.Mark)).Select(m => m.File)] : [];
-        ImmutableArray<(string File, RenderedPage Page)> pages = Pages(written, data, standing);
-        HashSet<string> kept = [.. standing.Concat(pages.Select(p => p.File)).SelectMany(FilesOf)];
+        HashSet<string> standing = alike ? [.. _pages.Marks(written.Provenance.InputHash).Where(m => Bears($"{folder}/{m.File}", m.Mark)).Select(m => m.File)] : [];
+        ImmutableArray<(string File, RenderedPage Page)> pages = _pages.Render(written, data, standing);
+        HashSet<string> kept = [.. standing.Concat(pages.Select(p => p.File)).SelectMany(_pages.FilesOf)];
         List<(string Place, ReadOnlyMemory<byte> Content)> files =
         [
             .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)).Where(f => !alike || !Stands(f.Item1, f.Item2)),
-            .. Written(folder, pages, data),
+            .. _pages.Written(folder, pages, data),
         ];
         EnsureAssets();
         _site.Write($"{folder}/{BegunName}", ReadOnlyMemory<byte>.Empty);
-        foreach (string gone in DataFiles.Names.Where(n => !data.ContainsKey(n)).Concat(_site.Names(folder, ".html").Concat(_site.Names(folder, IpynbEnding)).Where(n => !kept.Contains(n))))
+        foreach (string gone in DataFiles.Names.Where(n => !data.ContainsKey(n)).Concat(_site.Names(folder, ".html").Concat(_site.Names(folder, PageSet.IpynbEnding)).Where(n => !kept.Contains(n))))
         {
             _site.Delete($"{folder}/{gone}");
         }
@@ -230,7 +221,7 @@ public sealed class SitePublisher
         _site.WriteAll(
         [
             .. data.Select(f => ($"{folder}/{f.Key}", (ReadOnlyMemory<byte>)f.Value)),
-            .. Written(folder, pages, data),
+            .. _pages.Written(folder, pages, data),
         ]);
         return new PublishedComparison(_site.PathOf($"{folder}/index.html"), FailedCells(pages)) { Report = report };
     }
@@ -257,53 +248,12 @@ public sealed class SitePublisher
         RunKey = runKey;
     }
 
-    /// <summary>The pages of a house and week: one a notebook.</summary>
-    private ImmutableArray<(string File, RenderedPage Page)> Pages(Review review, ImmutableSortedDictionary<string, byte[]> data, HashSet<string> standing)
-    {
-        DisplayUnits units = new(_options.Units);
-        if (_cells is not null)
-        {
-            return standing.Contains("index.html") ? [] : [("index.html", HouseWeekPage.Render(review, units, data.Keys, _cells))];
-        }
-
-        ImmutableArray<Notebook> notebooks = _options.Notebooks.For(NotebookKind.HouseWeek);
-        Lazy<JsonDocument> values = new(() => JsonDocument.Parse(data[DataFiles.Review]));
-        return [.. notebooks.Where(n => !standing.Contains(n.PageName)).Select(n => (n.PageName, HouseWeekPage.Render(review, units, data.Keys, n, notebooks, values, _options.Store)))];
-    }
-
-    /// <summary>Pages as files, in the formats asked for, the folder's own last.</summary>
-    private IEnumerable<(string Place, ReadOnlyMemory<byte> Content)> Written(string folder, ImmutableArray<(string File, RenderedPage Page)> pages, IReadOnlyDictionary<string, byte[]> data)
-    {
-        foreach ((string file, RenderedPage page) in pages.OrderBy(p => p.File == "index.html"))
-        {
-            string stem = $"{folder}/{Path.GetFileNameWithoutExtension(file)}";
-            if (_options.Ipynb)
-            {
-                yield return ($"{stem}{IpynbEnding}", Ipynb.Write(page.Head.Title, page.Head.Under, page.Parts));
-            }
-
-            if (_options.SingleFile)
-            {
-                yield return ($"{stem}{SingleFileEnding}", Encoding.UTF8.GetBytes(SingleFile.Of(page.Html, data)));
-            }
-
-            yield return ($"{folder}/{file}", Encoding.UTF8.GetBytes(page.Html));
-        }
-    }
-
-    /// <summary>Names of the files of a page.</summary>
-    private IEnumerable<string> FilesOf(string page)
-    {
-        string stem = Path.GetFileNameWithoutExtension(page);
-        return [page, .. _options.Ipynb ? (string[])[stem + IpynbEnding] : [], .. _options.SingleFile ? (string[])[stem + SingleFileEnding] : []];
-    }
-
     private static ImmutableArray<string> FailedCells(ImmutableArray<(string File, RenderedPage Page)> pages) => [.. pages.SelectMany(p => p.Page.FailedCells).Distinct()];
 
     /// <summary>The pages of each house over all its weeks.</summary>
     private void WriteSeasons(ImmutableArray<SiteEntry> entries)
     {
-        if (_cells is not null)
+        if (_pages.IsOfCells)
         {
             return;
         }

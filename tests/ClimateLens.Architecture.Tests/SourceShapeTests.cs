@@ -31,11 +31,13 @@ public sealed partial class SourceShapeTests
     [Fact]
     public void Sources_FetchNothingFromTheNetwork()
     {
-        string[] ways = ["HttpClient", "WebRequest", "System.Net.Http", "System.Net.Sockets"];
-        Assert.Empty(Sources()
-            .Where(f => !f.Contains(".Tests", StringComparison.Ordinal))
-            .Where(f => ways.Any(way => File.ReadAllText(f).Contains(way, StringComparison.Ordinal)))
-            .Select(Relative));
+        string[] ways = ["HttpClient", "WebRequest", "System.Net.Http", "System.Net.Sockets", "SmtpClient", "MailKit"];
+        Assert.Equal(
+            ["src/ClimateLens.Cli/Mail/MailSettings.cs", "src/ClimateLens.Cli/Mail/Postman.cs"], // what --mail sends; it fetches nothing
+            Sources()
+                .Where(f => !f.Contains(".Tests", StringComparison.Ordinal))
+                .Where(f => ways.Any(way => File.ReadAllText(f).Contains(way, StringComparison.Ordinal)))
+                .Select(f => Relative(f).Replace('\\', '/')).Order(StringComparer.Ordinal));
     }
 
     private static IEnumerable<string> Sources() => CodeFolders

@@ -1,5 +1,3 @@
-using System.ComponentModel;
-using System.Diagnostics;
 using System.Globalization;
 using ClimateLens.EndToEnd.Tests.Program;
 
@@ -24,7 +22,7 @@ public sealed class KilledImportTests
         Import(nursery);
         Dictionary<string, byte[]> before = Store(nursery);
         nursery.Write("exports/later.csv", Later());
-        TimeSpan whole = Processor(nursery);
+        TimeSpan whole = KilledProgram.Processor("import", nursery.NurseryFile);
         Dictionary<string, byte[]> grown = Store(nursery);
         Put(nursery, []);
         Import(nursery);
@@ -39,7 +37,7 @@ public sealed class KilledImportTests
             Assert.True(round < Kills * 3, $"only {killed} runs were caught before their end");
             (Dictionary<string, byte[]> start, Dictionary<string, byte[]> end) = round % 3 == 0 ? ([], atOnce) : (before, grown);
             Put(nursery, start);
-            for (int again = 0; again < InARow && KillAfter(nursery, whole * (0.3 + (0.7 * random.NextDouble()))); again++)
+            for (int again = 0; again < InARow && KilledProgram.KillAfter(whole * (0.3 + (0.7 * random.NextDouble())), "import", nursery.NurseryFile); again++)
             {
                 killed++;
                 writing += Store(nursery).Keys.Except(start.Keys).Any() ? 1 : 0;
@@ -69,53 +67,6 @@ public sealed class KilledImportTests
     {
         ProgramRun run = ClimateLensProgram.Run("import", nursery.NurseryFile);
         Assert.True(run.ExitCode is 0 or 1, run.ToString());
-    }
-
-    /// <summary>Processor time of an undisturbed import: unlike the time of day it hardly depends on what else the machine does.</summary>
-    private static TimeSpan Processor(SmallNursery nursery)
-    {
-        using Process process = Start(nursery);
-        TimeSpan used = WaitFor(process, TimeSpan.MaxValue);
-        Assert.Contains(process.ExitCode, (int[])[0, 1]);
-        return used;
-    }
-
-    /// <summary>Kills a run when it has used so much processor time; whether it was still going then.</summary>
-    private static bool KillAfter(SmallNursery nursery, TimeSpan moment)
-    {
-        using Process process = Start(nursery);
-        WaitFor(process, moment);
-        process.Kill();
-        process.WaitForExit();
-        return process.ExitCode is not (0 or 1);
-    }
-
-    /// <summary>Waits until a run has used so much processor time or has ended; what it used when last seen alive.</summary>
-    private static TimeSpan WaitFor(Process process, TimeSpan moment)
-    {
-        TimeSpan used = TimeSpan.Zero;
-        while (used < moment && !process.WaitForExit(2))
-        {
-            try
-            {
-                process.Refresh();
-                used = process.TotalProcessorTime;
-            }
-            catch (Exception gone) when (gone is InvalidOperationException or Win32Exception)
-            {
-                // it ended in between
-            }
-        }
-
-        return used;
-    }
-
-    private static Process Start(SmallNursery nursery)
-    {
-        Process process = ClimateLensProgram.Start(null, "import", nursery.NurseryFile);
-        _ = process.StandardOutput.ReadToEndAsync();
-        _ = process.StandardError.ReadToEndAsync();
-        return process;
     }
 
     private static Dictionary<string, byte[]> Store(SmallNursery nursery)

@@ -73,6 +73,12 @@ internal static class Guard
             messages.Error($"{request.NurseryPath} cannot be used: {Count(fault.Problems, "fault")}. Nothing was imported or written.");
             return CommandResult.Failed(ExitCode.WrongNurseryFile, fault.Problems);
         }
+        catch (Exception fault) when (IsOfMemory(fault))
+        {
+            const string Said = "There is not enough memory for this run. Give it more, or use --jobs 1; what was published stands, and the next run goes on from there.";
+            messages.Error(Said);
+            return CommandResult.Failed(ExitCode.NoMemory, [.. messages.Told, new Problem("run.memory", Severity.Error, null, null, null, Said, "", "")]);
+        }
         catch (Exception fault) when (CodeOf(fault) is { } code)
         {
             messages.Error(fault.Message);
@@ -87,6 +93,10 @@ internal static class Guard
             return CommandResult.Failed(ExitCode.Bug, [.. messages.Told, new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]);
         }
     }
+
+    /// <summary>Whether memory ran out, here or in work that was waited for.</summary>
+    internal static bool IsOfMemory(Exception? fault)
+        => fault is not null && (fault is OutOfMemoryException || (fault is AggregateException several ? several.InnerExceptions.Any(IsOfMemory) : IsOfMemory(fault.InnerException)));
 
     private static int? CodeOf(Exception fault) => fault switch
     {

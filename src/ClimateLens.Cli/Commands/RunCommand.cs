@@ -211,7 +211,7 @@ internal static class RunCommand
         }
     }
 
-    private static bool IsOfOneReview(Exception fault) => fault is not (StoreUnavailableException or SiteUnavailableException or IOException or UnauthorizedAccessException);
+    private static bool IsOfOneReview(Exception fault) => fault is not (StoreUnavailableException or SiteUnavailableException or IOException or UnauthorizedAccessException) && !Guard.IsOfMemory(fault);
 
     internal static IReadOnlyList<IsoWeek> WeeksOf(Session session, HouseSettings house)
         => session.Store.Extent(house.Id) is { } extent ? [.. IsoWeek.WholeWeeks(extent.Start, extent.End, session.Nursery.Zone)] : [];

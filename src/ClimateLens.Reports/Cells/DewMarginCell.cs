@@ -41,7 +41,7 @@ public sealed class DewMarginCell : IReportCell
         HtmlBuilder body = new();
         body.Line($"<figure>");
         body.Line(ChartMarkup.Of("chart-margin", Phrase.Of($"Chart of leaf temperature less dew point. {sentence}"), WeekCharts.Of(review, [Panel(context)])));
-        body.Line($"<figcaption>Leaf temperature less the dew point of the air among the leaves. At the solid black line dew forms.{Under(context)}</figcaption></figure>");
+        body.Line($"<figcaption>Leaf temperature less the dew point of the air among the leaves. At the solid black line dew forms.{Under(context)}{(context.Units.System == Nursery.Settings.UnitSystem.Us ? "" : Phrase.Of(" K: degrees of difference."))}</figcaption></figure>");
         return new CellContent(sentence, body.ToHtml(), Phrase.Of("Whether leaf temperature was measured, modelled or assumed stands under “How was it worked out?”."));
     }
 

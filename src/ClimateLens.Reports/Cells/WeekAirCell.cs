@@ -96,6 +96,6 @@ public sealed class WeekAirCell : IReportCell
             { Length: 0 } => Phrase.Of("No watering is noted in this period."),
             _ => Phrase.Of("Upright lines: waterings; dashed with a filled diamond where leaves were wetted after the cut-off."),
         };
-        return Phrase.Of($"Hourly means. Bands: what the sensors may be off. Grey: night. A broken line: no usable readings. {waterings}");
+        return Phrase.Of($"Hourly means. VPD (vapour-pressure deficit): how hard the air draws water from leaves; near 0 nothing dries. Bands: what the sensors may be off. Grey: night. A broken line: no usable readings. {waterings}");
     }
 }

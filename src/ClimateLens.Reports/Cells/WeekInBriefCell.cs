@@ -28,6 +28,7 @@ public sealed class WeekInBriefCell : IReportCell
         Third(body, context);
         Hours(body, context.Review);
         body.Line($"</dl>");
+        body.Line($"<p class=\"note\">Risk hour: leaves wet or close to the dew point, at a temperature at which grey mould can start.</p>");
         return new CellContent(Sentence(context), body.ToHtml());
     }
 

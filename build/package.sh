@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Makes what people install, in artifacts/: the .NET tool, the program with and without the runtime, a Debian package, and the list of
 # what is in it (CycloneDX). The version is that of the git tag: v1.2.3 gives 1.2.3, eleven commits later 1.2.3-11-gabcdef0.
-# Usage: packaging/build.sh [RID]          (usual: linux-x64)
+# Usage: build/package.sh [RID]          (usual: linux-x64)
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 rid=${1:-linux-x64} out=$PWD/artifacts project=src/ClimateLens.Cli

@@ -1,0 +1,56 @@
+using System.IO.Compression;
+using System.Text;
+using ClimateLens.EndToEnd.Tests.Program;
+
+namespace ClimateLens.EndToEnd.Tests;
+
+/// <summary>Folders and archives made to lead astray, and a run with little memory.</summary>
+public sealed class HostileFolderTests : IDisposable
+{
+    private readonly SmallNursery _nursery = new();
+
+    [Theory]
+    [InlineData("../../escaped.csv")]
+    [InlineData("/tmp/climatelens-escaped.csv")]
+    [InlineData("..\\..\\escaped.csv")]
+    public void Archive_EntryThatLeadsOutOfItsFolder_IsReadAndNothingIsWrittenThere(string entry)
+    {
+        using (ZipArchive zip = ZipFile.Open(_nursery.PathOf("exports/house.zip"), ZipArchiveMode.Create))
+        {
+            using Stream to = zip.CreateEntry(entry).Open();
+            to.Write(Encoding.UTF8.GetBytes(SmallNursery.Week(new DateTime(2025, 10, 13), 7)));
+        }
+
+        File.Delete(_nursery.PathOf("exports/house.csv"));
+        _nursery.Write("nursery.toml", SmallNursery.File().Replace("exports/house.csv", "exports/*.zip", StringComparison.Ordinal));
+        ProgramRun run = ClimateLensProgram.Run("run", _nursery.NurseryFile);
+        Assert.True(run.ExitCode is 0 or 1 or 66, run.ToString());
+        Assert.False(File.Exists("/tmp/climatelens-escaped.csv"));
+        string above = Path.GetDirectoryName(Path.GetDirectoryName(_nursery.PathOf("nursery.toml"))!)!;
+        Assert.Empty(Directory.EnumerateFiles(above, "*escaped*"));
+        Assert.Empty(Directory.EnumerateFiles(_nursery.PathOf("."), "escaped.csv", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public void Folder_LinksInACircle_AreNotFollowed()
+    {
+        Directory.CreateSymbolicLink(_nursery.PathOf("exports/again"), _nursery.PathOf("exports"));
+        Directory.CreateSymbolicLink(_nursery.PathOf("exports/up"), _nursery.PathOf("."));
+        _nursery.Write("nursery.toml", SmallNursery.File().Replace("exports/house.csv", "exports/**/*.csv", StringComparison.Ordinal));
+        ProgramRun run = ClimateLensProgram.Run("run", _nursery.NurseryFile, "--json");
+        Assert.True(run.ExitCode == 0, run.ToString());
+        Assert.Equal(1, run.Json.GetProperty("imports").GetArrayLength());
+    }
+
+    [Fact]
+    public void Run_WithLittleMemory_EndsWith71_AndTheNextRunWithMoreGoesThrough()
+    {
+        ProgramRun run = ClimateLensProgram.RunWith(new Dictionary<string, string> { ["DOTNET_GCHeapHardLimit"] = "0x1800000" }, "run", _nursery.NurseryFile);
+        Assert.True(run.ExitCode == 71, run.ToString());
+        Assert.Contains("not enough memory", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("bug", run.Error, StringComparison.Ordinal);
+        Assert.Equal(0, ClimateLensProgram.Run("run", _nursery.NurseryFile).ExitCode);
+    }
+
+    public void Dispose() => _nursery.Dispose();
+}
