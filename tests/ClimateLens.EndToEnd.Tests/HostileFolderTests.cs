@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Text;
 using ClimateLens.EndToEnd.Tests.Program;
+using ClimateLens.TestKit;
 
 namespace ClimateLens.EndToEnd.Tests;
 
@@ -45,11 +46,13 @@ public sealed class HostileFolderTests : IDisposable
     [Fact]
     public void Run_WithLittleMemory_EndsWith71_AndTheNextRunWithMoreGoesThrough()
     {
-        ProgramRun run = ClimateLensProgram.RunWith(new Dictionary<string, string> { ["DOTNET_GCHeapHardLimit"] = "0x1800000" }, "run", _nursery.NurseryFile);
+        using TemporaryFolder folder = new();
+        string nursery = Path.Combine(folder.CopyFolder(Repository.PathOf("sample-logs"), "sample-logs"), "nursery.toml");
+        ProgramRun run = ClimateLensProgram.RunWith(new Dictionary<string, string> { ["DOTNET_GCHeapHardLimit"] = "0x1800000" }, "run", nursery); // 24 MiB
         Assert.True(run.ExitCode == 71, run.ToString());
         Assert.Contains("not enough memory", run.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("bug", run.Error, StringComparison.Ordinal);
-        Assert.Equal(0, ClimateLensProgram.Run("run", _nursery.NurseryFile).ExitCode);
+        Assert.Equal(0, ClimateLensProgram.Run("review", nursery, "--house", "2", "--week", "2025-W40").ExitCode);
     }
 
     public void Dispose() => _nursery.Dispose();

@@ -5,7 +5,7 @@ namespace ClimateLens.EndToEnd.Tests;
 
 /// <summary>
 /// Kills <c>run</c> at random moments; the next run must end with the site, byte for byte, of one that nobody disturbed.
-/// Twenty kills; CLIMATELENS_RUN_KILLS asks for more (200 were tried, docs/unattended.md).
+/// Twenty kills; CLIMATELENS_RUN_KILLS asks for more.
 /// </summary>
 public sealed class KilledRunTests
 {
