@@ -24,12 +24,13 @@ internal static class OneHouseWeek
         }
 
         using OnePagePublisher place = session.PageOf(house, week);
-        if (place.CurrentOf(session.HashOf(input)) is { } current)
+        string hash = session.HashOf(input);
+        if (place.CurrentOf(hash) is { } current)
         {
             return Result(session, current, "unchanged", "The page stands as it would be made now.");
         }
 
-        PublishedPage page = session.Told(place.Publish(place.ReviewOf(session.HashOf(input)) ?? session.Review(input)));
+        PublishedPage page = session.Told(place.Publish(place.ReviewOf(hash) ?? session.Review(input)));
         return Result(session, page.Summary, page.FailedCells.IsEmpty ? "new" : "withFailedCells", "The finish command takes it into the index.");
     }
 

@@ -165,9 +165,9 @@ internal static class RunCommand
     {
         try
         {
-            return WorkLeft.Of(session, house, week) is not { } input ? null
-                : session.Site.ReviewOf(house.Id, week.ToString(), session.HashOf(input)) is { } standing ? Task.FromResult(standing) // only its pages are to be made again
-                : InSlot(session, slots, input);
+            return WorkLeft.Of(session, house, week) is not { } work ? null
+                : session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.FromResult(standing) // only its pages are to be made again
+                : InSlot(session, slots, work.Input);
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {

@@ -9,11 +9,16 @@ namespace ClimateLens.Cli.Commands;
 internal static class WorkLeft
 {
     /// <summary>What the review of a house-week looks at; null where there is nothing to do.</summary>
-    public static HouseInput? Of(Session session, HouseSettings house, IsoWeek week)
+    public static HashedInput? Of(Session session, HouseSettings house, IsoWeek week)
     {
         HouseInput input = InputOf(session, house, week);
-        return !input.HasReadings // a hole in the readings, or a stray stamp years away: no page of nothing
-            || session.Site.IsCurrent(house.Id, week.ToString(), session.HashOf(input)) ? null : input;
+        if (!input.HasReadings)
+        {
+            return null; // a hole in the readings, or a stray stamp years away: no page of nothing
+        }
+
+        string hash = session.HashOf(input);
+        return session.Site.IsCurrent(house.Id, week.ToString(), hash) ? null : new HashedInput(input, hash);
     }
 
     /// <summary>What the review of a house-week looks at.</summary>
@@ -24,12 +29,17 @@ internal static class WorkLeft
     public static IEnumerable<PlannedWeek> All(Session session) => session.Nursery.Houses.SelectMany(house => RunCommand.WeeksOf(session, house)
         .Select(week => (Week: week, Input: Of(session, house, week)))
         .Where(w => w.Input is not null)
-        .Select(w => new PlannedWeek(house.Id, w.Week, CostOf(w.Input!))));
+        .Select(w => new PlannedWeek(house.Id, w.Week, CostOf(w.Input!.Input))));
 
     /// <summary>Values that a review reads: more of them take longer, but not in proportion (docs/unattended.md).</summary>
     private static long CostOf(HouseInput input)
         => input.Batches.Concat(input.History).Sum(b => (long)b.UtcMicros.Length * b.Columns.Count) + input.Earlier.Sum(CostOf);
 }
+
+/// <summary>What a review looks at, and its hash.</summary>
+/// <param name="Input">It.</param>
+/// <param name="Hash">Its hash.</param>
+internal sealed record HashedInput(HouseInput Input, string Hash);
 
 /// <summary>A house-week that is to be reviewed.</summary>
 /// <param name="House">House id.</param>

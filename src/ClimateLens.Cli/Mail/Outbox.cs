@@ -32,7 +32,7 @@ internal static class Outbox
             return 0;
         }
 
-        File.WriteAllBytes(note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray)); // a run killed now sends them next time
+        Write(note, pages); // a run killed now sends them next time
         int sent = 0;
         try
         {
@@ -61,11 +61,13 @@ internal static class Outbox
         }
         else
         {
-            File.WriteAllBytes(note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
+            Write(note, pages);
         }
 
         return sent;
     }
+
+    private static void Write(string note, List<string> pages) => File.WriteAllBytes(note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
 
     private static string[] Read(string note)
     {

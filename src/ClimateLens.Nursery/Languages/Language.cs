@@ -86,28 +86,13 @@ public sealed class Language
     }
 
     /// <summary>Gives the language before back.</summary>
-    public readonly struct Scope : IDisposable, IEquatable<Scope>
+    public readonly record struct Scope : IDisposable
     {
         private readonly Language? _before;
 
         internal Scope(Language? before) => _before = before;
 
-        /// <summary>Whether both give the same language back.</summary>
-        public static bool operator ==(Scope left, Scope right) => left.Equals(right);
-
-        /// <summary>Whether both give different languages back.</summary>
-        public static bool operator !=(Scope left, Scope right) => !left.Equals(right);
-
         /// <inheritdoc/>
         public void Dispose() => Ambient.Value = _before;
-
-        /// <inheritdoc/>
-        public bool Equals(Scope other) => ReferenceEquals(_before, other._before);
-
-        /// <inheritdoc/>
-        public override bool Equals(object? obj) => obj is Scope other && Equals(other);
-
-        /// <inheritdoc/>
-        public override int GetHashCode() => _before?.Code.GetHashCode(StringComparison.Ordinal) ?? 0;
     }
 }

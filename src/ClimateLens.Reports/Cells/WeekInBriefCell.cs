@@ -93,7 +93,8 @@ public sealed class WeekInBriefCell : IReportCell
         Number(body, Phrase.Of("Hours with data"), $"{coverage.HoursWithData}", Phrase.Of($"of {coverage.ExpectedHours}{(gaps.Length > 0 ? ", " : "")}{gaps}"), Before(review.WeekBefore is { } before ? Words.Whole(before.HoursWithData) : null));
     }
 
-    private static string Before(string? number) => number is null ? Phrase.Of("week before: not known") : Phrase.Of($"week before: {number}");
+    /// <summary>Last week's number beside this week's.</summary>
+    internal static string Before(string? number) => number is null ? Phrase.Of("week before: not known") : Phrase.Of($"week before: {number}");
 
     private static void Number(HtmlBuilder body, string name, string value, string first, string second)
         => body.Line($"<div><dt>{name}</dt><dd><strong>{value}</strong><span>{first}</span><span>{second}</span></dd></div>");

@@ -45,7 +45,7 @@ public sealed record WeekLetter(string Subject, string PlainBody, string HtmlBod
         yield return (Phrase.Of("Hours with data"), With(Phrase.Of($"{review.Coverage.HoursWithData} of {review.Coverage.ExpectedHours}"), review.WeekBefore is { } week ? Words.Whole(week.HoursWithData) : null));
     }
 
-    private static string With(string now, string? before) => $"{now}; {(before is null ? Phrase.Of("week before: not known") : Phrase.Of($"week before: {before}"))}";
+    private static string With(string now, string? before) => $"{now}; {WeekInBriefCell.Before(before)}";
 
     private static string PlainText(Review review, string title, string under, string said, (string Name, string Value)[] numbers, Finding[] findings, CalendarDay[] days)
     {

@@ -76,9 +76,9 @@ internal static class HouseWeekPage
             header.Add($" · <a href=\"../season.html\">The season</a>");
         }
 
-        foreach (Notebook other in all.Where(n => n.Name != notebook?.Name))
+        foreach (Html link in LinksToOthers(notebook, all))
         {
-            header.Add($"<span class=\"more\"> · <a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a></span>");
+            header.Add($"<span class=\"more\"> · {link}</span>");
         }
 
         header.Line($"</nav>");
@@ -90,7 +90,7 @@ internal static class HouseWeekPage
     /// <summary>The other pages of the week again, for narrow screens, whose first screen has no room for them.</summary>
     private static Html Others(Notebook? notebook, IReadOnlyList<Notebook> all)
     {
-        Notebook[] others = [.. all.Where(n => n.Name != notebook?.Name)];
+        Html[] others = [.. LinksToOthers(notebook, all)];
         if (others.Length == 0)
         {
             return Html.Empty;
@@ -98,13 +98,16 @@ internal static class HouseWeekPage
 
         HtmlBuilder links = new();
         links.Add($"<nav class=\"narrow\" aria-label=\"Other pages of the week\">");
-        foreach (Notebook other in others)
+        foreach (Html link in others)
         {
-            links.Add($"<a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a> ");
+            links.Add($"{link} ");
         }
 
         return links.Line($"</nav>").ToHtml();
     }
+
+    private static IEnumerable<Html> LinksToOthers(Notebook? notebook, IReadOnlyList<Notebook> all) => all.Where(n => n.Name != notebook?.Name)
+        .Select(other => HtmlBuilder.Of($"<a href=\"{other.PageName}\">{(other.IsMain ? Phrase.Of("The week") : Phrase.Of(other.Title))}</a>"));
 
     private static string Crop(Review review) => review.House.Crop is { Length: > 0 } species ? $" · {species}" : "";
 

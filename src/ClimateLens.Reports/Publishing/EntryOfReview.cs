@@ -45,7 +45,7 @@ internal static class EntryOfReview
         {
             return site.Read($"{folder}/{DataFiles.Review}") is { } json ? ReviewJson.Read(json) : null;
         }
-        catch (Exception e) when (e is JsonException or FormatException or InvalidOperationException or ArgumentException or NodaTime.Text.UnparsableValueException)
+        catch (Exception e) when (e is JsonException or FormatException or InvalidOperationException or ArgumentException)
         {
             return null;
         }
