@@ -11,7 +11,7 @@ public sealed class DependencyTests
         ["Science"] = ([], ["MathNet.Numerics", "System.Numerics.Tensors"]),
         ["Nursery"] = (["Science"], ["Tomlyn", "NodaTime"]),
         ["Logs"] = (["Nursery"], ["CsvHelper", "ExcelDataReader", "Parquet.Net", "System.IO.Hashing"]),
-        ["Analysis"] = (["Science", "Nursery"], ["Microsoft.ML", "Microsoft.ML.FastTree", "MathNet.Numerics"]),
+        ["Analysis"] = (["Science", "Nursery"], ["MathNet.Numerics"]),
         ["Reports"] = (["Science", "Nursery", "Analysis"], ["Markdig", "Plotly.NET", "Plotly.NET.CSharp", "Fluid.Core"]),
         ["Cli"] = (["Science", "Nursery", "Logs", "Analysis", "Reports"], ["System.CommandLine", "MailKit"]),
     };

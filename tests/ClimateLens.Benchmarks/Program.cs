@@ -8,6 +8,7 @@ return args switch
     ["growth", .. var rest] => ImportGrowth.Run(rest),
     ["append", .. var rest] => ImportAppend.Run(rest),
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
+    ["generate-nursery", var folder, var houses, var weeks] => ManyHouses.Keep(folder, houses, weeks),
     ["generate-houses", var folder, var houses, var weeks, var step] => GeneratedNursery.KeepHouses(folder, houses, weeks, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),

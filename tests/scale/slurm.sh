@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Runs 200 house-weeks as a Slurm job array on two nodes of this machine, kills a node and the controller in the middle,
 # and holds the site to the one that a single run makes, byte for byte. Debian; installs slurm-wlm where it is missing and it may.
-# Usage: tests/scale/slurm.sh [HOUSES [WEEKS]]     (10 houses, 20 weeks)
+# Usage: tests/scale/slurm.sh [HOUSES [WEEKS]]     (10 houses, 20 weeks; CLIMATELENS names a program that stands, else it is made)
 set -uo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 root=$PWD houses=${1:-10} weeks=${2:-20}
@@ -10,7 +10,7 @@ say() { printf '%s\n' "$*" >&2; }
 if ! command -v slurmctld >/dev/null; then
   [ "$(id -u)" -eq 0 ] && command -v apt-get >/dev/null || { say "slurm-wlm is missing and cannot be installed from here."; exit 77; }
   say "Installing Debian's slurm-wlm."
-  apt-get update -qq >&2 && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq slurm-wlm >&2 || exit 77
+  apt-get update -qq >&2 && DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends slurm-wlm >&2 || exit 77
 fi
 [ "$(id -u)" -eq 0 ] || { say "slurmd needs root."; exit 77; }
 
@@ -23,8 +23,10 @@ stop() {
 }
 trap stop EXIT
 
-dotnet publish src/ClimateLens.Cli -c Release --use-current-runtime --no-self-contained -o "$run/program" -v quiet >&2 || exit 1
-export CLIMATELENS="$run/program/climatelens"
+if [ -z "${CLIMATELENS:-}" ]; then
+  dotnet publish src/ClimateLens.Cli -c Release --use-current-runtime --no-self-contained -o "$run/program" -v quiet >&2 || exit 1
+  export CLIMATELENS="$run/program/climatelens"
+fi
 dotnet run --project tests/ClimateLens.Benchmarks -c Release -- generate-houses "$run/one" "$houses" "$weeks" 30 >&2 || exit 1
 cp -r "$run/one" "$run/many"
 
@@ -66,7 +68,7 @@ SlurmdTimeout=30
 KillWait=5
 MailProg=/bin/true
 SlurmdParameters=config_overrides
-NodeName=n[1-2] NodeHostname=$host NodeAddr=127.0.0.1 Port=[17001-17002] CPUs=1 State=UNKNOWN
+NodeName=n[1-2] NodeHostname=$host NodeAddr=127.0.0.1 Port=[17001-17002] CPUs=1 RealMemory=2000 State=UNKNOWN
 PartitionName=batch Nodes=n[1-2] Default=YES MaxTime=600 State=UP
 CONF
 export SLURM_CONF="$run/slurm.conf"

@@ -37,7 +37,6 @@ internal static class UnitHints
     /// <summary>What a series looks like, or null.</summary>
     public static string? Of(HousePeriod period, Series series)
     {
-        double[] logged = [.. period.Frame.Values(series.Key).Skip(period.FirstStep).Where(double.IsFinite).Order()];
         double[] used = [.. Quality.Used(period.Frame, series.Key).Skip(period.FirstStep).Where(double.IsFinite)];
         int fewest = FewestHours * period.StepsPerHour;
         return series.Channel.Name switch
@@ -45,11 +44,26 @@ internal static class UnitHints
             _ when series.Channel.Quantity == Quantity.RelativeHumidity && used.Length >= fewest && used.Max() <= LargestFraction
                 => Phrase.Of("looks like a fraction: unit = \"1\""),
             // Over all values: most Fahrenheit readings of a greenhouse fail the range of Celsius.
-            "airTemperature" when logged.Length >= fewest && logged[logged.Length / 2] is >= LowestFahrenheit and <= HighestFahrenheit
+            "airTemperature" when Middle(period.Frame.Values(series.Key).AsSpan()[period.FirstStep..], fewest) is >= LowestFahrenheit and <= HighestFahrenheit
                 => Phrase.Of("looks like degrees Fahrenheit: unit = \"[degF]\""),
             "vapourPressureDeficit" when used.Length >= fewest && used.Max() < NearZeroKPa
                 => Phrase.Of($"stays near zero day and night (under {Say.Number(NearZeroKPa)} kPa): check the unit"),
             _ => null,
         };
+    }
+
+    /// <summary>The middle of the known values; NaN where they are too few.</summary>
+    private static double Middle(ReadOnlySpan<double> values, int fewest)
+    {
+        double[] known = [.. values];
+        int count = 0;
+        foreach (double value in values)
+        {
+            known[count] = value;
+            count += double.IsFinite(value) ? 1 : 0;
+        }
+
+        Array.Sort(known, 0, count);
+        return count >= fewest && count > 0 ? known[count / 2] : double.NaN;
     }
 }

@@ -6,7 +6,6 @@ namespace ClimateLens.Analysis.Learned;
 /// twice what the sensor itself may be, and kept where they are better on days not learned from; not for the sky, which the house foretells poorly anyway
 /// (it is judged so that a fault of the weather station is not laid at the door of the house).
 /// </summary>
-/// <remarks>Growing trees costs some 20 ms a model, and more in a large heap: the trainer forces three full garbage collections.</remarks>
 internal sealed class SensorFit
 {
     /// <summary>Blocks of days in a row, each held out once; choice of this project.</summary>

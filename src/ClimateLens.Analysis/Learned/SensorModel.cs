@@ -1,3 +1,5 @@
+using ClimateLens.Science.Statistics;
+
 namespace ClimateLens.Analysis.Learned;
 
 /// <summary>Predicts one sensor from the other columns of the same step: a plane, or a plane and trees on what it leaves over.</summary>
@@ -12,7 +14,7 @@ internal sealed class SensorModel
     private SensorModel(int target, int[] inputs, double[] means, double[] spreads, LinearPart plane)
         => (_target, _inputs, _means, _spreads, _plane) = (target, inputs, means, spreads, plane);
 
-    private TreePart? Trees { get; init; }
+    private BoostedTrees? Trees { get; init; }
 
     /// <summary>Learns a plane from rows of a table.</summary>
     /// <param name="columns">The table's columns.</param>
@@ -33,7 +35,7 @@ internal sealed class SensorModel
     {
         double[][] scaled = [.. rows.Select(r => Scaled(columns, r, _inputs, _means, _spreads))];
         double[] left = [.. rows.Select((r, i) => columns[_target][r] - _plane.Predict(scaled[i]))];
-        return new SensorModel(_target, _inputs, _means, _spreads, _plane) { Trees = TreePart.Fit(scaled, left) };
+        return new SensorModel(_target, _inputs, _means, _spreads, _plane) { Trees = BoostedTrees.Fit(scaled, left) };
     }
 
     /// <summary>What the sensor should read at a step; NaN where an input is missing. [SI unit of the channel]</summary>

@@ -22,14 +22,21 @@ internal sealed record UsualError(double Middle, double Of95, double StepLimit, 
     public static UsualError Of(SensorTable table, double[] errors, double accuracy)
     {
         double least = double.IsNaN(accuracy) ? 0 : accuracy;
-        double[] known = [.. errors.Where(double.IsFinite).Order()];
+        double[] known = Sorted(errors.Where(double.IsFinite));
         double middle = Quantiles.Of(known, 0.5);
         double[] centred = [.. errors.Select(e => e - middle)];
-        double[] away = [.. known.Select(e => Math.Abs(e - middle)).Order()];
+        double[] away = Sorted(known.Select(e => Math.Abs(e - middle)));
         return new UsualError(
             middle,
             Quantiles.Of(away, 0.95),
             Math.Max(least, StepTimes * Quantiles.Of(away, StepShare)),
             [.. Enum.GetValues<DayPart>().Select(part => DayError.Of(DayMedians.Of(table, centred, part).Values, least))]);
+    }
+
+    private static double[] Sorted(IEnumerable<double> values)
+    {
+        double[] sorted = [.. values];
+        Array.Sort(sorted);
+        return sorted;
     }
 }

@@ -10,10 +10,11 @@ namespace ClimateLens.Nursery.Time;
 public sealed record TimeAxis(Instant Start, Duration Step, int Count, DateTimeZone Zone)
 {
     /// <summary>End of the last step, exclusive.</summary>
-    public Instant End => Start + (Step * Count);
+    public Instant End => StartOf(Count);
 
     /// <summary>Start of step <paramref name="index"/>.</summary>
-    public Instant StartOf(int index) => Start + (Step * index);
+    /// <remarks>In nanoseconds: NodaTime multiplies a duration by way of decimals, which shows in a profile.</remarks>
+    public Instant StartOf(int index) => Start.PlusNanoseconds(Step.ToInt64Nanoseconds() * index);
 
     /// <summary>The step that holds <paramref name="instant"/>; -1 before the first and <see cref="Count"/> after the last.</summary>
     public int IndexOf(Instant instant)

@@ -5,14 +5,17 @@ using ClimateLens.Nursery.Problems;
 namespace ClimateLens.Reports.Notebooks;
 
 /// <summary>The notebooks of a nursery: those that came with the program, with the nursery's own in their place or beside them.</summary>
-/// <param name="All">Sound notebooks by name.</param>
+/// <param name="Own">The nursery's own sound notebooks by name.</param>
 /// <param name="Problems">What is wrong with the nursery's own; a notebook with a fault is left out, and a built-in one of its name stands.</param>
-public sealed record NotebookFolder(ImmutableSortedDictionary<string, Notebook> All, ImmutableArray<Problem> Problems)
+public sealed record NotebookFolder(ImmutableSortedDictionary<string, Notebook> Own, ImmutableArray<Problem> Problems)
 {
     private const string Ending = ".md";
 
     /// <summary>Those that came with the program.</summary>
-    public static NotebookFolder BuiltIn => new(BuiltInNotebooks.All, []);
+    public static NotebookFolder BuiltIn { get; } = new(ImmutableSortedDictionary.Create<string, Notebook>(StringComparer.Ordinal), []);
+
+    /// <summary>Sound notebooks by name, read when first asked for: a run that finds nothing to do needs none that came with the program.</summary>
+    public ImmutableSortedDictionary<string, Notebook> All => BuiltInNotebooks.All.SetItems(Own);
 
     /// <summary>Reads a nursery's own notebooks.</summary>
     /// <param name="folder">Their folder, full path.</param>
@@ -27,7 +30,7 @@ public sealed record NotebookFolder(ImmutableSortedDictionary<string, Notebook> 
                 : BuiltIn;
         }
 
-        var all = BuiltInNotebooks.All.ToBuilder();
+        var own = BuiltIn.Own.ToBuilder();
         List<Problem> problems = [];
         foreach (string path in Directory.GetFiles(folder, "*" + Ending).Order(StringComparer.Ordinal))
         {
@@ -36,11 +39,11 @@ public sealed record NotebookFolder(ImmutableSortedDictionary<string, Notebook> 
             problems.AddRange(found.Select(p => p with { Severity = Severity.Warning })); // the rest of the run stands
             if (notebook is not null)
             {
-                all[name] = notebook;
+                own[name] = notebook;
             }
         }
 
-        return new NotebookFolder(all.ToImmutable(), [.. problems]);
+        return new NotebookFolder(own.ToImmutable(), [.. problems]);
     }
 
     /// <summary>Reads one notebook file.</summary>

@@ -13,14 +13,14 @@ internal static partial class ProseValues
     private const int MostSteps = 10_000;
     private const char Open = '\uE000', Close = '\uE001';
 
-    private static readonly FluidParser Parser = new();
+    private static readonly Lazy<FluidParser> Parser = new(() => new FluidParser()); // makes some hundred parsers
 
     /// <summary>What is wrong with the expressions of a text: line from its start, what was found, and the mend.</summary>
     public static IEnumerable<(int Line, string Found, string Mend)> Check(string markdown)
     {
         foreach (Match match in Expressions().Matches(markdown))
         {
-            if (!Parser.TryParse(match.Value, out _, out string error))
+            if (!PlainName().IsMatch(match.Value) && !Parser.Value.TryParse(match.Value, out _, out string error))
             {
                 yield return (LineOf(markdown, match.Index), match.Value, error.Split('\n')[0].TrimEnd('.') + ".");
             }
@@ -45,7 +45,7 @@ internal static partial class ProseValues
         TemplateContext context = new(ModelOf(review.Value.RootElement)!, options);
         string marked = Expressions().Replace(markdown, match =>
         {
-            string shown = Parser.TryParse(match.Value, out IFluidTemplate template, out _) ? template.Render(context) : match.Value;
+            string shown = Parser.Value.TryParse(match.Value, out IFluidTemplate template, out _) ? template.Render(context) : match.Value;
             values.Add(shown.Trim().Length == 0 ? Units.DisplayUnits.NotKnown : shown);
             return string.Create(CultureInfo.InvariantCulture, $"{Open}{values.Count - 1}{Close}");
         });
@@ -80,6 +80,9 @@ internal static partial class ProseValues
 
     [GeneratedRegex(@"\{\{.*?\}\}")]
     private static partial Regex Expressions();
+
+    [GeneratedRegex(@"^\{\{ *[A-Za-z_]\w*(?:\.[A-Za-z_]\w*)* *\}\}$", RegexOptions.ExplicitCapture)]
+    private static partial Regex PlainName();
 
     [GeneratedRegex(@"\{%.*?%\}")]
     private static partial Regex Statements();

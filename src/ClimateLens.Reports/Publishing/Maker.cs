@@ -17,9 +17,9 @@ internal static class Maker
     /// <summary>What makes pages out of reviews, but for the notebooks.</summary>
     public static string OfPages(PageOptions options) => Hash(typeof(Maker).Assembly, $"{options.Units}\n{options.Language.Code}\n{options.Store}\n{options.Ipynb}\n{options.SingleFile}");
 
-    /// <summary>What makes the whole site.</summary>
+    /// <summary>What makes the whole site. The built-in notebooks are part of their assembly.</summary>
     public static string OfSite(PageOptions options)
-        => Hash(typeof(Maker).Assembly, $"{OfPages(options)}\n{string.Join('\n', options.Notebooks.All.Values.Select(n => $"{n.Name} {n.Hash}"))}");
+        => Hash(typeof(Maker).Assembly, $"{OfPages(options)}\n{string.Join('\n', options.Notebooks.Own.Values.Select(n => $"{n.Name} {n.Hash}"))}");
 
     private static string Hash(Assembly assembly, string options)
     {

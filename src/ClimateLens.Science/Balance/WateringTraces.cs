@@ -87,7 +87,8 @@ public static class WateringTraces
         double[] alike = [.. rises.Where((rise, i) => !double.IsNaN(rise) && TimeApart(i, time, day) <= near)];
         Array.Sort(alike);
         double median = Quantiles.Of(alike, 0.5);
-        double[] away = [.. alike.Select(rise => Math.Abs(rise - median)).Order()];
+        double[] away = Array.ConvertAll(alike, rise => Math.Abs(rise - median));
+        Array.Sort(away);
         return (median, NormalMad * Quantiles.Of(away, 0.5));
     }
 

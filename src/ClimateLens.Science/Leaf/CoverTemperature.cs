@@ -32,7 +32,8 @@ public static class CoverTemperature
     public static CoverState Solve(CoverWeather weather, Glazing glazing)
     {
         weather.Checked();
-        return weather.Possible ? Balance(weather, glazing.Checked()) : CoverState.Unknown;
+        CoverLayers? open = null, closed = null;
+        return weather.Possible ? Balance(weather, glazing.Checked(), ref open, ref closed) : CoverState.Unknown;
     }
 
     /// <summary>Radiating temperature that the crop sees, step by step; NaN where an input is not known or impossible.</summary>
@@ -44,16 +45,19 @@ public static class CoverTemperature
     {
         Guard.SameLength(weather.Length, resultC.Length);
         Glazing cover = glazing.Checked();
+        CoverLayers? open = null, closed = null; // of the step before: a good place to start from
         for (int i = 0; i < resultC.Length; i++)
         {
-            resultC[i] = weather[i].Possible ? Balance(weather[i], cover).RadiatingC : double.NaN;
+            resultC[i] = weather[i].Possible ? Balance(weather[i], cover, ref open, ref closed).RadiatingC : double.NaN;
         }
     }
 
-    private static CoverState Balance(CoverWeather weather, Glazing glazing)
+    private static CoverState Balance(CoverWeather weather, Glazing glazing, ref CoverLayers? openBefore, ref CoverLayers? closedBefore)
     {
-        CoverLayers open = weather.ScreenClosed < 1 ? Settle(weather, glazing, screened: false) : default;
-        CoverLayers closed = weather.ScreenClosed > 0 ? Settle(weather, glazing, screened: true) : default;
+        CoverLayers open = weather.ScreenClosed < 1 ? Settle(weather, glazing, screened: false, openBefore) : default;
+        CoverLayers closed = weather.ScreenClosed > 0 ? Settle(weather, glazing, screened: true, closedBefore) : default;
+        openBefore = weather.ScreenClosed < 1 ? open : openBefore;
+        closedBefore = weather.ScreenClosed > 0 ? closed : closedBefore;
         double share = weather.ScreenClosed;
         double seen = share < 1 ? (1 - share) * Through(open.InnerC, weather.SkyC, glazing.LongWaveTransmission) : 0;
         seen += share > 0 ? share * Fourth(closed.ScreenC) : 0;
@@ -63,13 +67,14 @@ public static class CoverTemperature
             ((1 - share) * open.HeatWm2) + (share * closed.HeatWm2));
     }
 
-    private static CoverLayers Settle(CoverWeather w, Glazing glazing, bool screened)
+    private static CoverLayers Settle(CoverWeather w, Glazing glazing, bool screened, CoverLayers? start)
     {
         double middle = (w.InsideC + w.OutsideC) / 2;
-        var layers = new CoverLayers(middle, middle, screened ? (w.InsideC + middle) / 2 : w.InsideC, 0);
+        CoverLayers layers = start ?? new CoverLayers(middle, middle, screened ? (w.InsideC + middle) / 2 : w.InsideC, 0);
+        double wind = w.WindMs < 4 ? 2.8 + (1.2 * w.WindMs) : 2.5 * Math.Pow(w.WindMs, 0.8);
         for (int round = 0; round < MostRounds; round++)
         {
-            CoverLayers next = layers.Mean(Pass(w, glazing, screened, layers)); // half steps settle the cube root of the convection
+            CoverLayers next = layers.Mean(Pass(w, glazing, screened, wind, layers)); // half steps settle the cube root of the convection
             bool settled = Math.Abs(next.InnerC - layers.InnerC) + Math.Abs(next.ScreenC - layers.ScreenC) < 1e-5;
             layers = next;
             if (settled)
@@ -81,9 +86,8 @@ public static class CoverTemperature
         return layers;
     }
 
-    private static CoverLayers Pass(CoverWeather w, Glazing glazing, bool screened, CoverLayers at)
+    private static CoverLayers Pass(CoverWeather w, Glazing glazing, bool screened, double wind, CoverLayers at)
     {
-        double wind = w.WindMs < 4 ? 2.8 + (1.2 * w.WindMs) : 2.5 * Math.Pow(w.WindMs, 0.8);
         double toSky = Radiative(glazing.Emissivity, at.OuterC, w.SkyC);
         double sinkC = ((wind * w.OutsideC) + (toSky * w.SkyC) + w.AbsorbedWm2) / (wind + toSky);
         double outer = 1 / (wind + toSky);
