@@ -55,7 +55,7 @@ public sealed class BoostedTreesTests
     [Fact]
     public void OneValueOnly_ItsPartOfTheMean()
     {
-        double[][] same = [.. Rows.Select(_ => new[] { 1.0 })];
+        double[][] same = [.. Rows.Select(_ => Rows[0])];
         double said = BoostedTrees.Fit(same, [.. same.Select(_ => 5.0)]).Predict(same[0]);
         Assert.Equal(5 * (1 - Math.Pow(1 - BoostedTrees.Shrinkage, BoostedTrees.Trees)), said, 1e-12);
     }
