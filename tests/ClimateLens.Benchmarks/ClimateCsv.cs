@@ -75,12 +75,13 @@ internal static class ClimateCsv
             int length = WriteStamp(line, local);
             double day = Math.Cos(((local.TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerDay) - 0.58) * 2 * Math.PI);
             double season = Math.Cos((local.DayOfYear - 196) / 365.25 * 2 * Math.PI);
-            foreach ((_, _, int decimals, double mean, double swing, double spread) in Channels)
+            foreach ((_, string unit, int decimals, double mean, double swing, double spread) in Channels)
             {
                 noise ^= noise << 13;
                 noise ^= noise >> 17;
                 noise ^= noise << 5;
                 double value = mean + (swing * ((0.7 * day) + (0.3 * season))) + (spread * ((noise / (double)uint.MaxValue) - 0.5));
+                value = unit == "Cel" ? value : Math.Max(0, value); // what cannot be below zero is not
                 line[length++] = (byte)',';
                 _ = Utf8Formatter.TryFormat(value, line.AsSpan(length), out int written, new System.Buffers.StandardFormat('F', (byte)decimals));
                 length += written;

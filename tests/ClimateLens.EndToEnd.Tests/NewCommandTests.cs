@@ -29,8 +29,16 @@ public sealed class NewCommandTests : IDisposable
 
         File.WriteAllText(Nursery, text);
         _folder.Write("my/exports/house-1.csv", SmallNursery.Week(new DateTime(2025, 9, 29), 7).Replace("Air,RH", "Air temperature (°C),RH (%)", StringComparison.Ordinal));
+        ProgramRun next = ClimateLensProgram.RunIn(_folder.PathOf("my"), "check", "nursery.toml");
+        Assert.Contains("climatelens describe exports/house-1.csv --house ID --add nursery.toml", next.Error, StringComparison.Ordinal);
         ProgramRun described = ClimateLensProgram.Run("describe", _folder.PathOf("my/exports/house-1.csv"), "--house", "1", "--add", Nursery);
         Assert.True(described.ExitCode == 0, described.ToString());
+        ProgramRun check = ClimateLensProgram.Run("check", Nursery);
+        Assert.Contains("Next: climatelens run", check.Output, StringComparison.Ordinal);
+        _folder.Write("my/exports/forgotten.csv", "a,b\n1,2\n");
+        ProgramRun forgotten = ClimateLensProgram.Run("check", Nursery);
+        Assert.Equal(0, forgotten.ExitCode);
+        Assert.Contains("exports/forgotten.csv: note: no [[export]] reads it", forgotten.Error, StringComparison.Ordinal);
         ProgramRun run = ClimateLensProgram.Run("run", Nursery);
         Assert.True(run.ExitCode == 0, run.ToString());
         Assert.True(File.Exists(_folder.PathOf("my/site/house-1/2025-W40/index.html")));

@@ -17,14 +17,26 @@ internal static class CheckCommand
 
     private static CommandResult Run(Request request, Messages messages)
     {
-        NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
+        NurserySettings nursery = Read(request.NurseryPath);
         ImportReport report = ExportChecker.Check(nursery, Session.FolderOf(request.NurseryPath));
-        Problem[] problems = [.. nursery.Warnings, .. report.Problems];
+        Problem[] problems = [.. nursery.Warnings, .. report.Problems, .. UnreadExports.Of(request.NurseryPath, [.. report.Sheets.Select(sheet => sheet.File), .. report.Problems.Select(problem => problem.File ?? "")])];
         messages.Problems(problems, all: true);
         bool lost = problems.Any(p => p.Severity != Severity.Note);
         return new CommandResult(lost ? ExitCode.DoneWithLoss : ExitCode.Done, [.. problems], report.Sheets, [], null)
         {
-            Summary = ImportSummary.Of(report) + (problems.Length == 0 ? " No problems." : $" {problems.Length} problem{(problems.Length == 1 ? "" : "s")}, listed above."),
+            Summary = ImportSummary.Of(report) + (problems.Length == 0 ? $" No problems. Next: climatelens run {request.NurseryPath}" : $" {problems.Length} problem{(problems.Length == 1 ? "" : "s")}, listed above."),
         };
+    }
+
+    private static NurserySettings Read(string path)
+    {
+        try
+        {
+            return NurseryFileReader.Read(path);
+        }
+        catch (NurseryFileException fault)
+        {
+            throw new NurseryFileException(UnreadExports.WithNextStep(path, fault.Problems));
+        }
     }
 }
