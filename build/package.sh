@@ -14,7 +14,7 @@ mkdir -p "$out"
 
 dotnet pack "$project" "${common[@]}" -p:PackAsTool=true -p:PublishReadyToRun=false -o "$out"
 dotnet publish "$project" "${common[@]}" --use-current-runtime --no-self-contained -o "$out/program"
-dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=false -p:IncludeNativeLibrariesForSelfExtract=true -p:DebugType=none -o "$out/alone"
+dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -o "$out/alone"
 
 if dotnet tool install CycloneDX --version 6.3.1 --tool-path "$out/tools" >/dev/null 2>&1; then
   "$out/tools/dotnet-CycloneDX" "$project/ClimateLens.Cli.csproj" --output "$out" --filename climatelens.cdx.json --output-format Json --exclude-dev --set-name climatelens --set-version "$version" >/dev/null

@@ -16,10 +16,18 @@ fi
 
 run=$(mktemp -d)
 pids=()
+# Kills the batch steps of this test, of one node or of all: each with its shepherd and all it started.
+kill_steps() {
+  local pid
+  for pid in $(pgrep -f "house-weeks.sh $run/many"); do
+    [ -z "${1:-}" ] || tr '\0' '\n' <"/proc/$pid/environ" 2>/dev/null | grep -qx "SLURMD_NODENAME=$1" || continue
+    kill -9 "$(ps -o ppid= -p "$pid" | tr -d ' ')" $(pgrep -P "$pid") "$pid" 2>/dev/null
+  done
+}
 stop() {
   for pid in "${pids[@]}"; do kill -9 "$pid" 2>/dev/null; done
   wait 2>/dev/null
-  pkill -9 -f "slurmstepd.*$run" 2>/dev/null
+  kill_steps
   rm -rf "$run"
 }
 trap stop EXIT
@@ -90,8 +98,7 @@ half=$((houses * weeks / 3))
 for _ in $(seq 600); do [ "$(made)" -ge "$half" ] && break; sleep 1; done
 say "after $(made) pages: killing node n2 with its tasks, and the controller"
 kill -9 "$second" "$controller" 2>/dev/null
-pkill -9 -f "$run/spool/n2" 2>/dev/null
-pkill -9 -f "slurmstepd" 2>/dev/null # steps of both nodes: a harder blow than asked
+kill_steps n2
 sleep 2
 slurmctld -D -f "$SLURM_CONF" >/dev/null 2>&1 & controller=$!; pids+=("$controller")
 for _ in $(seq 120); do sinfo -h -n n2 -o %T 2>/dev/null | grep -q down && break; sleep 1; done
