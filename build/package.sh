@@ -14,7 +14,7 @@ mkdir -p "$out"
 
 dotnet pack "$project" "${common[@]}" -p:PackAsTool=true -p:PublishReadyToRun=false -o "$out"
 dotnet publish "$project" "${common[@]}" --use-current-runtime --no-self-contained -o "$out/program"
-dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -o "$out/alone"
+dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/alone"
 
 if dotnet tool install CycloneDX --version 6.3.1 --tool-path "$out/tools" >/dev/null 2>&1; then
   "$out/tools/dotnet-CycloneDX" "$project/ClimateLens.Cli.csproj" --output "$out" --filename climatelens.cdx.json --output-format Json --exclude-dev --set-name climatelens --set-version "$version" >/dev/null
@@ -65,7 +65,7 @@ Description: weekly reports on humidity and disease weather in greenhouses
  records, and writes a page for each house and week: risk hours, how sure they
  are, which of them the watering caused, and what to change.
 CONTROL
-  SOURCE_DATE_EPOCH=$(git log -1 --format=%ct) dpkg-deb --root-owner-group --build "$deb" "$out/climatelens_${version//-/+}_amd64.deb" >/dev/null
+  SOURCE_DATE_EPOCH=$(git log -1 --format=%ct) dpkg-deb -Zxz -z2 --root-owner-group --build "$deb" "$out/climatelens_${version//-/+}_amd64.deb" >/dev/null
   rm -rf "$deb"
 fi
 

@@ -49,7 +49,7 @@ internal static class CommandLine
             Example: climatelens run sample-logs/nursery.toml
 
             Exit codes: 0 done; 1 done, but something was set aside, skipped or failed for one house;
-            64 the command line is wrong; 66 no data for what was asked; 70 a bug; 73 or 74 cannot write or read;
+            64 the command line is wrong; 66 no data for what was asked; 70 a bug; 71 not enough memory; 73 or 74 cannot write or read;
             75 another run holds the store, try again; 78 the nursery file is wrong.
             """);
         foreach (Command command in All(output, error))

@@ -40,15 +40,14 @@ internal static class MeasuredProcess
     /// <summary>Runs a program.</summary>
     /// <param name="program">Its assembly.</param>
     /// <param name="args">Its arguments.</param>
-    public static ProcessCost Run(string program, string[] args)
-    {
-        ProcessStartInfo start = new("dotnet");
-        start.ArgumentList.Add(program);
-        foreach (string arg in args)
-        {
-            start.ArgumentList.Add(arg);
-        }
+    public static ProcessCost Run(string program, string[] args) => RunNative("dotnet", [program, .. args]);
 
+    /// <summary>Runs a program that needs no <c>dotnet</c> before it.</summary>
+    /// <param name="program">The file to start.</param>
+    /// <param name="args">Its arguments.</param>
+    public static ProcessCost RunNative(string program, string[] args)
+    {
+        ProcessStartInfo start = new(program, args);
         var watch = Stopwatch.StartNew();
         using Process process = Process.Start(start)!;
         long peak = 0;

@@ -8,6 +8,8 @@ return args switch
     ["growth", .. var rest] => ImportGrowth.Run(rest),
     ["append", .. var rest] => ImportAppend.Run(rest),
     ["generate", var folder, var rows, var step] => GeneratedNursery.Keep(folder, rows, step),
+    ["scale", .. var sizes] => ScaleCost.Run(sizes),
+    ["one-new-week", .. var rest] => OneNewWeek.Run(rest),
     ["generate-nursery", var folder, var houses, var weeks] => ManyHouses.Keep(folder, houses, weeks),
     ["generate-houses", var folder, var houses, var weeks, var step] => GeneratedNursery.KeepHouses(folder, houses, weeks, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),

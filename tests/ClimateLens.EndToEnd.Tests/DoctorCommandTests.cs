@@ -24,6 +24,36 @@ public sealed class DoctorCommandTests
     }
 
     [Fact]
+    public void Doctor_AWeekWithoutAPage_AFolderOfSomeoneElse_AndALetterThatWaits_AreTold()
+    {
+        using SmallNursery nursery = new(export: SmallNursery.Week(new DateTime(2029, 10, 15), 8));
+        string[] doctor = ["doctor", nursery.NurseryFile, "--now", "2029-10-23T06:00:00Z"];
+        Assert.Equal(0, ClimateLensProgram.Run("import", nursery.NurseryFile).ExitCode);
+        ProgramRun without = ClimateLensProgram.Run(doctor);
+        Assert.Equal(1, without.ExitCode);
+        Assert.Contains("LOOK  House 1 has readings of 2029-W42, but no page of it.", without.Output, StringComparison.Ordinal);
+        Assert.Equal(0, ClimateLensProgram.Run("run", nursery.NurseryFile).ExitCode);
+        Assert.Equal(0, ClimateLensProgram.Run(doctor).ExitCode);
+
+        File.WriteAllText(nursery.PathOf("site/.mail.json"), "[]");
+        Directory.CreateDirectory(nursery.PathOf("site/house-1/2029-W42/.doctor-probe")); // in the way of the probe, as a folder of someone else's would be
+        ProgramRun told = ClimateLensProgram.Run(doctor);
+        Assert.Contains("[mail.waiting]", told.Output, StringComparison.Ordinal);
+        Assert.Contains("house-1/2029-W42 cannot be written", told.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Doctor_RowsWithoutValues_AreNoReadings()
+    {
+        string week = SmallNursery.Week(new DateTime(2029, 10, 15), 8), empty = SmallNursery.Week(new DateTime(2029, 10, 23), 4);
+        string[] rows = [.. empty.Split('\n')[1..].Where(row => row.Contains(',', StringComparison.Ordinal)).Select(row => string.Join(',', row.Split(',').Select((cell, n) => n == 0 ? cell : "")))];
+        using SmallNursery nursery = new(export: week.TrimEnd('\n') + "\n" + string.Join('\n', rows) + "\n");
+        Assert.True(ClimateLensProgram.Run("run", nursery.NurseryFile).ExitCode is 0 or 1);
+        ProgramRun told = ClimateLensProgram.Run("doctor", nursery.NurseryFile, "--now", "2029-10-27T06:00:00Z");
+        Assert.Contains("hold no value of relativeHumidity for 3 days", told.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Doctor_Json_HoldsEachCheck()
     {
         using SmallNursery nursery = new();

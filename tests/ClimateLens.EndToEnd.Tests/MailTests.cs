@@ -52,6 +52,35 @@ public sealed class MailTests : IDisposable
     }
 
     [Fact]
+    public void Run_OneAddressRefused_TheOthersHaveTheLetter_AndQuietNamesTheOne()
+    {
+        using MailServer server = new() { RefusesAddress = "second@example.org" };
+        ProgramRun run = ClimateLensProgram.RunWith(Settings(server.Address), [.. Arguments, "--quiet"]);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Equal(["grower@example.org"], Assert.Single(server.Taken).To);
+        Assert.Contains("The server refused second@example.org (", run.Error, StringComparison.Ordinal);
+        Assert.Contains("no such user", run.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(_nursery.PathOf("site/.mail.json")));
+
+        server.RefusesAddress = "example.org"; // all of them
+        File.Delete(_nursery.PathOf("site/house-1/2025-W42/index.html"));
+        ProgramRun none = ClimateLensProgram.RunWith(Settings(server.Address), Arguments);
+        Assert.Equal(1, none.ExitCode);
+        Assert.Contains("no address was taken", none.Error, StringComparison.Ordinal);
+        Assert.Single(server.Taken);
+        Assert.True(File.Exists(_nursery.PathOf("site/.mail.json")));
+    }
+
+    [Fact]
+    public void Run_SettingsAreLookedAt_WhereNothingIsToBeSent()
+    {
+        Assert.Equal(0, ClimateLensProgram.Run("run", _nursery.NurseryFile).ExitCode);
+        ProgramRun run = ClimateLensProgram.Run([.. Arguments, "--quiet"]);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("CLIMATELENS_SMTP_SERVER is not set", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_NoServerThere_PagesStandAndItIsSaid()
     {
         using TcpListener closed = new(System.Net.IPAddress.Loopback, 0);

@@ -1,3 +1,4 @@
+using ClimateLens.Analysis.Foliage;
 using ClimateLens.Analysis.Gridding;
 using ClimateLens.Analysis.Hours;
 using ClimateLens.Analysis.Stages;
@@ -18,9 +19,6 @@ internal sealed class WeekReplay
     /// <summary>Number of draws, the first ones of <see cref="BiasDraws"/>.</summary>
     public const int Draws = 50;
 
-    /// <summary>Before the period, so that the film and the wet floor are known at its start. [d]</summary>
-    private const int DaysBefore = 2;
-
     private readonly HousePeriod _house;
     private readonly RiskState _risk;
     private readonly HouseBalance _balance;
@@ -39,7 +37,7 @@ internal sealed class WeekReplay
         _byLateRound = [.. Enumerable.Range(0, _late.Count).Select(_ => new double[Draws])];
         _known = KnownChanges(house, balance);
         _telling = Telling(house, risk);
-        _firstHour = Math.Max(0, risk.Hours.FirstOfPeriod - (24 * DaysBefore));
+        _firstHour = Math.Max(0, risk.Hours.FirstOfPeriod - (24 * FoliageHours.DaysBefore));
         Dictionary<Change, HousePeriod> others = [];
         int firstStep = _firstHour * house.StepsPerHour;
         BalanceInputs columns = BalanceColumns.Of(house, firstStep);

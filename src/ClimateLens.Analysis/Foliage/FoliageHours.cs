@@ -19,6 +19,9 @@ namespace ClimateLens.Analysis.Foliage;
 /// </remarks>
 internal sealed class FoliageHours
 {
+    /// <summary>Days worked through before a period that is looked at alone, so that the film and the wet floor are known at its start. [d]</summary>
+    public const int DaysBefore = 2;
+
     private readonly HourTable _hours;
     private readonly RiskRules _rules;
     private readonly FoliageWeather _weather;

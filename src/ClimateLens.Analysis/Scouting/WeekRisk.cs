@@ -31,7 +31,7 @@ internal static class WeekRisk
             return null;
         }
 
-        FoliageHours foliage = new(period, hours);
+        FoliageHours foliage = new(period, hours, firstHour: Math.Max(0, hours.FirstOfPeriod - (24 * FoliageHours.DaysBefore)));
         BiasDraws draws = BiasDraws.For(period);
         int[] drawsWithRisk = new int[hours.Count];
         double[] none = new double[hours.Count];

@@ -15,7 +15,7 @@ internal static class DoctorCommand
     {
         Command command = new("doctor", """
             Look at what a run that nobody watches depends on: disk and rights, clock and time zones, the lock, houses that have sent nothing,
-            growth of what is set aside, exports without a file. Changes nothing. Ends with 1 when someone should look.
+            growth of what is set aside, exports without a file, weeks without a page, letters that wait. Changes nothing. Ends with 1 when someone should look.
 
             Example: climatelens doctor sample-logs/nursery.toml --stale 8
             """);
@@ -48,7 +48,8 @@ internal static class DoctorCommand
     private static CommandResult Run(Request request, Machine machine, int staleDays)
     {
         NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
-        ImmutableArray<CheckupLine> lines = Checkup.Of(nursery, Session.FolderOf(request.NurseryPath), Session.SiteFolderOf(request, nursery), machine, staleDays);
+        string site = Session.SiteFolderOf(request, nursery);
+        ImmutableArray<CheckupLine> lines = [.. Checkup.Of(nursery, Session.FolderOf(request.NurseryPath), site, machine, staleDays), .. PagesCheck.Of(request, site, staleDays)];
         int faults = lines.Count(l => !l.IsFine);
         return new CommandResult(faults == 0 ? ExitCode.Done : ExitCode.DoneWithLoss, [], [], [], null)
         {

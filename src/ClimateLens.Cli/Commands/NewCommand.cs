@@ -38,15 +38,15 @@ internal static class NewCommand
     private static CommandResult Run(string folder)
     {
         ImmutableArray<string> made = StarterFolder.Make(folder);
-        string nursery = Path.Combine(folder, "nursery.toml");
+        string nursery = Messages.Plain(Path.Combine(folder, "nursery.toml")), quoted = StarterFolder.IsPlain(nursery) ? nursery : $"'{nursery.Replace("'", "'\\''", StringComparison.Ordinal)}'";
         return new CommandResult(ExitCode.Done, [], [], [], null)
         {
             Summary = $"""
                 Made in {Messages.Plain(folder)}: {string.Join(", ", made)}.
-                Next: fill in the first lines of {Messages.Plain(nursery)}, put an export into exports/, then
-                climatelens describe EXPORT --house 1 --add {Messages.Plain(nursery)}
-                climatelens check {Messages.Plain(nursery)}
-                """,
+                Next: fill in the first lines of {nursery}, put an export into exports/, then
+                climatelens describe EXPORT --house 1 --add {quoted}
+                climatelens check {quoted}
+                """ + (StarterFolder.IsPlain(Path.GetFullPath(folder)) ? "" : "\nThe schedules name /srv/nursery: the folder's own name holds marks that schedulers read in ways of their own. Write it there by hand."),
         };
     }
 }

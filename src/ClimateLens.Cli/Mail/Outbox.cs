@@ -24,6 +24,16 @@ internal static class Outbox
     /// <returns>How many letters the server took.</returns>
     public static int Send(Session session, IReadOnlyList<MailboxAddress> to, IEnumerable<HouseWeekSummary> renewed, Func<string, string?> variable)
     {
+        MailSettings? settings = null;
+        try
+        {
+            settings = MailSettings.Read(variable); // looked at in every run, not first on the Monday when a letter waits
+        }
+        catch (MailException fault)
+        {
+            session.Report([Failed(fault)]);
+        }
+
         string note = Path.Combine(Path.GetDirectoryName(session.SiteIndex)!, NoteName);
         HashSet<string> newest = [.. session.Site.Summaries.DistinctBy(s => s.House).Select(s => s.Page)];
         List<string> pages = [.. Read(note).Concat(renewed.Select(s => s.Page)).Distinct(StringComparer.Ordinal).Where(newest.Contains)];
@@ -33,26 +43,34 @@ internal static class Outbox
         }
 
         Write(note, pages); // a run killed now sends them next time
+        if (settings is null)
+        {
+            return 0;
+        }
+
         int sent = 0;
         try
         {
-            MailSettings settings = MailSettings.Read(variable);
             (string Page, WeekLetter Letter)[] letters =
             [
                 .. pages.Select(p => (Page: p, Summary: session.Site.Summaries.First(s => s.Page == p)))
                     .Select(p => (p.Page, Letter: session.Site.LetterOf(p.Summary.House, p.Summary.Period)))
                     .Where(p => p.Letter is not null).Select(p => (p.Page, p.Letter!)),
             ];
-            Postman.Send(settings, to, letters.Select(l => l.Letter), letter =>
+            IReadOnlyList<string> refused = Postman.Send(settings, to, letters.Select(l => l.Letter), letter =>
             {
                 sent++;
                 pages.Remove(letters.First(l => ReferenceEquals(l.Letter, letter)).Page);
             });
             pages.Clear();
+            if (refused.Count > 0)
+            {
+                session.Report([new Problem("mail.failed", Severity.Warning, null, null, null, $"The server refused {string.Join("; ", refused)}; the others have the letter", "", "Correct the addresses after --mail; this letter is not sent again.")]);
+            }
         }
         catch (MailException fault)
         {
-            session.Report([new Problem("mail.failed", Severity.Warning, null, null, null, $"The mail was not sent: {fault.Message}", "", "The pages are published. Mend what is named; the next run with --mail tries again.")]);
+            session.Report([Failed(fault)]);
         }
 
         if (pages.Count == 0)
@@ -66,6 +84,9 @@ internal static class Outbox
 
         return sent;
     }
+
+    private static Problem Failed(MailException fault)
+        => new("mail.failed", Severity.Warning, null, null, null, $"The mail was not sent: {fault.Message.TrimEnd('.')}", "", "The pages are published. Mend what is named; the next run with --mail tries again.");
 
     private static void Write(string note, List<string> pages) => File.WriteAllBytes(note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
 

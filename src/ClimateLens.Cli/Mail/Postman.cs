@@ -1,3 +1,4 @@
+using System.Text;
 using ClimateLens.Reports.Formats;
 using MailKit;
 using MailKit.Net.Smtp;
@@ -29,12 +30,13 @@ internal static class Postman
     /// <param name="to">Whom to.</param>
     /// <param name="letters">The letters.</param>
     /// <param name="sent">Told each letter that the server took.</param>
+    /// <returns>Addresses that the server refused while it took others, each with its words.</returns>
     /// <exception cref="MailException">The server cannot be reached, or does not take one; letters before it are sent.</exception>
-    public static void Send(MailSettings settings, IReadOnlyList<MailboxAddress> to, IEnumerable<WeekLetter> letters, Action<WeekLetter> sent)
+    public static IReadOnlyList<string> Send(MailSettings settings, IReadOnlyList<MailboxAddress> to, IEnumerable<WeekLetter> letters, Action<WeekLetter> sent)
     {
         try
         {
-            using SmtpClient client = new() { Timeout = TimeoutMilliseconds };
+            using TolerantClient client = new(settings) { Timeout = TimeoutMilliseconds };
             client.Connect(settings.Host, settings.Port, settings.Security);
             if (settings is { User: { } user, Password: { } password })
             {
@@ -48,6 +50,7 @@ internal static class Postman
             }
 
             client.Disconnect(quit: true);
+            return [.. client.Refused.Distinct()];
         }
         catch (Exception fault) when (fault is IOException or System.Net.Sockets.SocketException or ProtocolException or CommandException or ServiceNotAuthenticatedException or ServiceNotConnectedException
             or MailKit.Security.SslHandshakeException or MailKit.Security.AuthenticationException or NotSupportedException or TimeoutException or OperationCanceledException or ParseException)
@@ -78,6 +81,32 @@ internal static class Postman
     private static string Words(Exception fault, MailSettings settings)
     {
         string words = fault is MailKit.Security.AuthenticationException ? "the server did not take user and password" : fault.Message.Split('\n')[0].Trim();
-        return settings.Password is { Length: > 3 } secret ? words.Replace(secret, "(password)", StringComparison.Ordinal) : words;
+        return WithoutSecrets(words, settings).TrimEnd('.');
+    }
+
+    /// <summary>What a server says, without user and password, plain or as they go over the wire.</summary>
+    private static string WithoutSecrets(string words, MailSettings settings)
+    {
+        string user = settings.User ?? "", password = settings.Password ?? "";
+        foreach (string plain in (string[])[$"\0{user}\0{password}", $"{user}\0{user}\0{password}", password, user])
+        {
+            if (plain.Trim('\0').Length > 2)
+            {
+                words = words.Replace(Convert.ToBase64String(Encoding.UTF8.GetBytes(plain)), "(secret)", StringComparison.Ordinal).Replace(plain, "(secret)", StringComparison.Ordinal);
+            }
+        }
+
+        return words;
+    }
+
+    /// <summary>Goes on with those whom the server takes, and remembers the others.</summary>
+    private sealed class TolerantClient(MailSettings settings) : SmtpClient
+    {
+        public List<string> Refused { get; } = [];
+
+        protected override void OnRecipientNotAccepted(MimeMessage message, MailboxAddress mailbox, SmtpResponse response)
+            => Refused.Add($"{mailbox.Address} ({WithoutSecrets(response.Response.Split('\n')[0].Trim(), settings)})");
+
+        protected override void OnNoRecipientsAccepted(MimeMessage message) => throw new SmtpProtocolException($"no address was taken: {string.Join("; ", Refused)}");
     }
 }

@@ -40,11 +40,14 @@ internal sealed class Messages(TextWriter error, Request request)
 
     private readonly List<Problem> _told = [];
 
-    /// <summary>Writes problems: errors always, warnings unless quiet, notes when verbose.</summary>
+    // A run that nobody watches is quiet; what it says then reaches someone by mail of cron or the journal. These end in pages that lack something and mend by hand only.
+    private static readonly HashSet<string> NeverQuiet = new(StringComparer.Ordinal) { "mail.failed", "import.noFiles", "import.empty", "import.headerOnly", "review.failed" };
+
+    /// <summary>Writes problems: errors always, warnings unless quiet (but those that keep readings or letters from their place), notes when verbose.</summary>
     public void Problems(IReadOnlyList<Problem> problems, bool all = false)
     {
         _told.AddRange(problems);
-        Problem[] shown = [.. problems.Where(p => p.Severity == Severity.Error || (!request.Quiet && (p.Severity == Severity.Warning || request.Verbose || all)))];
+        Problem[] shown = [.. problems.Where(p => p.Severity == Severity.Error || NeverQuiet.Contains(p.Code) || (!request.Quiet && (p.Severity == Severity.Warning || request.Verbose || all)))];
         int limit = all || request.Verbose ? int.MaxValue : ProblemsShown;
         foreach (Problem problem in shown.Take(limit))
         {

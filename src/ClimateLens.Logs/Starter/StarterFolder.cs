@@ -9,7 +9,7 @@ public static class StarterFolder
 {
     private const string NurseryFile = "nursery.toml", Schedules = "schedules/", UnixPlace = "/srv/nursery", WindowsPlace = @"C:\Nursery";
 
-    private static readonly string[] Files = [NurseryFile, Schedules + "climatelens.service", Schedules + "climatelens.timer", Schedules + "crontab.txt", Schedules + "windows-task.xml"];
+    private static readonly string[] Files = [NurseryFile, Schedules + "climatelens.service", Schedules + "climatelens.timer", Schedules + "climatelens-doctor.service", Schedules + "climatelens-doctor.timer", Schedules + "crontab.txt", Schedules + "windows-task.xml"];
 
     private static readonly string[] Folders = ["exports", "notebooks"];
 
@@ -53,11 +53,13 @@ public static class StarterFolder
     /// <summary>The schedules with the folder's own path, where that path means the same to every reader of them.</summary>
     private static string InPlace(string text, string root)
     {
-        bool plain = root.All(c => char.IsAsciiLetterOrDigit(c) || c is '/' or '\\' or ':' or '-' or '_' or '.');
-        return !plain ? text
+        return !IsPlain(root) ? text
             : Path.DirectorySeparatorChar == '/' ? text.Replace(UnixPlace, root, StringComparison.Ordinal)
             : text.Replace(WindowsPlace, SecurityElement.Escape(root), StringComparison.Ordinal);
     }
+
+    /// <summary>Whether a path means the same to shells, systemd and cron without quotes.</summary>
+    public static bool IsPlain(string path) => path.All(c => char.IsAsciiLetterOrDigit(c) || c is '/' or '\\' or ':' or '-' or '_' or '.');
 
     private static string TextOf(string file)
     {

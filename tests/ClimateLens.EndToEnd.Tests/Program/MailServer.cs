@@ -21,6 +21,9 @@ internal sealed class MailServer : IDisposable
     /// <summary>The reply to MAIL FROM; null to take it.</summary>
     public string? Refuses { get; set; }
 
+    /// <summary>An address that RCPT TO does not take; null for none.</summary>
+    public string? RefusesAddress { get; set; }
+
     /// <summary>User and password that AUTH takes; null where it offers none.</summary>
     public (string User, string Password)? Account { get; init; }
 
@@ -71,7 +74,7 @@ internal sealed class MailServer : IDisposable
                     break;
                 case "AUTH":
                     string given = Encoding.UTF8.GetString(Convert.FromBase64String(line.Split(' ')[2]));
-                    await Say(Account is { } account && given == $"\0{account.User}\0{account.Password}" ? "235 ok" : "535 no");
+                    await Say(Account is { } account && given == $"\0{account.User}\0{account.Password}" ? "235 ok" : $"535 no: {line}");
                     break;
                 case "MAIL" when Refuses is { } reply:
                     await Say(reply);
@@ -80,6 +83,9 @@ internal sealed class MailServer : IDisposable
                     from = line[(line.IndexOf('<', StringComparison.Ordinal) + 1)..line.IndexOf('>', StringComparison.Ordinal)];
                     to = [];
                     await Say("250 ok");
+                    break;
+                case "RCPT" when RefusesAddress is { } address && line.Contains(address, StringComparison.Ordinal):
+                    await Say("550 5.1.1 no such user");
                     break;
                 case "RCPT":
                     to.Add(line[(line.IndexOf('<', StringComparison.Ordinal) + 1)..line.IndexOf('>', StringComparison.Ordinal)]);
