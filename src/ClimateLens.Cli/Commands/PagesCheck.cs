@@ -1,6 +1,4 @@
-using ClimateLens.Analysis;
 using ClimateLens.Cli.Output;
-using ClimateLens.Logs;
 using ClimateLens.Logs.Health;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
