@@ -7,7 +7,7 @@ namespace ClimateLens.Logs.Starter;
 /// <summary>The folder of a new nursery: a nursery file with remarks, places for exports and notebooks, and schedules to choose from.</summary>
 public static class StarterFolder
 {
-    private const string NurseryFile = "nursery.toml", Schedules = "schedules/", UnixPlace = "/srv/nursery", WindowsPlace = @"C:\Nursery";
+    private const string NurseryFile = "nursery.toml", Schedules = "schedules/", Program = "climatelens", UnixProgram = "/usr/local/bin/climatelens", UnixPlace = "/srv/nursery", WindowsPlace = @"C:\Nursery";
 
     private static readonly string[] Files = [NurseryFile, Schedules + "climatelens.service", Schedules + "climatelens.timer", Schedules + "climatelens-doctor.service", Schedules + "climatelens-doctor.timer", Schedules + "crontab.txt", Schedules + "windows-task.xml"];
 
@@ -50,9 +50,14 @@ public static class StarterFolder
 
     private static string PathOf(string root, string relative) => Path.Combine(root, relative.Replace('/', Path.DirectorySeparatorChar));
 
-    /// <summary>The schedules with the folder's own path, where that path means the same to every reader of them.</summary>
+    /// <summary>The schedules with the folder's own path, and that of the program at work, where these mean the same to every reader of them.</summary>
     private static string InPlace(string text, string root)
     {
+        if (Environment.ProcessPath is string program && Path.GetFileName(program) == Program && IsPlain(program))
+        {
+            text = text.Replace(UnixProgram, program, StringComparison.Ordinal);
+        }
+
         return !IsPlain(root) ? text
             : Path.DirectorySeparatorChar == '/' ? text.Replace(UnixPlace, root, StringComparison.Ordinal)
             : text.Replace(WindowsPlace, SecurityElement.Escape(root), StringComparison.Ordinal);
