@@ -89,7 +89,7 @@ slurmctld -D -f "$SLURM_CONF" >/dev/null 2>&1 & controller=$!; pids+=("$controll
 slurmd -D -N n1 -f "$SLURM_CONF" >/dev/null 2>&1 & pids+=($!)
 slurmd -D -N n2 -f "$SLURM_CONF" >/dev/null 2>&1 & second=$!; pids+=("$second")
 for _ in $(seq 60); do sinfo -h -o %T 2>/dev/null | grep -q idle && break; sleep 1; done
-sinfo >&2 || { say "Slurm did not start; see $run/log."; tail -20 "$run"/log/*.log >&2; exit 1; }
+sinfo >&2 || { say "Slurm could not be started on this machine:"; for log in "$run"/log/*.log; do tail -n 5 "$log" >&2; done; exit 77; }
 
 ids=$(cd "$run/many" && "$root/docs/cluster/slurm-submit.sh" nursery.toml 8 2) || exit 1
 say "submitted: $ids ($(wc -l <"$run/many/climatelens-todo.txt") house-weeks)"
