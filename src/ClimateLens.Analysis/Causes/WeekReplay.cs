@@ -37,7 +37,7 @@ internal sealed class WeekReplay
         _byLateRound = [.. Enumerable.Range(0, _late.Count).Select(_ => new double[Draws])];
         _known = KnownChanges(house, balance);
         _telling = Telling(house, risk);
-        _firstHour = Math.Max(0, risk.Hours.FirstOfPeriod - (24 * FoliageHours.DaysBefore));
+        _firstHour = FoliageHours.FirstHourOf(risk.Hours);
         Dictionary<Change, HousePeriod> others = [];
         int firstStep = _firstHour * house.StepsPerHour;
         BalanceInputs columns = BalanceColumns.Of(house, firstStep);

@@ -55,7 +55,7 @@ internal static class UnitHints
     /// <summary>The middle of the known values; NaN where they are too few.</summary>
     private static double Middle(ReadOnlySpan<double> values, int fewest)
     {
-        double[] known = [.. values];
+        double[] known = new double[values.Length];
         int count = 0;
         foreach (double value in values)
         {

@@ -20,7 +20,7 @@ namespace ClimateLens.Analysis.Foliage;
 internal sealed class FoliageHours
 {
     /// <summary>Days worked through before a period that is looked at alone, so that the film and the wet floor are known at its start. [d]</summary>
-    public const int DaysBefore = 2;
+    private const int DaysBefore = 2;
 
     private readonly HourTable _hours;
     private readonly RiskRules _rules;
@@ -97,6 +97,9 @@ internal sealed class FoliageHours
 
     /// <summary>The weather of the leaves in the last run, by step. A sensor's leaf temperature is that of dry or wet leaves as they were.</summary>
     public LeafClimate Climate => new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, default, _weather.OpenShare);
+
+    /// <summary>The hour to begin at where the period is looked at alone.</summary>
+    public static int FirstHourOf(HourTable hours) => Math.Max(0, hours.FirstOfPeriod - (24 * DaysBefore));
 
     /// <summary>Everything for the readings as they are.</summary>
     public void WithoutError() => UnderErrors(new FoliageErrors(), 0, _none);

@@ -31,7 +31,7 @@ internal static class WeekRisk
             return null;
         }
 
-        FoliageHours foliage = new(period, hours, firstHour: Math.Max(0, hours.FirstOfPeriod - (24 * FoliageHours.DaysBefore)));
+        FoliageHours foliage = new(period, hours, firstHour: FoliageHours.FirstHourOf(hours));
         BiasDraws draws = BiasDraws.For(period);
         int[] drawsWithRisk = new int[hours.Count];
         double[] none = new double[hours.Count];

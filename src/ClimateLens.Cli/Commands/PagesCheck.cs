@@ -68,23 +68,10 @@ internal static class PagesCheck
             return new CheckupLine("site.page", false, $"{house.Name} has readings of {week}, but no page of it.", "Run climatelens run and read what it says: the last run did not come to its end, or its review failed.");
         }
 
-        string? fault = ProbeOf(folder);
+        string? fault = FolderCheck.FaultOfWriting(folder);
         return fault is null
             ? new CheckupLine("site.page", true, $"{house.Name}: the page of {week} is there.", "")
             : new CheckupLine("site.page", false, $"The folder {folder} cannot be written: {fault}", "Give it to the user of the scheduled run; someone else may have run the program once.");
-    }
-
-    private static string? ProbeOf(string folder)
-    {
-        try
-        {
-            using FileStream probe = new(Path.Combine(folder, ".doctor-probe"), FileMode.Create, FileAccess.Write, FileShare.ReadWrite, 1, FileOptions.DeleteOnClose);
-            return null;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            return fault.Message;
-        }
     }
 
     private static bool LogsIt(Session session, HouseSettings house, string channel)

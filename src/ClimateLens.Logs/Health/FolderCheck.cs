@@ -3,14 +3,14 @@ using System.Globalization;
 namespace ClimateLens.Logs.Health;
 
 /// <summary>Whether a folder can be written, and whether the disk beneath it has room.</summary>
-internal static class FolderCheck
+public static class FolderCheck
 {
     /// <summary>Less free space than this is told whatever the folder holds. Common practice, no source. [bytes]</summary>
     private const long LeastFree = 200_000_000;
 
     private const string Probe = ".doctor-probe";
 
-    public static IEnumerable<CheckupLine> Of(string name, string folder, Machine machine)
+    internal static IEnumerable<CheckupLine> Of(string name, string folder, Machine machine)
     {
         string standing = Standing(folder);
         bool exists = standing == folder;
@@ -37,17 +37,23 @@ internal static class FolderCheck
             return CheckupLine.Look($"{name}.writable", $"The {name} folder {folder} is a file.", $"Name another {name} in the nursery file, or move the file away.");
         }
 
+        return FaultOfWriting(standing) is string fault
+            ? CheckupLine.Look($"{name}.writable", $"The {name} folder {folder} cannot be written: {fault}", "Give the user of the scheduled run the right to write there, or free the disk.")
+            : CheckupLine.Fine($"{name}.writable", exists ? $"The {name} folder {folder} can be written." : $"The {name} folder {folder} is not there yet and can be made.");
+    }
+
+    /// <summary>What the system says when a file is made in a folder, and removed at once; null where that goes well.</summary>
+    /// <param name="folder">A folder that is there.</param>
+    public static string? FaultOfWriting(string folder)
+    {
         try
         {
-            using (new FileStream(Path.Combine(standing, Probe), FileMode.Create, FileAccess.Write, FileShare.ReadWrite, 1, FileOptions.DeleteOnClose))
-            {
-            }
-
-            return CheckupLine.Fine($"{name}.writable", exists ? $"The {name} folder {folder} can be written." : $"The {name} folder {folder} is not there yet and can be made.");
+            using FileStream probe = new(Path.Combine(folder, Probe), FileMode.Create, FileAccess.Write, FileShare.ReadWrite, 1, FileOptions.DeleteOnClose);
+            return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return CheckupLine.Look($"{name}.writable", $"The {name} folder {folder} cannot be written: {e.Message}", "Give the user of the scheduled run the right to write there, or free the disk.");
+            return e.Message;
         }
     }
 

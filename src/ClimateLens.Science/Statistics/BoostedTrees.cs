@@ -6,7 +6,7 @@ namespace ClimateLens.Science.Statistics;
 /// (shrinkage). Trees grow leaf by leaf, the split with the largest gain in squares first, over inputs cut into bins of equal counts.</para>
 /// <para><b>Range:</b> it predicts no further than the targets it has seen. <b>Error:</b> by days held out, where it is used. No chance in it:
 /// equal rows give equal trees.</para>
-/// <para>Held to Microsoft.ML's FastTree in the tests. That trainer forces three full garbage collections a fit, which was a quarter of the
+/// <para>Held to Microsoft.ML's FastTree in the tests. That trainer forces three full garbage collections a fit, which was a fifth of the
 /// processor time of a house-week and stopped all other threads (docs/performance.md).</para>
 /// </remarks>
 public sealed class BoostedTrees

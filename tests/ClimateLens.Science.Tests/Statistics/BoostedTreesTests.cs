@@ -50,6 +50,13 @@ public sealed class BoostedTreesTests
     }
 
     [Fact]
+    public void SameRows_SameTrees_ToTheLastBit()
+    {
+        BoostedTrees first = BoostedTrees.Fit(Rows, Steps), second = BoostedTrees.Fit(Rows, Steps);
+        Assert.All(Rows, row => Assert.Equal(BitConverter.DoubleToInt64Bits(first.Predict(row)), BitConverter.DoubleToInt64Bits(second.Predict(row))));
+    }
+
+    [Fact]
     public void NothingLeftOver_TreesSayNothing() => Assert.Equal(0, BoostedTrees.Fit(Rows, new double[Rows.Length]).Predict(Rows[0]));
 
     [Fact]
