@@ -126,7 +126,7 @@ public sealed class FoliageTests
                 return (double)foliage.Risk.AsSpan(hours.FirstOfPeriod).Count(true);
             })];
             double mean = counts.Average(), drawn = Math.Sqrt(counts.Sum(c => (c - mean) * (c - mean)) / (counts.Length - 1));
-            ErrorShare[] shares = [.. ErrorShares.Of(period, hours, foliage)];
+            ErrorShare[] shares = [.. ErrorShares.Of(period, hours, new FoliageDraws(() => new FoliageHours(period, hours)))];
             double firstOrder = Math.Sqrt(shares.Sum(s => s.Hours * s.Hours));
             Assert.Equal(1, shares.Sum(s => s.Share), 0.01);
             Assert.InRange(firstOrder / drawn, 0.7, 1.3); // JCGM 100:2008 5.1.2 against JCGM 101:2008; the count is curved in its causes

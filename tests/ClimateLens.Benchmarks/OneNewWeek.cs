@@ -11,35 +11,49 @@ internal static class OneNewWeek
         int repeats = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 5;
         using PublishedProgram? published = args.Length > 1 ? null : new PublishedProgram();
         ProcessCost Program(params string[] to) => published is null ? MeasuredProcess.RunNative(args[1], to) : published.Run(to);
-        List<ProcessCost> version = [], first = [], newWeek = [], nothing = [];
+        List<ProcessCost> version = [], first = [], ownFile = [], grownFile = [], nothing = [];
         for (int i = 0; i < repeats; i++)
         {
-            string nursery = WholeProcess.SampleNursery(), exports = Path.Combine(Path.GetDirectoryName(nursery)!, "exports");
-            Dictionary<string, string> last = [];
-            foreach (string file in Directory.EnumerateFiles(exports, "*-2025-11.csv"))
-            {
-                last[file] = File.ReadAllText(file);
-                File.WriteAllLines(file, File.ReadLines(file).Where(line => !IsInLastWeek(line)));
-            }
-
             version.Add(Program("--version"));
-            first.Add(Program("run", nursery, "--quiet"));
-            foreach ((string file, string text) in last)
+            foreach (List<ProcessCost> newWeek in (List<ProcessCost>[])[ownFile, grownFile])
             {
-                File.WriteAllText(file, text);
-            }
+                string nursery = WholeProcess.SampleNursery();
+                string[] months = Directory.GetFiles(Path.Combine(Path.GetDirectoryName(nursery)!, "exports"), "*-2025-11.csv");
+                Dictionary<string, string[]> whole = months.ToDictionary(file => file, File.ReadAllLines);
+                foreach ((string file, string[] lines) in whole)
+                {
+                    File.WriteAllLines(file, lines.Where(line => !IsInLastWeek(line)));
+                }
 
-            newWeek.Add(Program("run", nursery, "--quiet"));
-            nothing.Add(Program("run", nursery, "--quiet"));
-            Directory.Delete(Path.GetDirectoryName(Path.GetDirectoryName(nursery))!, recursive: true);
+                first.Add(Program("run", nursery, "--quiet"));
+                foreach ((string file, string[] lines) in whole)
+                {
+                    if (newWeek == ownFile)
+                    {
+                        File.WriteAllLines(file.Replace("-2025-11", "-2025-week-45", StringComparison.Ordinal), lines.Where(line => IsInLastWeek(line) || !IsStamped(line)));
+                    }
+                    else
+                    {
+                        File.WriteAllLines(file, lines);
+                    }
+                }
+
+                newWeek.Add(Program("run", nursery, "--quiet"));
+                nothing.Add(Program("run", nursery, "--quiet"));
+                Directory.Delete(Path.GetDirectoryName(Path.GetDirectoryName(nursery))!, recursive: true);
+            }
         }
 
         Console.WriteLine(MeasuredProcess.Describe("--version", version));
         Console.WriteLine(MeasuredProcess.Describe("first run, nine weeks of two houses", first));
-        Console.WriteLine(MeasuredProcess.Describe("one new week of two houses", newWeek));
+        Console.WriteLine(MeasuredProcess.Describe("one new week of two houses, in files of its own", ownFile));
+        Console.WriteLine(MeasuredProcess.Describe("one new week of two houses, in the files of the month", grownFile));
         Console.WriteLine(MeasuredProcess.Describe("nothing new", nothing));
         return 0;
     }
+
+    /// <summary>Whether a line begins with a day, in the ways of writing of the samples; the heads of the files do not.</summary>
+    private static bool IsStamped(string line) => line.Length > 10 && char.IsAsciiDigit(line[0]) && char.IsAsciiDigit(line[1]);
 
     /// <summary>3 to 9 November 2025, in the ways of writing of the samples.</summary>
     private static bool IsInLastWeek(string line)

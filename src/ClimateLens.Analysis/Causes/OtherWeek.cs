@@ -14,7 +14,8 @@ internal sealed class OtherWeek
     private readonly PreparedReplay _replay;
     private readonly AirChange _change;
     private readonly FoliageHours _foliage;
-    private readonly int _first, _times;
+    private readonly int _first;
+    private readonly (int Before, double Share)[] _between;
     private readonly double[] _pctPerGm3, _pctWithoutBalance;
 
     /// <summary>Prepares a set of changes.</summary>
@@ -28,8 +29,9 @@ internal sealed class OtherWeek
     public OtherWeek(HousePeriod asWas, HousePeriod other, HourTable hours, int firstHour, double[] warmthK, BalanceInputs columns, BalanceTerms terms)
     {
         _first = firstHour * asWas.StepsPerHour;
-        _times = BalanceFit.JoinedSteps(columns.StepHours);
-        _replay = new PreparedReplay(HeatAndVent.Of(BalanceColumns.WithCropAndWater(columns, other, _first), warmthK.AsSpan(_first)), terms, _times);
+        int times = BalanceFit.JoinedSteps(columns.StepHours);
+        _between = Between(warmthK.Length - _first, times);
+        _replay = new PreparedReplay(HeatAndVent.Of(BalanceColumns.WithCropAndWater(columns, other, _first), warmthK.AsSpan(_first)), terms, times);
         _change = new AirChange(warmthK.Length, asWas.StepsPerHour);
         _foliage = new FoliageHours(other, hours, _change, firstHour, sensorMayRule: false);
         (double[] canopyK, double[] canopyPct) = CanopyDifference(asWas, other);
@@ -41,36 +43,47 @@ internal sealed class OtherWeek
         }
     }
 
-    /// <summary>Whether each hour is a risk hour, after a run.</summary>
-    public bool[] Risk => _foliage.Risk;
-
     /// <summary>Humidity of the balance at the end of each of its steps; good until the next run. [g/m³]</summary>
     public ReadOnlySpan<double> Humidity(ReadOnlySpan<double> parameters) => _replay.Run(parameters);
 
-    /// <summary>Replays the leaves under one draw.</summary>
+    /// <summary>The leaves, which have taken what the last <see cref="Take"/> gave them.</summary>
+    public FoliageHours Leaves => _foliage;
+
+    /// <summary>Lets the leaves take one draw.</summary>
     /// <param name="changeGm3">What the balance changes, at the end of each of its steps; NaN for not known, which changes nothing. [g/m³]</param>
     /// <param name="errors">Errors of the draw.</param>
     /// <param name="hourlyPct">Half-width of the hour's own error of humidity. [%]</param>
     /// <param name="hourly">The hour's own error in half-widths, by hour.</param>
-    public void Replay(ReadOnlySpan<double> changeGm3, in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
+    public void Take(ReadOnlySpan<double> changeGm3, in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
         for (int i = _first; i < _pctPerGm3.Length; i++)
         {
             _change.HumidityPct[i] = _pctWithoutBalance[i] + (_pctPerGm3[i] * At(changeGm3, i - _first));
         }
 
-        _foliage.UnderErrors(errors, hourlyPct, hourly);
+        _foliage.Take(errors, hourlyPct, hourly);
     }
 
     /// <summary>The change in the middle of a step, straight between the ends of the balance's steps.</summary>
     private double At(ReadOnlySpan<double> changeGm3, int step)
     {
-        double at = ((step + 0.5) / _times) - 1;
-        int before = (int)Math.Floor(at);
-        double share = at - before;
+        (int before, double share) = _between[step];
         double left = before >= 0 && before < changeGm3.Length ? Known(changeGm3[before]) : 0;
         double right = before + 1 < changeGm3.Length ? Known(changeGm3[before + 1]) : left;
         return left + (share * (right - left));
+    }
+
+    /// <summary>For each step, the step of the balance that ends last before its middle, and the share of the way to the next end.</summary>
+    private static (int Before, double Share)[] Between(int steps, int times)
+    {
+        var between = new (int Before, double Share)[steps];
+        for (int step = 0; step < steps; step++)
+        {
+            double at = ((step + 0.5) / times) - 1, before = Math.Floor(at);
+            between[step] = ((int)before, at - before);
+        }
+
+        return between;
     }
 
     private static double Known(double value) => double.IsNaN(value) ? 0 : value;

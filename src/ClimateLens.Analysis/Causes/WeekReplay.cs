@@ -26,6 +26,8 @@ internal sealed class WeekReplay
     private readonly int _firstHour;
     private readonly LateRounds _late;
     private readonly double[][] _byLateRound;
+    private readonly int[] _sets; // those that are replayed
+    private readonly FoliageHours[] _leaves; // of each of these
     private readonly OtherWeek?[] _weeks = new OtherWeek?[(int)Change.All + 1];
 
     private WeekReplay(HousePeriod house, RiskState risk, HouseBalance balance)
@@ -55,6 +57,9 @@ internal sealed class WeekReplay
                 _weeks[(int)set] = new OtherWeek(house, other, hours, _firstHour, set.HasFlag(Change.HeatAndVentBeforeSunrise) ? warmth : none, columns, balance.Fit.Terms);
             }
         }
+
+        _sets = [.. Enumerable.Range(0, _weeks.Length).Where(set => _weeks[set] is not null)];
+        _leaves = [.. _sets.Select(set => _weeks[set]!.Leaves)];
     }
 
     /// <summary>Replays a period.</summary>
@@ -82,13 +87,10 @@ internal sealed class WeekReplay
     {
         double[]?[] counts = new double[]?[_weeks.Length];
         int[][] byHour = new int[_weeks.Length][];
-        for (int set = 0; set < _weeks.Length; set++)
+        foreach (int set in _sets)
         {
-            if (_weeks[set] is not null)
-            {
-                counts[set] = new double[Draws];
-                byHour[set] = new int[_risk.Hours.Count];
-            }
+            counts[set] = new double[Draws];
+            byHour[set] = new int[_risk.Hours.Count];
         }
 
         double[][] hourly = RiskHours.HourlyErrors(_risk.Hours);
@@ -107,30 +109,40 @@ internal sealed class WeekReplay
         FoliageErrors errors = _risk.Draws.At(draw);
         double[] parameters = _balance.Fit.Draw(random);
         double[] asWas = _weeks[0]!.Humidity(parameters).ToArray(), missed = residuals.Draw(random, asWas.Length), change = new double[asWas.Length];
-        for (int set = 0; set < _weeks.Length; set++)
+        for (int first = 0; first < _sets.Length; first += FoliageHours.Together)
         {
-            if (_weeks[set] is not OtherWeek week)
+            ReadOnlySpan<int> together = _sets.AsSpan(first, Math.Min(FoliageHours.Together, _sets.Length - first));
+            foreach (int set in together)
             {
-                continue;
-            }
-
-            ReadOnlySpan<double> otherwise = set == 0 ? asWas : week.Humidity(parameters);
-            for (int i = 0; i < change.Length; i++)
-            {
-                double by = otherwise[i] - asWas[i];
-                change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + residuals.SpreadGm3));
-            }
-
-            week.Replay(change, errors, _risk.Draws.HourlyHumidityPct, hourly);
-            bool[] risk = week.Risk;
-            for (int h = _risk.Hours.FirstOfPeriod; h < risk.Length; h++)
-            {
-                counts[set]![draw] += risk[h] ? 1 : 0;
-                byHour[set][h] += risk[h] ? 1 : 0;
-                if (set == (int)Change.WaterBeforeCutOff && _late.Of(h) is >= 0 and int round)
+                ReadOnlySpan<double> otherwise = set == 0 ? asWas : _weeks[set]!.Humidity(parameters);
+                for (int i = 0; i < change.Length; i++)
                 {
-                    _byLateRound[round][draw] += (_weeks[0]!.Risk[h] ? 1 : 0) - (risk[h] ? 1 : 0);
+                    double by = otherwise[i] - asWas[i];
+                    change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + residuals.SpreadGm3));
                 }
+
+                _weeks[set]!.Take(change, errors, _risk.Draws.HourlyHumidityPct, hourly);
+            }
+
+            FoliageHours.Judge(_leaves.AsSpan(first, together.Length));
+        }
+
+        foreach (int set in _sets)
+        {
+            CountHours(draw, set, counts[set]!, byHour[set]);
+        }
+    }
+
+    private void CountHours(int draw, int set, double[] counts, int[] byHour)
+    {
+        bool[] risk = _weeks[set]!.Leaves.Risk, asWas = _weeks[0]!.Leaves.Risk;
+        for (int h = _risk.Hours.FirstOfPeriod; h < risk.Length; h++)
+        {
+            counts[draw] += risk[h] ? 1 : 0;
+            byHour[h] += risk[h] ? 1 : 0;
+            if (set == (int)Change.WaterBeforeCutOff && _late.Of(h) is >= 0 and int round)
+            {
+                _byLateRound[round][draw] += (asWas[h] ? 1 : 0) - (risk[h] ? 1 : 0);
             }
         }
     }

@@ -19,6 +19,9 @@ namespace ClimateLens.Analysis.Foliage;
 /// </remarks>
 internal sealed class FoliageHours
 {
+    /// <summary>As many are worked out at once at best.</summary>
+    public const int Together = 4;
+
     /// <summary>Days worked through before a period that is looked at alone, so that the film and the wet floor are known at its start. [d]</summary>
     private const int DaysBefore = 2;
 
@@ -33,6 +36,7 @@ internal sealed class FoliageHours
     private readonly double[] _temperatureK, _humidityPct, _none;
     private readonly AirChange _change;
     private readonly int _firstHour, _firstStep;
+    private double _capacityMm;
     private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sunWm2, _coverC, _sensorWet;
 
     /// <summary>Prepares for the hours of a house period.</summary>
@@ -110,12 +114,40 @@ internal sealed class FoliageHours
     /// <param name="hourly">One number in [-1, 1) an hour: the hour's own error in half-widths.</param>
     public void UnderErrors(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
+        Take(errors, hourlyPct, hourly);
+        Judge([this]);
+    }
+
+    /// <summary>Takes the errors of a draw, for <see cref="Judge"/> to go on with.</summary>
+    /// <param name="errors">Errors of the draw.</param>
+    /// <param name="hourlyPct">Half-width of the hour's own error of humidity. [%]</param>
+    /// <param name="hourly">One number in [-1, 1) an hour: the hour's own error in half-widths.</param>
+    public void Take(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
+    {
         _days.Under(errors);
+        _capacityMm = _film.CapacityMm * errors.FilmFactor;
         FillSteps(errors, hourlyPct, hourly);
         FillHours(errors, hourlyPct, hourly);
-        LeafClimate climate = new(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC, _weather.OpenShare);
-        FilmParameters film = _film with { CapacityMm = _film.CapacityMm * errors.FilmFactor };
-        FoliageFilm.Run(climate.From(_firstStep), _weather.WaterMm.AsSpan(_firstStep), _stepSeconds, film, double.NaN, LeafStepC.AsSpan(_firstStep), FilmStepMm.AsSpan(_firstStep));
+    }
+
+    /// <summary>Leaves, films and hours of those that have taken errors. Four are worked out in little more than the time of one; each comes out as it would alone.</summary>
+    /// <param name="together">One to <see cref="Together"/> over the same steps, with the same leaves and first hour.</param>
+    public static void Judge(ReadOnlySpan<FoliageHours> together)
+    {
+        FoliageHours a = together[0], b = together[Math.Min(1, together.Length - 1)], c = together[Math.Min(2, together.Length - 1)], d = together[^1];
+        FoliageFilm.Run(a.Run, b.Run, c.Run, d.Run, a._stepSeconds, a._film, double.NaN);
+        foreach (FoliageHours one in together)
+        {
+            one.JudgeHours();
+        }
+    }
+
+    private FilmRun Run => new(
+        new LeafClimate(_airC, _relativeHumidityPct, _absorbedWm2, _aboveC, _speedMs, _givenLeafC, _weather.OpenShare).From(_firstStep),
+        _weather.WaterMm.AsSpan(_firstStep), _capacityMm, LeafStepC.AsSpan(_firstStep), FilmStepMm.AsSpan(_firstStep));
+
+    private void JudgeHours()
+    {
         WetStates.Default.Of(FilmStepMm.AsSpan(_firstStep), WetStep.AsSpan(_firstStep));
         _sensorWet.CopyTo(WetStep.AsSpan());
         _air.Apply(_hours.LeafAirSaturationKPa, _hours.LeafAirVapourKPa, _temperatureK, _humidityPct);
@@ -128,20 +160,24 @@ internal sealed class FoliageHours
 
     private void FillSteps(in FoliageErrors errors, double hourlyPct, ReadOnlySpan<double> hourly)
     {
+        for (int h = _firstHour; h * _perHour < _airC.Length; h++)
+        {
+            FillSteps(errors, hourlyPct * hourly[Math.Min(h, hourly.Length - 1)], h * _perHour, Math.Min(_airC.Length, (h + 1) * _perHour));
+        }
+    }
+
+    private void FillSteps(in FoliageErrors errors, double byHourPct, int from, int to)
+    {
         FoliageWeather w = _weather;
-        for (int i = _firstStep; i < _airC.Length; i++)
+        for (int i = from; i < to; i++)
         {
             int day = w.Day[i];
             (double differenceK, double differencePct) = Difference(errors, i);
             _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + differenceK) + _change.TemperatureK[i];
             double humidity = w.HumidityPct[i] + _change.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + differencePct);
-            _relativeHumidityPct[i] = Math.Clamp(humidity + (hourlyPct * hourly[Math.Min(i / _perHour, hourly.Length - 1)]), 0.1, 100);
+            _relativeHumidityPct[i] = Math.Clamp(humidity + byHourPct, 0.1, 100);
             _speedMs[i] = _days.AirSpeedMs[day];
-            _givenLeafC[i] = w.LeafFrom[i] switch
-            {
-                LeafFrom.Sensor => w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i],
-                _ => double.NaN,
-            };
+            _givenLeafC[i] = w.LeafFrom[i] == LeafFrom.Sensor ? w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i] : double.NaN;
             _absorbedWm2[i] = _sunWm2[i] * errors.LightFactor;
             _aboveC[i] = _coverC[i] + (errors.LeafBalanceK * _days.AbovePerLeafK[day]);
             if (w.LeafFrom[i] == LeafFrom.NightOffset)

@@ -31,20 +31,20 @@ internal static class WeekRisk
             return null;
         }
 
-        FoliageHours foliage = new(period, hours, firstHour: FoliageHours.FirstHourOf(hours));
         BiasDraws draws = BiasDraws.For(period);
         int[] drawsWithRisk = new int[hours.Count];
         double[] none = new double[hours.Count];
-        for (int draw = 0; draw < Draws; draw++)
+        new FoliageDraws(() => new FoliageHours(period, hours, firstHour: FoliageHours.FirstHourOf(hours))).Run(Draws, (draw, foliage) =>
         {
             FoliageErrors errors = draw == 0 ? new FoliageErrors() : draw % 2 == 1 ? draws.At(draw / 2) : draws.At((draw / 2) - 1).Opposite();
-            foliage.UnderErrors(errors, 0, none);
+            foliage.Take(errors, 0, none);
+        }, (_, foliage) =>
+        {
             for (int h = 0; h < drawsWithRisk.Length; h++)
             {
                 drawsWithRisk[h] += foliage.Risk[h] ? 1 : 0;
             }
-        }
-
+        });
         return drawsWithRisk.Skip(hours.FirstOfPeriod).Count(n => 2 * n > Draws);
     }
 }

@@ -25,17 +25,14 @@ public static class RiskHours
     {
         HourTable hours = HourTable.Of(period);
         BiasDraws draws = BiasDraws.For(period);
-        FoliageHours foliage = new(period, hours);
+        FoliageDraws several = new(() => new FoliageHours(period, hours));
+        FoliageHours foliage = several.First;
         RiskTally tally = new(hours);
         double[][] hourly = HourlyErrors(hours);
-        for (int draw = 0; draw < BiasDraws.Count; draw++)
-        {
-            foliage.UnderErrors(draws.At(draw), draws.HourlyHumidityPct, hourly[draw]);
-            tally.Add(draw, foliage.Risk);
-        }
+        several.Run(BiasDraws.Count, (draw, one) => one.Take(draws.At(draw), draws.HourlyHumidityPct, hourly[draw]), (draw, one) => tally.Add(draw, one.Risk));
 
         Estimate? total = Trust.MostlyDoubtful(period, period.FirstStep, period.Frame.Axis.Count) is null ? Total(tally, hours, hours.FirstOfPeriod, hours.Count) : null;
-        ImmutableArray<ErrorShare> errors = total is null ? [] : ErrorShares.Of(period, hours, foliage);
+        ImmutableArray<ErrorShare> errors = total is null ? [] : ErrorShares.Of(period, hours, several);
         foliage.WithoutError();
         return new RiskState(hours, draws, tally.Probabilities())
         {

@@ -17,9 +17,13 @@ internal static class ErrorShares
     private static readonly double Rectangular = 1 / Math.Sqrt(3); // standard deviation of a half-width of one
 
     /// <summary>Contributions in hours, greatest first; causes that move nothing are left out.</summary>
-    public static ImmutableArray<ErrorShare> Of(HousePeriod period, HourTable hours, FoliageHours foliage)
+    public static ImmutableArray<ErrorShare> Of(HousePeriod period, HourTable hours, FoliageDraws foliage)
     {
-        (string Cause, double Hours)[] moved = [.. Causes(ErrorWidths.Of(period)).Select(c => (c.Cause, Math.Abs(Count(foliage, hours, c.Up) - Count(foliage, hours, c.Down)) / 2.0))];
+        (string Cause, FoliageErrors Up, FoliageErrors Down)[] causes = [.. Causes(ErrorWidths.Of(period))];
+        int[] counts = new int[2 * causes.Length];
+        double[] none = new double[hours.Count];
+        foliage.Run(counts.Length, (i, one) => one.Take(i % 2 == 0 ? causes[i / 2].Up : causes[i / 2].Down, 0, none), (i, one) => counts[i] = one.Risk.AsSpan(hours.FirstOfPeriod).Count(true));
+        (string Cause, double Hours)[] moved = [.. causes.Select((c, i) => (c.Cause, Math.Abs(counts[2 * i] - counts[(2 * i) + 1]) / 2.0))];
         double variance = moved.Sum(m => m.Hours * m.Hours);
         return [.. moved.Where(m => m.Hours > 0).OrderByDescending(m => m.Hours).Select(m => new ErrorShare(m.Cause, m.Hours, Math.Round(m.Hours * m.Hours / variance, 3)))];
     }
@@ -50,10 +54,4 @@ internal static class ErrorShares
         LeafSensorK = sign * Rectangular * widths.LeafSensorK,
         LeafBalanceK = sign * Rectangular * widths.LeafBalanceK,
     };
-
-    private static int Count(FoliageHours foliage, HourTable hours, in FoliageErrors errors)
-    {
-        foliage.UnderErrors(errors, 0, new double[hours.Count]);
-        return foliage.Risk.AsSpan(hours.FirstOfPeriod).Count(true);
-    }
 }

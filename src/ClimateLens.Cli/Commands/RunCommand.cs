@@ -124,29 +124,37 @@ internal static class RunCommand
         HashSet<string> renewed = [];
         bool complete = true;
         SemaphoreSlim slots = new(jobs);
-        Queue<PendingReview> ahead = []; // reviews are worked out side by side and published in order
-        foreach (HouseSettings house in session.Nursery.Houses)
+        Queue<PendingPage> ahead = []; // pages are made side by side and told of in order
+        try
         {
-            IReadOnlyList<IsoWeek> weeks = WeeksOf(session, house);
-            if (weeks.Count == 0)
+            foreach (HouseSettings house in session.Nursery.Houses)
             {
-                session.Report([NoWeek(session, house)]);
-            }
-
-            foreach (IsoWeek week in weeks)
-            {
-                messages.Progress($"Reviewing {house.Name}, {week}");
-                ahead.Enqueue(new PendingReview(house, week, Begin(session, house, week, slots)));
-                while (ahead.Count > jobs) // one more waits, loaded
+                IReadOnlyList<IsoWeek> weeks = WeeksOf(session, house);
+                if (weeks.Count == 0)
                 {
-                    complete &= Finish(session, ahead.Dequeue(), renewed, failed);
+                    session.Report([NoWeek(session, house)]);
+                }
+
+                foreach (IsoWeek week in weeks)
+                {
+                    messages.Progress($"Reviewing {house.Name}, {week}");
+                    ahead.Enqueue(new PendingPage(house, week, Begin(session, house, week, slots)));
+                    while (ahead.Count > jobs + 1) // one is being written, one more waits, loaded
+                    {
+                        complete &= Finish(session, ahead.Dequeue(), renewed, failed);
+                    }
                 }
             }
-        }
 
-        while (ahead.TryDequeue(out PendingReview? pending))
+            while (ahead.TryDequeue(out PendingPage? pending))
+            {
+                complete &= Finish(session, pending, renewed, failed);
+            }
+        }
+        finally
         {
-            complete &= Finish(session, pending, renewed, failed);
+            // Where one page ends the run, no other may be at work on the site when its lock is given up.
+            Task.WhenAll(ahead.Select(p => p.Page ?? Task.CompletedTask)).ContinueWith(_ => { }, TaskScheduler.Default).Wait();
         }
 
         messages.EndProgress();
@@ -160,44 +168,47 @@ internal static class RunCommand
         return renewed;
     }
 
-    /// <summary>Begins a review; null where there is nothing to do.</summary>
-    private static Task<Review>? Begin(Session session, HouseSettings house, IsoWeek week, SemaphoreSlim slots)
+    /// <summary>Begins a page; null where there is nothing to do.</summary>
+    private static Task<PublishedPage>? Begin(Session session, HouseSettings house, IsoWeek week, SemaphoreSlim slots)
     {
         try
         {
             return WorkLeft.Of(session, house, week) is not { } work ? null
-                : session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.FromResult(standing) // only its pages are to be made again
+                : session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.Run(() => session.Site.Publish(standing)) // only its pages are to be made again
                 : InSlot(session, slots, work.Input);
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {
-            return Task.FromException<Review>(fault);
+            return Task.FromException<PublishedPage>(fault);
         }
     }
 
-    private static Task<Review> InSlot(Session session, SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
+    private static Task<PublishedPage> InSlot(Session session, SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
     {
         await slots.WaitAsync();
+        Review review;
         try
         {
-            return session.Review(input);
+            review = session.Review(input);
         }
         finally
         {
             slots.Release();
         }
+
+        return session.Site.Publish(review); // outside its slot: much of it is waiting for the disk
     });
 
-    private static bool Finish(Session session, PendingReview pending, HashSet<string> renewed, List<(string House, string Period)> failed)
+    private static bool Finish(Session session, PendingPage pending, HashSet<string> renewed, List<(string House, string Period)> failed)
     {
-        if (pending.Review is null)
+        if (pending.Page is null)
         {
             return true;
         }
 
         try
         {
-            PublishedPage page = session.Publish(pending.Review.GetAwaiter().GetResult());
+            PublishedPage page = session.Told(pending.Page.GetAwaiter().GetResult());
             renewed.Add(page.Summary.Page);
             return page.FailedCells.IsEmpty;
         }
@@ -230,5 +241,5 @@ internal static class RunCommand
         ? "no readings"
         : $"readings from {e.Start.InZone(zone).Date:uuuu-MM-dd} to {e.End.InZone(zone).Date:uuuu-MM-dd}";
 
-    private sealed record PendingReview(HouseSettings House, IsoWeek Week, Task<Review>? Review);
+    private sealed record PendingPage(HouseSettings House, IsoWeek Week, Task<PublishedPage>? Page);
 }

@@ -72,15 +72,17 @@ public static class CoverTemperature
         double middle = (w.InsideC + w.OutsideC) / 2;
         CoverLayers layers = start ?? new CoverLayers(middle, middle, screened ? (w.InsideC + middle) / 2 : w.InsideC, 0);
         double wind = w.WindMs < 4 ? 2.8 + (1.2 * w.WindMs) : 2.5 * Math.Pow(w.WindMs, 0.8);
+        CoverLayers? before = null;
         for (int round = 0; round < MostRounds; round++)
         {
             CoverLayers next = layers.Mean(Pass(w, glazing, screened, wind, layers)); // half steps settle the cube root of the convection
-            bool settled = Math.Abs(next.InnerC - layers.InnerC) + Math.Abs(next.ScreenC - layers.ScreenC) < 1e-5;
-            layers = next;
-            if (settled)
+            if (Math.Abs(next.InnerC - layers.InnerC) + Math.Abs(next.ScreenC - layers.ScreenC) < 1e-5)
             {
-                break;
+                return next;
             }
+
+            // Every second step goes on to where the two before are heading; not for ever, lest a kink throw it back and forth.
+            (before, layers) = before is CoverLayers first && round < MostRounds / 2 ? (null, CoverLayers.Heading(first, layers, next)) : ((CoverLayers?)layers, next);
         }
 
         return layers;
@@ -124,11 +126,23 @@ public static class CoverTemperature
     private static double Through(double coverC, double skyC, double transmission) =>
         ((1 - transmission) * Fourth(coverC)) + (transmission * Fourth(skyC));
 
-    private static double Fourth(double temperatureC) => Math.Pow(temperatureC + Limits.ZeroCelsiusK, 4);
+    private static double Fourth(double temperatureC) => Square(Square(temperatureC + Limits.ZeroCelsiusK));
+
+    private static double Square(double x) => x * x;
 
     private readonly record struct CoverLayers(double OuterC, double InnerC, double ScreenC, double HeatWm2)
     {
         public CoverLayers Mean(CoverLayers other) => new(
             (OuterC + other.OuterC) / 2, (InnerC + other.InnerC) / 2, (ScreenC + other.ScreenC) / 2, (HeatWm2 + other.HeatWm2) / 2);
+
+        /// <summary>Where three in a row are heading if each step is the same share of the one before: Aitken's rule.</summary>
+        public static CoverLayers Heading(CoverLayers a, CoverLayers b, CoverLayers c) => new(
+            Limit(a.OuterC, b.OuterC, c.OuterC), Limit(a.InnerC, b.InnerC, c.InnerC), Limit(a.ScreenC, b.ScreenC, c.ScreenC), Limit(a.HeatWm2, b.HeatWm2, c.HeatWm2));
+
+        private static double Limit(double a, double b, double c)
+        {
+            double first = b - a, second = c - b, share = second / first;
+            return Math.Abs(share) < 0.9 ? c + (second * share / (1 - share)) : c; // also where nothing moves
+        }
     }
 }

@@ -65,15 +65,4 @@ public readonly ref struct LeafClimate(
             Guard.SameLength(Length, OpenShare.Length);
         }
     }
-
-    /// <summary>Measured leaf minus air; NaN where no sensor tells it. [K]</summary>
-    internal double MeasuredOffsetK(int step) =>
-        MeasuredLeafC.IsEmpty ? double.NaN : Possible(MeasuredLeafC[step], -30, 80) - AirC[step];
-
-    internal LeafKernel At(int step, in LeafConstants constants) => new(
-        Possible(AirC[step], -30, 60), Possible(RelativeHumidityPct[step], 0, 100), Possible(AbsorbedWm2[step], 0, 1500),
-        Possible(AboveC[step], -100, 100), Possible(AirSpeedMs[step], 0, 10),
-        OpenShare.IsEmpty ? 1 : Possible(OpenShare[step], 0, 1), constants);
-
-    private static double Possible(double value, double low, double high) => value >= low && value <= high ? value : double.NaN;
 }

@@ -27,7 +27,7 @@ public sealed class MeanLeafTests
     public void Kernel_AnyOpenShare_IsTheFullBalanceOfALeafThatRadiatesSoMuchLess() => Gen.Select(
         Gen.Double[5, 35], Gen.Double[30, 100], Gen.Double[0, 100], Gen.Double[-15, 5], Gen.Double[0.05, 1], Gen.Double[0.1, 1]).Sample((airC, pct, light, above, speed, share) =>
     {
-        var kernel = new LeafKernel(airC, pct, light, airC + above, speed, share, Constants);
+        var kernel = new OneLeaf(airC, pct, light, airC + above, speed, share, Constants);
         LeafTraits less = LeafTraits.PotPlant with { Emissivity = share * LeafTraits.PotPlant.Emissivity };
         double full = LeafBalance.Solve(new(new(airC), new(pct), light, new(airC + above), new(airC), speed), less, new(300)).Offset.Value;
         return Math.Abs(full) > 6 || Math.Abs(kernel.OffsetK(false, 1 / 300.0, 0) - full) < 0.01;
@@ -36,7 +36,7 @@ public sealed class MeanLeafTests
     /// <summary>Whatever share other leaves take, a leaf under a cover as warm as the air, dry and in the dark, is as warm as both.</summary>
     [Fact]
     public void Kernel_NothingColder_LeavesTheLeafAsWarmAsTheAir() => Gen.Select(Gen.Double[5, 35], Gen.Double[0.05, 1]).Sample((airC, share) =>
-        Math.Abs(new LeafKernel(airC, 50, 0, airC, 0.1, share, Constants).OffsetK(false, 0, 1)) < 1e-3);
+        Math.Abs(new OneLeaf(airC, 50, 0, airC, 0.1, share, Constants).OffsetK(false, 0, 1)) < 1e-3);
 
     [Theory]
     [InlineData(18, 0.1, 0.3)]

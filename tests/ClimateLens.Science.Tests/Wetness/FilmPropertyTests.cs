@@ -87,6 +87,27 @@ public class FilmPropertyTests
         Assert.Equal(budget.CondensedMm - Foliage.CapacityMm, budget.DrippedMm, 9);
     }
 
+    /// <summary>Four at once: gaps, measured leaves, water, capacities and open shares of their own, films known or not at the start.</summary>
+    [Fact]
+    public void FourAtOnce_AnyWeather_AreToTheLastBitWhatEachIsAlone() => Gen.Select(Any.Array[4], Gen.Int[0, 1 << 16], Gen.Bool).Sample((four, seed, knownStart) =>
+    {
+        var random = new Random(seed);
+        foreach (Weather weather in four)
+        {
+            weather.CapacityMm = 0.05 + (0.3 * random.NextDouble());
+            weather.OpenShare = 0.1 + (0.9 * random.NextDouble());
+            weather.AirC.AsSpan(random.Next(Steps - 10), random.Next(10)).Fill(double.NaN);
+            weather.MeasuredC.AsSpan(random.Next(Steps - 10), random.Next(10)).Fill(15 + random.Next(10));
+        }
+
+        double startMm = knownStart ? 0.02 : double.NaN;
+        double[][] leaves = [.. four.Select(_ => new double[Steps])], films = [.. four.Select(_ => new double[Steps])];
+        FilmBudget first = FoliageFilm.Run(
+            four[0].Into(leaves[0], films[0]), four[1].Into(leaves[1], films[1]), four[2].Into(leaves[2], films[2]), four[3].Into(leaves[3], films[3]), 300, Foliage, startMm);
+        return four.Select((weather, i) => (Alone: weather.Alone(startMm, out FilmBudget budget), Budget: budget, i)).All(one =>
+            one.Alone.LeafC.SequenceEqual(leaves[one.i]) && one.Alone.FilmMm.SequenceEqual(films[one.i]) && (one.i > 0 || one.Budget == first));
+    }, iter: 300);
+
     private static int StepsToDry((double C, double Pct, double Light) air, (double Above, double Speed) around, double cover)
     {
         double speed = around.Speed * CanopyShelter.AirSpeedShare(cover);
@@ -96,18 +117,29 @@ public class FilmPropertyTests
 
     private sealed class Weather((double C, double Pct, double Light, double Above, double Speed)[] air, double[] water)
     {
+        private readonly double[] _pct = [.. air.Select(a => a.Pct)], _light = [.. air.Select(a => a.Light)], _aboveC = [.. air.Select(a => a.C + a.Above)], _speed = [.. air.Select(a => a.Speed)];
+
         public double[] AirC { get; } = [.. air.Select(a => a.C)];
 
         public double[] Water { get; } = [.. water.Select(mm => Math.Max(0, mm))];
 
-        public double[] Run(double startMm, out FilmBudget budget)
+        public double[] MeasuredC { get; } = [.. Enumerable.Repeat(double.NaN, Steps)];
+
+        public double CapacityMm { get; set; } = Foliage.CapacityMm;
+
+        public double OpenShare { get; set; } = 1;
+
+        public double[] Run(double startMm, out FilmBudget budget) => Alone(startMm, out budget).FilmMm;
+
+        public (double[] LeafC, double[] FilmMm) Alone(double startMm, out FilmBudget budget)
         {
             double[] leafC = new double[Steps], film = new double[Steps];
-            double[] aboveC = [.. air.Select(a => a.C + a.Above)];
-            var climate = new LeafClimate(
-                AirC, [.. air.Select(a => a.Pct)], [.. air.Select(a => a.Light)], aboveC, [.. air.Select(a => a.Speed)]);
-            budget = FoliageFilm.Run(climate, Water, 300, Foliage, startMm, leafC, film);
-            return film;
+            budget = FoliageFilm.Run(Climate, Water, 300, Foliage with { CapacityMm = CapacityMm }, startMm, leafC, film);
+            return (leafC, film);
         }
+
+        public FilmRun Into(double[] leafC, double[] filmMm) => new(Climate, Water, CapacityMm, leafC, filmMm);
+
+        private LeafClimate Climate => new(AirC, _pct, _light, _aboveC, _speed, MeasuredC, Enumerable.Repeat(OpenShare, Steps).ToArray());
     }
 }
