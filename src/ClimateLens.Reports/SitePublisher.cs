@@ -21,6 +21,9 @@ namespace ClimateLens.Reports;
 /// </summary>
 public sealed class SitePublisher
 {
+    /// <summary>As many files of a page are written side by side.</summary>
+    public const int FilesAtOnce = 16;
+
     private const string StatePlace = "site.json";
     private const string IndexPlace = "index.html";
     private const string FeedPlace = "feed.xml";

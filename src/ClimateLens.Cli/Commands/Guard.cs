@@ -40,7 +40,7 @@ internal static class Guard
         bool open = false;
         CommandResult result = Attempt(request, messages, m =>
         {
-            log.Open();
+            log.Open(request);
             open = true;
             return work(m);
         });

@@ -124,6 +124,8 @@ internal static class RunCommand
         HashSet<string> renewed = [];
         bool complete = true;
         SemaphoreSlim slots = new(jobs);
+        ThreadPool.GetMinThreads(out int threads, out int ports); // while reviews keep them all, the pool makes others at two a second: too few to flush files side by side
+        ThreadPool.SetMinThreads(Math.Max(threads, jobs + SitePublisher.FilesAtOnce), ports);
         Queue<PendingPage> ahead = []; // pages are made side by side and told of in order
         try
         {

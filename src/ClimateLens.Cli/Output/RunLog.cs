@@ -8,8 +8,8 @@ using ClimateLens.Nursery.Problems;
 namespace ClimateLens.Cli.Output;
 
 /// <summary>
-/// A log file of JSON lines: one for each house-week that a run made or failed to make, then one that sums the run up. Lines of a run are
-/// written together at its end, so that runs side by side may share a file. They hold no time of day: the program looks at no clock.
+/// A log file of JSON lines: one at the start, one for each house-week that a run made or failed to make, then one that sums the run up. All but the first are
+/// written together at the end, so that runs side by side may share a file. They hold no time of day: the program looks at no clock.
 /// </summary>
 /// <param name="path">The file; lines are put behind those that it holds.</param>
 internal sealed class RunLog(string path)
@@ -19,9 +19,14 @@ internal sealed class RunLog(string path)
 
     private readonly Stopwatch _watch = Stopwatch.StartNew();
 
-    /// <summary>Shows before the work that the file can be written.</summary>
+    /// <summary>Tells that a run starts: where nothing sums it up later, it was killed. Shows before the work that the file can be written.</summary>
     /// <exception cref="LogUnavailableException">It cannot.</exception>
-    public void Open() => Append([]);
+    public void Open(Request request) => Append(Encoding.UTF8.GetBytes(Line(json =>
+    {
+        json.WriteString("event", "started");
+        json.WriteString("command", request.Command);
+        json.WriteString("nursery", request.NurseryPath);
+    })));
 
     /// <summary>Writes the lines of a run.</summary>
     /// <exception cref="LogUnavailableException">The file cannot be written.</exception>

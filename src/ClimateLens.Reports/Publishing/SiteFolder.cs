@@ -7,7 +7,7 @@ namespace ClimateLens.Reports.Publishing;
 internal sealed class SiteFolder : IDisposable
 {
     private const string StagingName = ".staging";
-    private static readonly ParallelOptions Flushes = new() { MaxDegreeOfParallelism = 16 };
+    private static readonly ParallelOptions Flushes = new() { MaxDegreeOfParallelism = SitePublisher.FilesAtOnce };
     private readonly Lock _stagingLock = new();
     private readonly string _root;
     private readonly SiteDisk _disk;

@@ -94,6 +94,56 @@ public class MoistAirColumnsTests
         Assert.Throws<ArgumentException>(() => MoistAirColumns.VapourPressureDeficitKPa(temperature, humidity, humidity));
     }
 
+    public static TheoryData<string> Functions => ["saturation", "vapour", "deficit", "dewPoint", "dewPointOfVapour", "absolute", "humidityDeficit", "humidity", "leaf"];
+
+    [Theory]
+    [MemberData(nameof(Functions))]
+    public void AnyFunction_ResultOverAnInputOrOfAnotherLength_IsRefused(string function)
+    {
+        double[] first = [18, 19], second = [15, 16], longer = new double[3];
+        Assert.Throws<ArgumentException>(() => Of(function, first, second, first));
+        Assert.Throws<ArgumentException>(() => Of(function, first, second, longer));
+        if (function is not ("saturation" or "dewPointOfVapour"))
+        {
+            Assert.Throws<ArgumentException>(() => Of(function, first, second, second));
+            Assert.Throws<ArgumentException>(() => Of(function, first, longer, new double[2]));
+        }
+
+        Of(function, first, second, new double[2]);
+    }
+
+    [Fact]
+    public void ValuesAtTheirLimits_AreWorkedOut_AndNoneBeyond()
+    {
+        double[] result = new double[4];
+        MoistAirColumns.LeafToAirDeficitKPa([20, 20, 20, 20], [0, 105, -1e-9, 105.001], result);
+        Assert.Equal(SaturationVapourPressure.OverWater(new(20)).Value, result[0], 12);
+        Assert.Equal(SaturationVapourPressure.OverWater(new(20)).Value - 105, result[1], 9);
+        Assert.All(result.Skip(2), value => Assert.True(double.IsNaN(value)));
+        MoistAirColumns.DewPointFromVapourPressureC([105, 1e-6, 0, 105.001], result);
+        Assert.All(result.Take(2), value => Assert.True(double.IsFinite(value)));
+        Assert.All(result.Skip(2), value => Assert.True(double.IsNaN(value)));
+        MoistAirColumns.DewPointC([20, 20, 20, 20], [100, 1e-6, 0, 100.001], result);
+        Assert.All(result.Take(2), value => Assert.True(double.IsFinite(value)));
+        Assert.All(result.Skip(2), value => Assert.True(double.IsNaN(value)));
+    }
+
+    private static void Of(string function, double[] first, double[] second, double[] result)
+    {
+        switch (function)
+        {
+            case "saturation": MoistAirColumns.SaturationVapourPressureKPa(first, result); break;
+            case "vapour": MoistAirColumns.VapourPressureKPa(first, second, result); break;
+            case "deficit": MoistAirColumns.VapourPressureDeficitKPa(first, second, result); break;
+            case "dewPoint": MoistAirColumns.DewPointC(first, second, result); break;
+            case "dewPointOfVapour": MoistAirColumns.DewPointFromVapourPressureC(first, result); break;
+            case "absolute": MoistAirColumns.AbsoluteHumidityGm3(first, second, result); break;
+            case "humidityDeficit": MoistAirColumns.HumidityDeficitGm3(first, second, result); break;
+            case "humidity": MoistAirColumns.RelativeHumidityPct(first, second, result); break;
+            default: MoistAirColumns.LeafToAirDeficitKPa(first, second, result); break;
+        }
+    }
+
     private static void Agree(TwoColumns columns, Func<double, double, double> scalar) => Rows.Sample(rows =>
     {
         double[] result = new double[rows.Length];
