@@ -60,4 +60,22 @@ public class PairedDifferenceTests
             _ => throw new InvalidOperationException(row.Quantity),
         };
     }
+
+    /// <summary>Student's own example: extra hours of sleep under two drugs, ten patients (Biometrika 6, 1908; the data set "sleep" of R, whose paired test gives t = 4.0621).</summary>
+    [Fact]
+    public void Of_StudentsSleepData_IsThePublishedMeanDeviationAndRange()
+    {
+        PairedDifference sleep = PairedDifference.Of([1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4], [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0]);
+        double error = 1.58 / 4.0621; // t is the mean over its standard error
+        Assert.Equal(1.58, sleep.Bias.Value, 9);
+        Assert.Equal(error * Math.Sqrt(10), sleep.Deviation, 4);
+        Assert.Equal(1.58 - (1.8331 * error), sleep.Bias.Low, 4); // 1.8331: t at 0.95 with 9 degrees of freedom, any table
+        Assert.Equal(1.58 + (1.8331 * error), sleep.Bias.High, 4);
+    }
+
+    [Fact]
+    public void Of_ColumnsOfDifferentLengths_AreRefused() => Assert.Throws<ArgumentException>(() => PairedDifference.Of([1, 2], [1]));
+
+    [Fact]
+    public void Of_NumbersThatCancelToInfinity_AreLeftOut() => Assert.Equal(1, PairedDifference.Of([double.PositiveInfinity, 3], [1, 2]).Count);
 }

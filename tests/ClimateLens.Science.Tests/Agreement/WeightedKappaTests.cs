@@ -94,4 +94,13 @@ public class WeightedKappaTests
         double[] first = StatisticsRowTests.Numbers(row.Inputs.GetProperty("rater1")), second = StatisticsRowTests.Numbers(row.Inputs.GetProperty("rater2"));
         return AgreementTable.OfPairs(row.Inputs.GetProperty("categories").GetArrayLength(), first.Zip(second, (a, b) => ((int)a - 1, (int)b - 1)));
     }
+
+    [Fact]
+    public void Table_LevelThatIsNone_IsRefused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => AgreementTable.Of(1, 3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => AgreementTable.OfPairs(3, [(0, 3)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => AgreementTable.OfPairs(3, [(3, 0)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => AgreementTable.OfPairs(3, [(0, -1)]));
+    }
 }

@@ -68,4 +68,20 @@ public class IrrigationRowTests
 
     private static double[] Amounts(CheckRow row)
         => StatisticsRowTests.Numbers(row.Has("catch_ml") ? row.Inputs.GetProperty("catch_ml") : row.Has("catch") ? row.Inputs.GetProperty("catch") : row.Inputs.GetProperty("q_L_h"));
+
+    /// <summary>By hand from Keller and Karmeli's formula: mean 2, deviation 0.158114, lowest 1.8.</summary>
+    [Theory]
+    [InlineData(1, 80.9639)] // 100 (1 - 1.27 * 0.0790569) 0.9
+    [InlineData(4, 85.4819)] // 100 (1 - 1.27 * 0.0790569 / 2) 0.9
+    public void EmissionUniformity_SeveralEmittersAPlant_EvenOut(int emitters, double expected)
+        => Assert.Equal(expected, CatchCups.EmissionUniformityPct([2.0, 1.8, 2.2, 1.9, 2.1], emitters), 3);
+
+    [Fact]
+    public void EmissionUniformity_FewEmitters_TwoAreEnoughAndOneIsNot()
+    {
+        Assert.Equal(86.4688, CatchCups.EmissionUniformityPct([1.9, 2.1]), 3);
+        Assert.True(double.IsNaN(CatchCups.EmissionUniformityPct([2.0])));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CatchCups.EmissionUniformityPct([1.9, 2.1], 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CatchCups.EmissionUniformityPct([1.9, 2.1], 101));
+    }
 }

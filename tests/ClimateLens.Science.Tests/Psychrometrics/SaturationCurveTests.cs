@@ -51,4 +51,12 @@ public class SaturationCurveTests
         Assert.Throws<ArgumentOutOfRangeException>(() => WmoPsychrometer.VapourPressureIceBulb(new(5), new(0.1), new(101)));
         Assert.InRange(WmoPsychrometer.VapourPressureIceBulb(new(1), new(0), new(101)).Value, 0.5, 0.62);
     }
+
+    [Fact]
+    public void WetBulbBelowFreezing_AnotherIceCurve_IsTheOneUsed()
+    {
+        double usual = WetBulb.FromRelativeHumidity(new(-5), new(60), new(101)).Value;
+        double other = WetBulb.FromRelativeHumidity(new(-5), new(60), new(101), iceCurve: MagnusForm.AerkIce).Value;
+        Assert.InRange(Math.Abs(usual - other), 1e-4, 0.01); // the curves agree to a few parts in a thousand
+    }
 }

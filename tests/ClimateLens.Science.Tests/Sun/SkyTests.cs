@@ -36,4 +36,21 @@ public class SkyTests
     public void AtmosphericRefraction_EndsOfTheSky_AreSensible(double elevationDeg, double expected) =>
         // At a true elevation of 0 the sun stands 29' high: Meeus 1998, chapter 16 (from memory).
         Assert.Equal(expected, AtmosphericRefraction.Deg(elevationDeg, new(101.0), new(10)), 2);
+
+    [Fact]
+    public void Refraction_SunNotSeen_IsNone()
+    {
+        Assert.Equal(0, AtmosphericRefraction.Deg(-1.001, new(101), new(10)));
+        Assert.Equal(0, AtmosphericRefraction.Deg(-8, new(101), new(10)));
+        Assert.InRange(AtmosphericRefraction.Deg(-1, new(101), new(10)), 0.5, 1);
+    }
+
+    /// <summary>[MEEUS98] examples 25.a (declination) and 28.b (equation of time, 13 min 42.7 s), 1992 October 13.0; figures from memory.</summary>
+    [Fact]
+    public void SunCoordinates_ExampleOfMeeus_AreHisToTheLastPlaces()
+    {
+        SunCoordinates sun = SunCoordinates.At((2448908.5 - 2440587.5) * 86400);
+        Assert.Equal(-7.78507, sun.DeclinationRad * 180 / Math.PI, 1e-5);
+        Assert.Equal(13 + (42.7 / 60), sun.EquationOfTimeMin, 0.01);
+    }
 }

@@ -25,4 +25,22 @@ public class GroupRunsTests
 
     [Fact]
     public void Of_CodeThatIsNotListed_IsNull() => Assert.Null(ResistanceGroups.Of("999"));
+
+    [Theory]
+    [InlineData("03", "3")]
+    [InlineData("M03", "M03")]
+    [InlineData("0", "0")]
+    [InlineData("u", "U")]
+    public void CodesOf_LeadingNoughts_BelongToNoNumber(string written, string code) => Assert.Equal([code], GroupRuns.CodesOf(written));
+
+    [Fact]
+    public void CodesOf_EmptyPlaces_AreNoCodes() => Assert.Equal(["12", "9"], GroupRuns.CodesOf(" 9 + + 12 /"));
+
+    [Fact]
+    public void Longest_SeveralGroupsRunning_IsThatOfTheLongest()
+        => Assert.Equal(3, GroupRuns.Longest([GroupRuns.CodesOf("1"), GroupRuns.CodesOf("1 + 2"), GroupRuns.CodesOf("1 + 2")]));
+
+    /// <summary>[FRAC18] was seen for two of them; docs/references.md says so, and that the rest is memory.</summary>
+    [Fact]
+    public void Groups_RiskSeenInTheSource_IsThatOfTwo() => Assert.Equal(["32", "4"], ResistanceGroups.All.Where(g => g.Seen).Select(g => g.Code).Order(StringComparer.Ordinal));
 }
