@@ -126,6 +126,8 @@ internal static class RunCommand
         SemaphoreSlim slots = new(jobs);
         ThreadPool.GetMinThreads(out int threads, out int ports); // while reviews keep them all, the pool makes others at two a second: too few to flush files side by side
         ThreadPool.SetMinThreads(Math.Max(threads, jobs + SitePublisher.FilesAtOnce), ports);
+        TimeLeft timeLeft = new(session.Nursery.Houses.Sum(house => WeeksOf(session, house).Count));
+        int begun = 0;
         Queue<PendingPage> ahead = []; // pages are made side by side and told of in order
         try
         {
@@ -139,7 +141,7 @@ internal static class RunCommand
 
                 foreach (IsoWeek week in weeks)
                 {
-                    messages.Progress($"Reviewing {house.Name}, {week}");
+                    messages.Progress($"Reviewing {house.Name}, {week}{timeLeft.Of(++begun, begun - 1 - ahead.Count)}");
                     ahead.Enqueue(new PendingPage(house, week, Begin(session, house, week, slots)));
                     while (ahead.Count > jobs + 1) // one is being written, one more waits, loaded
                     {
