@@ -55,7 +55,8 @@ internal static class OneNewWeek
     /// <summary>Whether a line begins with a day, in the ways of writing of the samples; the heads of the files do not.</summary>
     private static bool IsStamped(string line) => line.Length > 10 && char.IsAsciiDigit(line[0]) && char.IsAsciiDigit(line[1]);
 
-    /// <summary>3 to 9 November 2025, in the ways of writing of the samples.</summary>
+    /// <summary>After the first moment of 3 November 2025, in the ways of writing of the samples: that stamp ends the last interval of the week before.</summary>
     private static bool IsInLastWeek(string line)
-        => Enumerable.Range(3, 7).Any(day => line.StartsWith($"0{day}-11-2025", StringComparison.Ordinal) || line.StartsWith($"2025-11-0{day}", StringComparison.Ordinal));
+        => Enumerable.Range(3, 7).Any(day => line.StartsWith($"0{day}-11-2025", StringComparison.Ordinal) || line.StartsWith($"2025-11-0{day}", StringComparison.Ordinal))
+            && !(line.StartsWith("03-11-2025 00:00", StringComparison.Ordinal) || line.StartsWith("2025-11-03 00:00:00", StringComparison.Ordinal) || line.StartsWith("2025-11-03T00:00:00", StringComparison.Ordinal));
 }
