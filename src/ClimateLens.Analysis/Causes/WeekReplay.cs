@@ -109,24 +109,19 @@ internal sealed class WeekReplay
         FoliageErrors errors = _risk.Draws.At(draw);
         double[] parameters = _balance.Fit.Draw(random);
         double[] asWas = _weeks[0]!.Humidity(parameters).ToArray(), missed = residuals.Draw(random, asWas.Length), change = new double[asWas.Length];
-        for (int first = 0; first < _sets.Length; first += FoliageHours.Together)
+        foreach (int set in _sets)
         {
-            ReadOnlySpan<int> together = _sets.AsSpan(first, Math.Min(FoliageHours.Together, _sets.Length - first));
-            foreach (int set in together)
+            ReadOnlySpan<double> otherwise = set == 0 ? asWas : _weeks[set]!.Humidity(parameters);
+            for (int i = 0; i < change.Length; i++)
             {
-                ReadOnlySpan<double> otherwise = set == 0 ? asWas : _weeks[set]!.Humidity(parameters);
-                for (int i = 0; i < change.Length; i++)
-                {
-                    double by = otherwise[i] - asWas[i];
-                    change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + residuals.SpreadGm3));
-                }
-
-                _weeks[set]!.Take(change, errors, _risk.Draws.HourlyHumidityPct, hourly);
+                double by = otherwise[i] - asWas[i];
+                change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + residuals.SpreadGm3));
             }
 
-            FoliageHours.Judge(_leaves.AsSpan(first, together.Length));
+            _weeks[set]!.Take(change, errors, _risk.Draws.HourlyHumidityPct, hourly);
         }
 
+        FoliageHours.Judge(_leaves);
         foreach (int set in _sets)
         {
             CountHours(draw, set, counts[set]!, byHour[set]);

@@ -130,15 +130,18 @@ internal sealed class FoliageHours
         FillHours(errors, hourlyPct, hourly);
     }
 
-    /// <summary>Leaves, films and hours of those that have taken errors. Four are worked out in little more than the time of one; each comes out as it would alone.</summary>
-    /// <param name="together">One to <see cref="Together"/> over the same steps, with the same leaves and first hour.</param>
-    public static void Judge(ReadOnlySpan<FoliageHours> together)
+    /// <summary>Leaves, films and hours of those that have taken errors. <see cref="Together"/> of them are worked out in little more than the time of one; each comes out as it would alone.</summary>
+    /// <param name="all">One or more over the same steps, with the same leaves and first hour.</param>
+    public static void Judge(ReadOnlySpan<FoliageHours> all)
     {
-        FoliageHours a = together[0], b = together[Math.Min(1, together.Length - 1)], c = together[Math.Min(2, together.Length - 1)], d = together[^1];
-        FoliageFilm.Run(a.Run, b.Run, c.Run, d.Run, a._stepSeconds, a._film, double.NaN);
-        foreach (FoliageHours one in together)
+        for (; !all.IsEmpty; all = all[Math.Min(Together, all.Length)..])
         {
-            one.JudgeHours();
+            FoliageHours a = all[0], b = all[Math.Min(1, all.Length - 1)], c = all[Math.Min(2, all.Length - 1)], d = all[Math.Min(3, all.Length - 1)];
+            FoliageFilm.Run(a.Run, b.Run, c.Run, d.Run, a._stepSeconds, a._film, double.NaN);
+            foreach (FoliageHours one in all[..Math.Min(Together, all.Length)])
+            {
+                one.JudgeHours();
+            }
         }
     }
 
