@@ -27,7 +27,7 @@ internal static class Lanes
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector256<double> Exp(Vector256<double> x)
     {
-        Vector256<double> known = Vector256.Equals(x, x);
+        Vector256<double> known = Known(x);
         return Vector256.ConditionalSelect(known, Vector256.Exp(x & known), x);
     }
 
@@ -35,6 +35,10 @@ internal static class Lanes
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector256<double> Possible(Vector256<double> x, double low, double high) => Vector256.ConditionalSelect(
         Vector256.GreaterThanOrEqual(x, Vector256.Create(low)) & Vector256.LessThanOrEqual(x, Vector256.Create(high)), x, Vector256.Create(double.NaN));
+
+    /// <summary>Where a number is known: not NaN.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector256<double> Known(Vector256<double> x) => Vector256.Equals(x, x);
 
     /// <summary>Whether any is chosen.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

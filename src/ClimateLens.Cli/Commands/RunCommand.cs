@@ -126,14 +126,14 @@ internal static class RunCommand
         SemaphoreSlim slots = new(jobs);
         ThreadPool.GetMinThreads(out int threads, out int ports); // while reviews keep them all, the pool makes others at two a second: too few to flush files side by side
         ThreadPool.SetMinThreads(Math.Max(threads, jobs + SitePublisher.FilesAtOnce), ports);
-        TimeLeft timeLeft = new(session.Nursery.Houses.Sum(house => WeeksOf(session, house).Count));
+        (HouseSettings House, IReadOnlyList<IsoWeek> Weeks)[] houses = [.. session.Nursery.Houses.Select(house => (house, WeeksOf(session, house)))];
+        TimeLeft timeLeft = new(houses.Sum(h => h.Weeks.Count));
         int begun = 0;
         Queue<PendingPage> ahead = []; // pages are made side by side and told of in order
         try
         {
-            foreach (HouseSettings house in session.Nursery.Houses)
+            foreach ((HouseSettings house, IReadOnlyList<IsoWeek> weeks) in houses)
             {
-                IReadOnlyList<IsoWeek> weeks = WeeksOf(session, house);
                 if (weeks.Count == 0)
                 {
                     session.Report([NoWeek(session, house)]);

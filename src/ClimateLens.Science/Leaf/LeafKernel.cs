@@ -49,7 +49,7 @@ internal readonly struct LeafKernel
         _seen = absorbedWm2 + (_longWave * (Fourth(aboveC + Vector256.Create(Limits.ZeroCelsiusK)) + Fourth(_kelvin)));
         _widthM = constants.WidthM;
         _forced = Vector256.MaxNative(StanghelliniResistance.SpeedCoefficient * airSpeedMs * airSpeedMs, Vector256.Create(1e-6));
-        _forced = Vector256.ConditionalSelect(Vector256.Equals(airSpeedMs, airSpeedMs), _forced, airSpeedMs); // not known stays so
+        _forced = Vector256.ConditionalSelect(Lanes.Known(airSpeedMs), _forced, airSpeedMs); // not known stays so
     }
 
     /// <summary>Latent heat at the air's temperature. [J/kg]</summary>
@@ -59,14 +59,7 @@ internal readonly struct LeafKernel
     public Vector256<double> AirDeficitKPa => _es - _vapourPressureKPa;
 
     /// <summary>Where the weather is known.</summary>
-    public Vector256<double> Known
-    {
-        get
-        {
-            Vector256<double> all = _vapourPressureKPa + _seen + _forced;
-            return Vector256.Equals(all, all);
-        }
-    }
+    public Vector256<double> Known => Lanes.Known(_vapourPressureKPa + _seen + _forced);
 
     /// <summary>Leaf minus air in balance, by Newton's method, by bisection where that does not settle. [K]</summary>
     /// <param name="wanted">For which leaves; the others keep the guess.</param>

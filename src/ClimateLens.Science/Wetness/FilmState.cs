@@ -89,7 +89,7 @@ internal struct FilmState
     {
         Vector256<double> zero = Vector256<double>.Zero;
         Vector256<double> held = Vector256.MinNative(_capacityMm, filmMm + waterMm);
-        Vector256<double> measured = Vector256.Equals(measuredOffsetK, measuredOffsetK);
+        Vector256<double> measured = Lanes.Known(measuredOffsetK);
         Vector256<double> reckoned = wanted & ~measured;
         Vector256<double> balanceK = Lanes.Any(reckoned) ? leaf.OffsetK(reckoned, Vector256.GreaterThan(held, zero), surfaceMs, _guessK) : _guessK;
         step.OffsetK = Vector256.ConditionalSelect(measured, measuredOffsetK, balanceK);
@@ -121,7 +121,7 @@ internal struct FilmState
             return;
         }
 
-        Vector256<double> again = where & Vector256.Equals(_firstMm, _firstMm);
+        Vector256<double> again = where & Lanes.Known(_firstMm);
         _lostMm += (_lastMm - _lowMm) & again;
         _firstMm = Vector256.ConditionalSelect(where & ~again, _lowMm, _firstMm);
         _lastMm = Vector256.ConditionalSelect(where, _lowMm, _lastMm);
