@@ -43,8 +43,14 @@ internal sealed class OtherWeek
         }
     }
 
-    /// <summary>Humidity of the balance at the end of each of its steps; good until the next run. [g/m³]</summary>
-    public ReadOnlySpan<double> Humidity(ReadOnlySpan<double> parameters) => _replay.Run(parameters);
+    /// <summary>Steps of the balance.</summary>
+    public int Steps => _replay.Steps;
+
+    /// <summary>Runs the balance with the parameters of several draws.</summary>
+    public void Run(ReadOnlySpan<double[]> parameters) => _replay.RunAll(parameters);
+
+    /// <summary>Humidity of the balance at the end of each of its steps in one of the draws that ran last; good until the next run. [g/m³]</summary>
+    public ReadOnlySpan<double> Humidity(int draw) => _replay.Humidity(draw);
 
     /// <summary>The leaves, which have taken what the last <see cref="Take"/> gave them.</summary>
     public FoliageHours Leaves => _foliage;

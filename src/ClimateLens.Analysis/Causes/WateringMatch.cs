@@ -37,20 +37,27 @@ internal sealed record WateringMatch(MatchedEffect Measured, Interval Modelled, 
         int times = BalanceFit.JoinedSteps(all.StepHours);
         PreparedReplay with = new(all, fit.Terms, times), without = new(Dry(all), fit.Terms, times);
         SeededRandom random = new(design.Seed);
-        double value = Mean(fit.Parameters());
-        return Interval.OfDraws(value, Enumerable.Range(0, ModelDraws).Select(_ => Mean(fit.Draw(random))).Where(double.IsFinite).ToArray());
+        double[][] sets = [fit.Parameters(), .. Enumerable.Range(0, ModelDraws).Select(_ => fit.Draw(random))];
+        double[] means = [.. sets.Chunk(PreparedReplay.AtOnce).SelectMany(Means)];
+        return Interval.OfDraws(means[0], means[1..].Where(double.IsFinite).ToArray());
 
-        double Mean(double[] parameters)
+        IEnumerable<double> Means(double[][] parameters)
         {
-            double[] effect = with.Run(parameters).ToArray();
-            ReadOnlySpan<double> plain = without.Run(parameters);
-            for (int i = 0; i < effect.Length; i++)
-            {
-                effect[i] -= plain[i];
-            }
-
-            return MeanRise(effect, compared, times, design, all.StepHours * times);
+            with.RunAll(parameters);
+            without.RunAll(parameters);
+            return parameters.Select((_, set) => MeanRise(Difference(with.Humidity(set), without.Humidity(set)), compared, times, design, all.StepHours * times));
         }
+    }
+
+    private static double[] Difference(ReadOnlySpan<double> with, ReadOnlySpan<double> without)
+    {
+        double[] effect = with.ToArray();
+        for (int i = 0; i < effect.Length; i++)
+        {
+            effect[i] -= without[i];
+        }
+
+        return effect;
     }
 
     /// <summary>The same by the learned response.</summary>

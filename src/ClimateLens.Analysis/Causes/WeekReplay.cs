@@ -96,36 +96,57 @@ internal sealed class WeekReplay
         double[][] hourly = RiskHours.HourlyErrors(_risk.Hours);
         SeededRandom random = new(unchecked((ulong)BiasDraws.Seed) ^ 0x5);
         Residuals residuals = new(_balance, _house.Frame.Axis, _firstHour * _house.StepsPerHour);
-        for (int draw = 0; draw < Draws; draw++)
+        for (int first = 0; first < Draws; first += PreparedReplay.AtOnce)
         {
-            RunDraw(draw, random, residuals, hourly[draw], counts, byHour);
+            int count = Math.Min(PreparedReplay.AtOnce, Draws - first);
+            double[][] parameters = new double[count][], missed = new double[count][];
+            for (int k = 0; k < count; k++)
+            {
+                (parameters[k], missed[k]) = (_balance.Fit.Draw(random), residuals.Draw(random, _weeks[0]!.Steps));
+            }
+
+            foreach (int set in _sets)
+            {
+                _weeks[set]!.Run(parameters);
+            }
+
+            for (int k = 0; k < count; k++)
+            {
+                TakeDraw(first + k, k, residuals.SpreadGm3, missed[k], hourly[first + k]);
+                foreach (int set in _sets)
+                {
+                    CountHours(first + k, set, counts[set]!, byHour[set]);
+                }
+            }
         }
 
         return Result(counts, byHour);
     }
 
-    private void RunDraw(int draw, SeededRandom random, Residuals residuals, double[] hourly, double[]?[] counts, int[][] byHour)
+    /// <summary>Lets the leaves of all sets take a draw and judges their hours.</summary>
+    /// <param name="draw">Which draw.</param>
+    /// <param name="run">Which of those that ran together.</param>
+    /// <param name="spreadGm3">Root mean square of what the balance misses. [g/m³]</param>
+    /// <param name="missed">What it misses in this draw. [g/m³]</param>
+    /// <param name="hourly">The hour's own error in half-widths.</param>
+    private void TakeDraw(int draw, int run, double spreadGm3, double[] missed, double[] hourly)
     {
         FoliageErrors errors = _risk.Draws.At(draw);
-        double[] parameters = _balance.Fit.Draw(random);
-        double[] asWas = _weeks[0]!.Humidity(parameters).ToArray(), missed = residuals.Draw(random, asWas.Length), change = new double[asWas.Length];
+        ReadOnlySpan<double> asWas = _weeks[0]!.Humidity(run);
+        double[] change = new double[asWas.Length];
         foreach (int set in _sets)
         {
-            ReadOnlySpan<double> otherwise = set == 0 ? asWas : _weeks[set]!.Humidity(parameters);
+            ReadOnlySpan<double> otherwise = _weeks[set]!.Humidity(run);
             for (int i = 0; i < change.Length; i++)
             {
                 double by = otherwise[i] - asWas[i];
-                change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + residuals.SpreadGm3));
+                change[i] = by + (missed[i] * Math.Abs(by) / (Math.Abs(by) + spreadGm3));
             }
 
             _weeks[set]!.Take(change, errors, _risk.Draws.HourlyHumidityPct, hourly);
         }
 
         FoliageHours.Judge(_leaves);
-        foreach (int set in _sets)
-        {
-            CountHours(draw, set, counts[set]!, byHour[set]);
-        }
     }
 
     private void CountHours(int draw, int set, double[] counts, int[] byHour)

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using ClimateLens.Science.Statistics;
 using MathNet.Numerics.LinearAlgebra;
 
@@ -12,20 +14,21 @@ internal sealed class BalanceFitter
     private readonly BalanceDrivers _drivers;
     private readonly int[] _used;
     private readonly TermInfo[] _infos;
-    private readonly double[] _run;
+    private readonly Vector256<double>[] _run;
+    private readonly double[][] _sets = [.. Enumerable.Range(0, Lanes.Count).Select(_ => DoNothing())];
 
     public BalanceFitter(BalanceDrivers drivers, Predicate<int> useDay)
     {
         _drivers = drivers;
-        _run = new double[drivers.Inputs.Steps];
+        _run = new Vector256<double>[drivers.Inputs.Steps];
         _infos = [.. TermCatalogue.All.Where(info => drivers.Terms.Has(info.Term))];
-        BalanceRun.Run(Parameters(_infos.Select(i => i.Term), _infos.Select(i => i.Typical)), drivers, true, _run);
+        BalanceRun.Run([Parameters(_infos.Select(i => i.Term), _infos.Select(i => i.Typical))], drivers, true, _run);
         ReadOnlySpan<double> measured = drivers.Inputs.HumidityGm3.Span;
         ReadOnlySpan<int> day = drivers.Inputs.Day.Span;
         List<int> used = [];
         for (int i = 0; i < _run.Length; i++)
         {
-            if (double.IsFinite(_run[i] + measured[i]) && useDay(day[i]))
+            if (double.IsFinite(_run[i][0] + measured[i]) && useDay(day[i]))
             {
                 used.Add(i);
             }
@@ -36,8 +39,7 @@ internal sealed class BalanceFitter
 
     public static double[] Parameters(IEnumerable<BalanceTerm> terms, IEnumerable<double> values)
     {
-        double[] all = new double[TermCatalogue.All.Count];
-        DoNothing(all);
+        double[] all = DoNothing();
         foreach ((BalanceTerm term, double value) in terms.Zip(values))
         {
             all[(int)term] = value;
@@ -47,10 +49,11 @@ internal sealed class BalanceFitter
     }
 
     /// <summary>Parameters of a house without sources and exchange.</summary>
-    private static void DoNothing(Span<double> all)
+    private static double[] DoNothing()
     {
-        all.Clear();
+        double[] all = new double[TermCatalogue.All.Count];
         all[(int)BalanceTerm.LeafStore] = all[(int)BalanceTerm.FloorStore] = 1; // evaporates nothing: its conductance is 0
+        return all;
     }
 
     public BalanceFit Fit()
@@ -72,7 +75,7 @@ internal sealed class BalanceFitter
         for (int round = 0; round < 2; round++)
         {
             at = squares.Minimise(at);
-            Misses(at, residuals);
+            Misses([at], [residuals]);
             spread = Math.Max(LeastResidualGm3, Math.Sqrt(residuals.Average(r => r * r)));
             worth = EffectiveCount.Of(residuals);
             squares = Problem(low, high, spread, worth);
@@ -98,37 +101,55 @@ internal sealed class BalanceFitter
     private BoundedLeastSquares Problem(double[] low, double[] high, double spread, double worth)
     {
         double weight = Math.Sqrt(worth / _used.Length) / spread;
-        void Residuals(ReadOnlySpan<double> at, Span<double> result)
+        void Residuals(ReadOnlySpan<double[]> sets, ReadOnlySpan<double[]> results)
         {
-            Misses(at, result[.._used.Length]);
-            for (int i = 0; i < _used.Length; i++)
+            Misses(sets, results);
+            for (int set = 0; set < sets.Length; set++)
             {
-                result[i] *= weight;
-            }
+                Span<double> result = results[set];
+                for (int i = 0; i < _used.Length; i++)
+                {
+                    result[i] *= weight;
+                }
 
-            for (int j = 0; j < at.Length; j++)
-            {
-                result[_used.Length + j] = (at[j] - _infos[j].Typical) / _infos[j].TypicalError;
+                for (int j = 0; j < _infos.Length; j++)
+                {
+                    result[_used.Length + j] = (sets[set][j] - _infos[j].Typical) / _infos[j].TypicalError;
+                }
             }
         }
 
         return new(Residuals, _used.Length + low.Length, low, high);
     }
 
-    private void Misses(ReadOnlySpan<double> at, Span<double> result)
+    /// <summary>What the balance has too much under each set of parameters, four sets at a time.</summary>
+    private void Misses(ReadOnlySpan<double[]> sets, ReadOnlySpan<double[]> results)
     {
-        Span<double> all = stackalloc double[TermCatalogue.All.Count];
-        DoNothing(all);
-        for (int j = 0; j < at.Length; j++)
+        for (int first = 0; first < sets.Length; first += Lanes.Count)
         {
-            all[(int)_infos[j].Term] = at[j];
-        }
+            int count = Math.Min(Lanes.Count, sets.Length - first);
+            for (int set = 0; set < count; set++)
+            {
+                for (int j = 0; j < _infos.Length; j++)
+                {
+                    _sets[set][(int)_infos[j].Term] = sets[first + set][j];
+                }
+            }
 
-        BalanceRun.Run(all, _drivers, true, _run);
-        ReadOnlySpan<double> measured = _drivers.Inputs.HumidityGm3.Span;
+            BalanceRun.Run(_sets.AsSpan(0, count), _drivers, true, _run);
+            for (int set = 0; set < count; set++)
+            {
+                Misses(set, results[first + set]);
+            }
+        }
+    }
+
+    private void Misses(int set, Span<double> result)
+    {
+        ReadOnlySpan<double> measured = _drivers.Inputs.HumidityGm3.Span, run = MemoryMarshal.Cast<Vector256<double>, double>(_run);
         for (int i = 0; i < _used.Length; i++)
         {
-            result[i] = _run[_used[i]] - measured[_used[i]];
+            result[i] = run[(_used[i] * Lanes.Count) + set] - measured[_used[i]];
         }
     }
 

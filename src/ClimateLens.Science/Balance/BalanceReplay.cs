@@ -14,7 +14,7 @@ public static class BalanceReplay
     /// <param name="parameters">All parameters, as <see cref="BalanceFit.Parameters"/> or <see cref="BalanceFit.Draw"/> give them.</param>
     /// <returns>Humidity at the end of each step; NaN where it starts and where a driver is not known. [g/m³]</returns>
     /// <exception cref="ArgumentException">Columns differ in length, or the number of parameters is not theirs.</exception>
-    public static double[] Run(BalanceInputs inputs, BalanceTerms terms, ReadOnlySpan<double> parameters)
+    public static double[] Run(BalanceInputs inputs, BalanceTerms terms, double[] parameters)
         => new PreparedReplay(inputs, terms, 1).Run(parameters).ToArray();
 
     /// <summary>The measured humidity, changed by what doing otherwise changes in the balance.</summary>
@@ -24,7 +24,7 @@ public static class BalanceReplay
     /// <param name="parameters">All parameters.</param>
     /// <returns>Humidity at the end of each step, 0 or more; as measured where the balance does not run; NaN where it was not measured. [g/m³]</returns>
     /// <exception cref="ArgumentException">Columns differ in length, or the number of parameters is not theirs.</exception>
-    public static double[] WhatIf(BalanceInputs asWas, BalanceInputs otherwise, BalanceTerms terms, ReadOnlySpan<double> parameters)
+    public static double[] WhatIf(BalanceInputs asWas, BalanceInputs otherwise, BalanceTerms terms, double[] parameters)
     {
         Guard.SameLength(asWas.Steps, otherwise.Steps);
         double[] before = Run(asWas, terms, parameters), after = Run(otherwise, terms, parameters);

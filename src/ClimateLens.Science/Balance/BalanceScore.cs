@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace ClimateLens.Science.Balance;
 
 /// <summary>Scores a balance on days that it was not fitted to.</summary>
@@ -23,7 +25,9 @@ public static class BalanceScore
 
         BalanceInputs thinned = ThinnedInputs.Of(inputs, BalanceFit.JoinedSteps(inputs.StepHours));
         double[] modelled = new double[thinned.Steps];
-        BalanceRun.Run(fit.Parameters(), BalanceDrivers.ForRun(thinned, fit.Terms), true, modelled);
+        var run = new Vector256<double>[thinned.Steps];
+        BalanceRun.Run([fit.Parameters()], BalanceDrivers.ForRun(thinned, fit.Terms), true, run);
+        BalanceRun.Of(run, 0, modelled);
         return HeldOutScore.Of(thinned, modelled, heldOut);
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using ClimateLens.Science.Statistics;
 
 namespace ClimateLens.Science.Balance;
@@ -54,7 +55,9 @@ public static class WateringTraces
     private static double[] Rises(BalanceInputs inputs, BalanceFit fit)
     {
         var drivers = BalanceDrivers.ForRun(inputs, fit.Terms);
-        double[] parameters = fit.Parameters(), rises = new double[inputs.Steps];
+        double[] rises = new double[inputs.Steps];
+        var parameters = new Vector256<double>[TermCatalogue.All.Count];
+        BalanceRun.SideBySide([fit.Parameters()], parameters);
         ReadOnlySpan<double> measured = inputs.HumidityGm3.Span;
         VapourState state = default;
         bool known = false;
@@ -65,10 +68,10 @@ public static class WateringTraces
             if (runs && known)
             {
                 state.Step(parameters, drivers.Steps[i], inputs.HeightM, inputs.StepHours);
-                rises[i] = measured[i] - state.HumidityGm3;
+                rises[i] = measured[i] - state.HumidityGm3[0];
             }
 
-            state = runs && known ? state.At(measured[i]) : new VapourState(measured[i]); // wet surfaces are carried on
+            state = runs && known ? state.At(measured[i]) : new VapourState(Vector256.Create(measured[i])); // wet surfaces are carried on
             known = runs;
         }
 

@@ -20,10 +20,10 @@ internal sealed class BoundedLeastSquares(BoundedLeastSquares.Residuals residual
     private readonly double[] _here = new double[count], _there = new double[count];
     private readonly double[][] _slopes = [.. low.Select(_ => new double[count])];
 
-    /// <summary>Model less data, each in its standard error.</summary>
-    /// <param name="parameters">Parameters.</param>
-    /// <param name="result">Receives the residuals.</param>
-    public delegate void Residuals(ReadOnlySpan<double> parameters, Span<double> result);
+    /// <summary>Model less data, each in its standard error, for one or more sets of parameters.</summary>
+    /// <param name="sets">Parameters of each set.</param>
+    /// <param name="results">Receive the residuals of each.</param>
+    public delegate void Residuals(ReadOnlySpan<double[]> sets, ReadOnlySpan<double[]> results);
 
     /// <summary>Finds the parameters that make the sum of squares least.</summary>
     /// <param name="start">Where to begin; moved into the bounds.</param>
@@ -65,13 +65,13 @@ internal sealed class BoundedLeastSquares(BoundedLeastSquares.Residuals residual
     /// <param name="at">Parameters.</param>
     public Matrix<double> NormalAt(double[] at)
     {
-        residuals(at, _here);
+        residuals([at], [_here]);
         return Normal(at).Normal;
     }
 
     private double SumOfSquares(double[] at, double[] result)
     {
-        residuals(at, result);
+        residuals([at], [result]);
         double sum = 0;
         foreach (double residual in result)
         {
@@ -85,15 +85,14 @@ internal sealed class BoundedLeastSquares(BoundedLeastSquares.Residuals residual
     {
         Matrix<double> normal = Matrix<double>.Build.Dense(at.Length, at.Length);
         Vector<double> gradient = Vector<double>.Build.Dense(at.Length);
+        double[] steps = [.. at.Select((value, j) => SlopeStep * (high[j] - low[j]) * (value + (SlopeStep * (high[j] - low[j])) > high[j] ? -1 : 1))];
+        residuals(Moved(at, steps), _slopes);
         for (int j = 0; j < at.Length; j++)
         {
-            double step = SlopeStep * (high[j] - low[j]) * (at[j] + (SlopeStep * (high[j] - low[j])) > high[j] ? -1 : 1);
-            double[] moved = [.. at], slope = _slopes[j];
-            moved[j] += step;
-            residuals(moved, slope);
+            double[] slope = _slopes[j];
             for (int i = 0; i < slope.Length; i++)
             {
-                slope[i] = (slope[i] - _here[i]) / step;
+                slope[i] = (slope[i] - _here[i]) / steps[j];
             }
 
             gradient[j] = Product(slope, _here);
@@ -104,6 +103,19 @@ internal sealed class BoundedLeastSquares(BoundedLeastSquares.Residuals residual
         }
 
         return (normal, gradient);
+    }
+
+    /// <summary>The parameters, one of them moved in each set.</summary>
+    private static double[][] Moved(double[] at, double[] steps)
+    {
+        var sets = new double[at.Length][];
+        for (int j = 0; j < sets.Length; j++)
+        {
+            sets[j] = [.. at];
+            sets[j][j] += steps[j];
+        }
+
+        return sets;
     }
 
     private bool[] Free(double[] at, Vector<double> gradient) =>

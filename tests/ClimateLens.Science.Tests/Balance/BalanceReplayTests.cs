@@ -38,6 +38,30 @@ public class BalanceReplayTests
     }, iter: 100);
 
     [Fact]
+    public void RunAll_AnyParameters_IsToTheLastBitWhatEachIsAlone() => Gen.Select(Gen.ULong, Gen.Int[1, PreparedReplay.AtOnce]).Sample((seed, count) =>
+    {
+        var random = new SeededRandom(seed);
+        double[][] sets = [.. Enumerable.Range(0, count).Select(_ => TermCatalogue.All.Select(info => random.NextUniform(info.Low, info.High)).ToArray())];
+        BalanceInputs week = MadeUpBalance.Drivers(seed, 3);
+        double[] torn = week.AirC.ToArray();
+        torn.AsSpan(100, 3).Fill(double.NaN);
+        PreparedReplay replay = new(week with { AirC = torn }, Terms, 1);
+        replay.RunAll(sets);
+        double[][] together = [.. sets.Select((_, set) => replay.Humidity(set).ToArray())];
+        Assert.All(sets.Zip(together), one => Assert.Equal(replay.Run(one.First).ToArray(), one.Second));
+        Assert.True(double.IsNaN(together[0][101]) && double.IsFinite(together[0][^1]));
+    }, iter: 100);
+
+    [Fact]
+    public void RunAll_NoSetsOrTooMany_IsRefused()
+    {
+        PreparedReplay replay = new(MadeUpBalance.Drivers(1, 1), Terms, 1);
+        Assert.Throws<ArgumentOutOfRangeException>(() => replay.RunAll([]));
+        Assert.Throws<ArgumentOutOfRangeException>(() => replay.RunAll([.. Enumerable.Repeat(TermCatalogue.Typical(), PreparedReplay.AtOnce + 1)]));
+        Assert.Throws<ArgumentException>(() => replay.RunAll([[1.0]]));
+    }
+
+    [Fact]
     public void WhatIf_WaterKeptOffLeaves_IsNeverMoister()
     {
         BalanceInputs week = MadeUpBalance.Drivers(2, 7);

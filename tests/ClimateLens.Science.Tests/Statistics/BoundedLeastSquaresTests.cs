@@ -13,7 +13,7 @@ public class BoundedLeastSquaresTests
     [InlineData(250, 0.0005)]
     public void Minimise_ReferenceData_FindsTheCertifiedParameters(double b1, double b2)
     {
-        var squares = new BoundedLeastSquares(Misra, X.Length, [1, 1e-6], [1000, 0.01]);
+        var squares = new BoundedLeastSquares(Each(Misra), X.Length, [1, 1e-6], [1000, 0.01]);
         double[] found = squares.Minimise([b1, b2]);
         const double B1 = 238.94212918, B2 = 5.5015643181e-4, Error1 = 2.7070075241, Error2 = 7.2668688436e-6, Sum = 0.12455138894;
         Assert.Equal(B1, found[0], 0.02 * Error1);
@@ -31,7 +31,7 @@ public class BoundedLeastSquaresTests
     public void Minimise_LeastPointOutOfBounds_StopsAtTheBound()
     {
         // Rosenbrock's valley has its lowest point at (1, 1); with x up to 0.5 it is at (0.5, 0.25).
-        var squares = new BoundedLeastSquares(Valley, 2, [-2, -2], [0.5, 2]);
+        var squares = new BoundedLeastSquares(Each(Valley), 2, [-2, -2], [0.5, 2]);
         double[] found = squares.Minimise([-1.2, 1]);
         Assert.Equal(0.5, found[0]);
         Assert.Equal(0.25, found[1], 1e-4);
@@ -40,7 +40,7 @@ public class BoundedLeastSquaresTests
     [Fact]
     public void Minimise_StartOutOfBounds_IsMovedIn()
     {
-        double[] found = new BoundedLeastSquares(Valley, 2, [-2, -2], [2, 2]).Minimise([50, -50]);
+        double[] found = new BoundedLeastSquares(Each(Valley), 2, [-2, -2], [2, 2]).Minimise([50, -50]);
         Assert.Equal(1, found[0], 0.01);
         Assert.Equal(1, found[1], 0.02);
     }
@@ -49,8 +49,18 @@ public class BoundedLeastSquaresTests
     public void Minimise_ParameterThatDoesNothing_StaysWhereItWas()
     {
         static void Residuals(ReadOnlySpan<double> p, Span<double> r) => r[0] = p[0] - 3;
-        Assert.Equal([3, 0.7], new BoundedLeastSquares(Residuals, 1, [0, 0], [10, 1]).Minimise([1, 0.7]).Select(v => Math.Round(v, 4)));
+        Assert.Equal([3, 0.7], new BoundedLeastSquares(Each(Residuals), 1, [0, 0], [10, 1]).Minimise([1, 0.7]).Select(v => Math.Round(v, 4)));
     }
+
+    private delegate void OneSet(ReadOnlySpan<double> parameters, Span<double> result);
+
+    private static BoundedLeastSquares.Residuals Each(OneSet residuals) => (sets, results) =>
+    {
+        for (int set = 0; set < sets.Length; set++)
+        {
+            residuals(sets[set], results[set]);
+        }
+    };
 
     private static void Misra(ReadOnlySpan<double> b, Span<double> result)
     {
