@@ -36,6 +36,7 @@ internal sealed class FoliageHours
     private readonly double[] _temperatureK, _humidityPct, _none;
     private readonly AirChange _change;
     private readonly int _firstHour, _firstStep;
+    private readonly bool _anyLeafSensor, _anyNightOffset;
     private double _capacityMm;
     private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sunWm2, _coverC, _sensorWet;
 
@@ -61,6 +62,8 @@ internal sealed class FoliageHours
         (_temperatureK, _humidityPct, _none) = (new double[hours.Count], new double[hours.Count], new double[hours.Count]);
         (_airC, _relativeHumidityPct, _speedMs, _givenLeafC) = (new double[steps], new double[steps], new double[steps], new double[steps]);
         (_absorbedWm2, _aboveC) = (new double[steps], new double[steps]);
+        _givenLeafC.AsSpan().Fill(double.NaN);
+        (_anyLeafSensor, _anyNightOffset) = (_weather.LeafFrom.Contains(LeafFrom.Sensor), _weather.LeafFrom.Contains(LeafFrom.NightOffset));
         (LeafStepC, FilmStepMm, WetStep) = (new double[steps], new double[steps], new double[steps]);
 
         (LeafC, DewPointC, MarginK, Wet) = (new double[hours.Count], new double[hours.Count], new double[hours.Count], new double[hours.Count]);
@@ -165,24 +168,69 @@ internal sealed class FoliageHours
     {
         for (int h = _firstHour; h * _perHour < _airC.Length; h++)
         {
-            FillSteps(errors, hourlyPct * hourly[Math.Min(h, hourly.Length - 1)], h * _perHour, Math.Min(_airC.Length, (h + 1) * _perHour));
+            double byHourPct = hourlyPct * hourly[Math.Min(h, hourly.Length - 1)];
+            int from = h * _perHour, to = Math.Min(_airC.Length, from + _perHour);
+            while (from < to)
+            {
+                int day = _weather.Day[from], next = from + 1;
+                while (next < to && _weather.Day[next] == day)
+                {
+                    next++; // where the clock differs from UTC by parts of an hour, midnight lies within one
+                }
+
+                FillDay(errors, byHourPct, day, from, next);
+                from = next;
+            }
+        }
+
+        if (_anyLeafSensor)
+        {
+            FillLeafSensor(errors);
+        }
+
+        if (_anyNightOffset)
+        {
+            FillNightOffset(errors);
         }
     }
 
-    private void FillSteps(in FoliageErrors errors, double byHourPct, int from, int to)
+    /// <summary>Steps of one hour and one day.</summary>
+    private void FillDay(in FoliageErrors errors, double byHourPct, int day, int from, int to)
     {
         FoliageWeather w = _weather;
+        bool fitted = w.FittedDifference is not null;
+        (double differenceK, double differencePct) = Difference(errors, from);
+        double speedMs = _days.AirSpeedMs[day], aboveK = errors.LeafBalanceK * _days.AbovePerLeafK[day];
         for (int i = from; i < to; i++)
         {
-            int day = w.Day[i];
-            (double differenceK, double differencePct) = Difference(errors, i);
+            if (fitted)
+            {
+                (differenceK, differencePct) = Difference(errors, i);
+            }
+
             _airC[i] = w.AirC[i] + (w.TemperatureInCanopy[i] ? errors.CanopySensorK : errors.TemperatureK + differenceK) + _change.TemperatureK[i];
             double humidity = w.HumidityPct[i] + _change.HumidityPct[i] + (w.HumidityInCanopy[i] ? errors.CanopySensorPct : errors.HumidityPct + differencePct);
             _relativeHumidityPct[i] = Math.Clamp(humidity + byHourPct, 0.1, 100);
-            _speedMs[i] = _days.AirSpeedMs[day];
-            _givenLeafC[i] = w.LeafFrom[i] == LeafFrom.Sensor ? w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i] : double.NaN;
+            _speedMs[i] = speedMs;
             _absorbedWm2[i] = _sunWm2[i] * errors.LightFactor;
-            _aboveC[i] = _coverC[i] + (errors.LeafBalanceK * _days.AbovePerLeafK[day]);
+            _aboveC[i] = _coverC[i] + aboveK;
+        }
+    }
+
+    private void FillLeafSensor(in FoliageErrors errors)
+    {
+        FoliageWeather w = _weather;
+        for (int i = _firstStep; i < _airC.Length; i++)
+        {
+            _givenLeafC[i] = w.LeafFrom[i] == LeafFrom.Sensor ? w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i] : double.NaN;
+        }
+    }
+
+    private void FillNightOffset(in FoliageErrors errors)
+    {
+        FoliageWeather w = _weather;
+        for (int i = _firstStep; i < _airC.Length; i++)
+        {
             if (w.LeafFrom[i] == LeafFrom.NightOffset)
             {
                 double dryK = -w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK);

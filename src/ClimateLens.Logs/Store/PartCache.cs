@@ -1,18 +1,23 @@
 using ClimateLens.Logs.Readings;
+using ClimateLens.Logs.Records;
 using ClimateLens.Logs.Sheets;
 using ClimateLens.Nursery.Imports;
+using ClimateLens.Nursery.Records;
 
 namespace ClimateLens.Logs.Store;
 
-/// <summary>Keeps the years of readings that were read last: the weeks of a house come from the same ones.</summary>
+/// <summary>Keeps the years of readings and the records that were read last: the weeks of a house come from the same ones.</summary>
 /// <param name="reader">Reads parts.</param>
 internal sealed class PartCache(PartReader reader)
 {
     private const long MostBytes = 96L << 20;
+    private const int MostRecords = 50_000; // of some 600 bytes each
 
     private readonly Dictionary<string, YearRows> _parts = [];
+    private readonly Dictionary<string, (List<StoredRecord> Records, List<SourceFile> Files)> _records = [];
     private readonly Dictionary<string, ImportDetails?> _sheets = [];
     private long _bytes;
+    private int _recordCount;
 
     /// <summary>The rows of a part; not to be changed.</summary>
     /// <exception cref="DamagedPartException">It is not what the ledger says.</exception>
@@ -35,10 +40,25 @@ internal sealed class PartCache(PartReader reader)
         return rows;
     }
 
-    /// <summary>The records of a part.</summary>
+    /// <summary>The records of a part; not to be changed.</summary>
     /// <exception cref="DamagedPartException">It is not what the ledger says.</exception>
-    public (List<Records.StoredRecord> Records, List<SourceFile> Files) Records(LedgerPart part, Nursery.Records.RecordKind kind)
-        => reader.Records(part, kind);
+    public (List<StoredRecord> Records, List<SourceFile> Files) Records(LedgerPart part, RecordKind kind)
+    {
+        if (_records.TryGetValue(part.Stored.Path, out (List<StoredRecord> Records, List<SourceFile> Files) known))
+        {
+            return known;
+        }
+
+        known = reader.Records(part, kind);
+        if (_recordCount + known.Records.Count > MostRecords)
+        {
+            ClearRecords();
+        }
+
+        _recordCount += known.Records.Count;
+        _records.Add(part.Stored.Path, known);
+        return known;
+    }
 
     /// <summary>What the sheet of a file tells; null where there is none, or it is damaged.</summary>
     public ImportDetails? Sheet(StoredFile? sheet)
@@ -63,5 +83,12 @@ internal sealed class PartCache(PartReader reader)
         _sheets.Clear();
         _parts.Clear();
         _bytes = 0;
+        ClearRecords();
+    }
+
+    private void ClearRecords()
+    {
+        _records.Clear();
+        _recordCount = 0;
     }
 }
