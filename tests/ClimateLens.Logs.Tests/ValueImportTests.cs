@@ -25,6 +25,36 @@ public sealed class ValueImportTests
         Assert.Empty(nursery.SetAside());
     }
 
+    /// <summary>Two dozen texts of a column are named, the further ones counted together; those of another column are counted by themselves.</summary>
+    [Fact]
+    public void Import_ManyTextsForNoValue_AreNamedUpToANumber()
+    {
+        using var nursery = new TestNursery(TestNursery.Climate);
+        nursery.Write("a.csv", "time,temp,rh\n" + string.Concat(Enumerable.Range(10, 30).Select(i => $"{Start}10:{i},E{i},F/F\n".Replace("F/F", i < 12 ? "n/a" : "80", StringComparison.Ordinal))) + $"{Start}11:00,E10,80\n");
+
+        ImportReport report = nursery.Import();
+
+        string[] notes = [.. report.Problems.Where(p => p.Code == "import.noValue").Select(p => p.Found!)];
+        Assert.Equal(
+            ["other texts 6 times in airTemperature", "\"E10\" 2 times in airTemperature", .. Enumerable.Range(11, 23).Select(i => $"\"E{i}\" 1 times in airTemperature"), "\"n/a\" 2 times in relativeHumidity"],
+            notes);
+        Assert.Equal(0, report.Sheets[0].CellsNotRead);
+    }
+
+    [Fact]
+    public void Import_SwitchThatIsNeitherOnNorOff_IsKeptAsideAsSuch()
+    {
+        using var nursery = new TestNursery(TestNursery.Climate.Replace("airTemperature", "valve", StringComparison.Ordinal).Replace("\"Cel\"", "\"1\"", StringComparison.Ordinal));
+        nursery.Write("a.csv", $"time,temp,rh\n{Start}10:00,open,80\n{Start}10:05,half,80\n{Start}10:10,closed,eighty\n");
+
+        ImportReport report = nursery.Import();
+
+        Problem problem = TestNursery.Single(report, "import.switch");
+        Assert.Equal((3, 2, "\"half\"", "0 or 1, on or off, true or false, yes or no"), (problem.Line, problem.Column, problem.Found, problem.Expected));
+        Assert.Equal((4, 3), (TestNursery.Single(report, "import.number").Line, TestNursery.Single(report, "import.number").Column));
+        Assert.Equal(2, report.Sheets[0].CellsNotRead);
+    }
+
     [Fact]
     public void Import_NumberThatLooksLikeACode_IsKeptAndWarnedOf()
     {

@@ -30,8 +30,7 @@ internal sealed class NearestStretches
         List<(double Distance, int Start)> near = [];
         foreach ((int other, double[] otherRow) in _candidates)
         {
-            double distance = _table.Distance(row, otherRow);
-            if (distance <= _design.Calliper && Math.Abs(other - start) >= _stretches.Length)
+            if (Math.Abs(other - start) >= _stretches.Length && _table.Distance(row, otherRow, _design.Calliper) is >= 0 and double distance)
             {
                 near.Add((distance, other));
             }

@@ -48,6 +48,7 @@ public sealed class NumberCellTests
     [InlineData("1.234,5", 1234.5)]
     [InlineData("1.234.567", 1234567)]
     [InlineData("1234,5", 1234.5)]
+    [InlineData("123.456,5", 123456.5)]
     [InlineData("-0,25", -0.25)]
     public void TryRead_GroupsOfThree_AreRead(string text, double expected) => Assert.Equal(expected, Read(text, Comma));
 
@@ -89,6 +90,7 @@ public sealed class NumberCellTests
     [InlineData("1e5-")]
     [InlineData("1e-")]
     [InlineData("1e--5")]
+    [InlineData("1e- 5")]
     [InlineData("12 5")]
     [InlineData("\u2212")]
     [InlineData("1,5,2")]
@@ -117,6 +119,37 @@ public sealed class NumberCellTests
     [InlineData("10.10.2025")]
     [InlineData("1.234,567.8")]
     public void TryRead_EitherMarkWithBrokenGroups_IsRefused(string text) => Assert.Null(Read(text, Either));
+
+    [Theory]
+    [InlineData(127, true)]
+    [InlineData(128, false)]
+    public void TryRead_Digits_AreReadUpToALength(int length, bool read) => Assert.Equal(read, Read(new string('1', length), Point) is not null);
+
+    [Theory]
+    [InlineData(16, true)]
+    [InlineData(17, false)]
+    public void TryRead_Groups_AreReadUpToACount(int groups, bool read)
+        => Assert.Equal(read ? double.Parse("1" + string.Concat(Enumerable.Repeat("234", groups)), CultureInfo.InvariantCulture) : null, Read("1" + string.Concat(Enumerable.Repeat(".234", groups)), Comma));
+
+    /// <summary>The mark of Arabic numbers, U+066B, is more than a byte long.</summary>
+    [Fact]
+    public void TryRead_DecimalMarkOfSeveralBytes_IsRead() => Assert.Equal(21.5, Read("21\u066B5", new NumberFormat('\u066B', null)));
+
+    [Theory]
+    [InlineData(' ', "1 234.5")]
+    [InlineData(' ', "1 234,5")]
+    [InlineData('.', "1.234,5")]
+    public void TryRead_WithEither_KeepsTheGroupMark(char group, string text) => Assert.Equal(1234.5, Read(text, new NumberFormat(',', group).WithEither()));
+
+    [Fact]
+    public void NumberFormat_Marks_AreThoseGiven()
+    {
+        Assert.Equal(((byte)',', (byte)','), (Comma.DecimalByte, Comma.OtherDecimalByte));
+        Assert.Equal(((byte)'.', (byte)','), (Either.DecimalByte, Either.OtherDecimalByte));
+        Assert.Equal((byte)'.', new NumberFormat(',', null, either: true).OtherDecimalByte);
+        Assert.Equal((byte)0, new NumberFormat('\u066B', null).DecimalByte);
+        Assert.Equal(("a number like 21,5", "a number like 21.5 or 21,5"), (Comma.Example, Either.Example));
+    }
 
     [Theory]
     [InlineData(' ', "1 234,5")]

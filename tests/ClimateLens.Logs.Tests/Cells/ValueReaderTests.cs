@@ -16,6 +16,12 @@ public sealed class ValueReaderTests
     [InlineData("-1.5\u00A0°C", -1.5)]
     [InlineData("21.5°", 21.5)]
     [InlineData("2.15E1 °C", 21.5)]
+    [InlineData("2.15E1°C", 21.5)]
+    [InlineData("2.15e+1°C", 21.5)]
+    [InlineData("215E-1°C", 21.5)]
+    [InlineData("\u22121.5°C", -1.5)]
+    [InlineData("\u20131.5°C", -1.5)]
+    [InlineData("21.50000000 degC", 21.5)]
     [InlineData("  21.5  ", 21.5)]
     [InlineData("\u200921.5\uFEFF", 21.5)]
     [InlineData("'21.5", 21.5)]
@@ -32,6 +38,7 @@ public sealed class ValueReaderTests
     [InlineData("500 W/m²", "globalRadiation", "W/m2", 500)]
     [InlineData("12 klux", "illuminance", "klx", 12000)]
     [InlineData("1013 hPa", "airPressure", "hPa", 101.3)]
+    [InlineData("1\u2009013", "airPressure", "hPa", 101.3)]
     [InlineData("70.7 °F", "airTemperature", "[degF]", 21.5)]
     public void Read_OtherChannelsWithTheirUnit_AreRead(string cell, string channel, string unit, double expected)
     {
@@ -57,6 +64,9 @@ public sealed class ValueReaderTests
     [InlineData("12:30")]
     [InlineData("21.5 22.5")]
     [InlineData("°C 21.5")]
+    [InlineData("21e")]
+    [InlineData("e5°C")]
+    [InlineData("21ex°C")]
     public void Read_NumberWithAnythingElse_IsNotRead(string cell)
         => Assert.Equal(CellKind.NotRead, Read(cell, "airTemperature", "Cel").Kind);
 
@@ -89,9 +99,24 @@ public sealed class ValueReaderTests
         => Assert.Equal(CellKind.Missing, Read(cell, "airTemperature", "Cel", ["-999"]).Kind);
 
     [Theory]
+    [InlineData("kaputt", CellKind.Missing)]
+    [InlineData("'kaputt'", CellKind.Missing)]
+    [InlineData("kaput", CellKind.NotRead)]
+    public void Read_WordOfTheNurseryFile_IsMissing(string cell, object expected)
+        => Assert.Equal(expected, Read(cell, "airTemperature", "Cel", ["kaputt"]).Kind);
+
+    [Fact]
+    public void Expected_NumberOrSwitch_IsWhatACellMayHold()
+    {
+        Assert.Equal("a number like 21.5", Reader("airTemperature", "Cel", []).Expected);
+        Assert.Equal("0 or 1, on or off, true or false, yes or no", Reader("valve", "1", []).Expected);
+    }
+
+    [Theory]
     [InlineData("NaN °C")]
     [InlineData("--- °C")]
     [InlineData("--- ")]
+    [InlineData("\u2014°C")]
     [InlineData("NaN")]
     public void Read_WordForNoValue_IsCountedAsAWordEveryTime(string cell)
     {
@@ -122,6 +147,7 @@ public sealed class ValueReaderTests
     [InlineData("100", 1)]
     [InlineData("0", 0)]
     [InlineData("35 %", 0.35)]
+    [InlineData("5E1", 0.5)]
     [InlineData("open", 1)]
     public void Read_SwitchInPercent_IsAShare(string cell, double expected)
     {

@@ -70,6 +70,15 @@ public sealed class WordTests
     public void MissingWords_AnythingElse_IsNot(string text) => Assert.False(IsMissing(text));
 
     [Theory]
+    [InlineData(48, true)]
+    [InlineData(49, false)]
+    public void MissingWords_MarksThatFillAField_AreKnownUpToALength(int length, bool known)
+    {
+        Assert.Equal(known, IsMissing(new string('-', length)));
+        Assert.Equal(known, MissingWords.Contains(new string('-', length)));
+    }
+
+    [Theory]
     [InlineData("on", "off")]
     [InlineData("TRUE", "False")]
     [InlineData("yes", "no")]
@@ -130,6 +139,11 @@ public sealed class WordTests
     [InlineData("-127", 1, true)]
     [InlineData("128", 1, false)]
     [InlineData("", 50, false)]
+    [InlineData("abc", 1, false)]
+    [InlineData("1000000000", 1, true)]
+    [InlineData("6959", 1, false)]
+    [InlineData("777", 1, true)]
+    [InlineData("77", 1, false)]
     public void NumericCodes_ByLookOrByNumber_AreLikely(string text, int count, bool expected)
         => Assert.Equal(expected, NumericCodes.IsLikely(text, count));
 
