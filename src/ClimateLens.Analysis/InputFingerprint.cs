@@ -25,7 +25,7 @@ public static class InputFingerprint
     /// </remarks>
     public static string Of(HouseInput input)
     {
-        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        using Digest hash = new();
         foreach (HouseInput earlier in input.Earlier)
         {
             Texts(hash, "earlier", OfEarlier.Of(earlier));
@@ -68,10 +68,10 @@ public static class InputFingerprint
             Numbers(hash, file.RowsRead, file.Accepted, file.SetAside, file.Duplicates, file.Blank, file.CellsNotRead, file.Conflicts);
         }
 
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
+        return hash.Hex();
     }
 
-    private static void Nursery(IncrementalHash hash, NurserySettings nursery)
+    private static void Nursery(Digest hash, NurserySettings nursery)
     {
         Texts(hash, nursery.ShortFileName, nursery.ContentHash, nursery.Name, nursery.Zone.Id, nursery.Invented ? "invented" : "");
         Numbers(hash, nursery.LatitudeDeg, nursery.LongitudeDeg, nursery.ElevationM);
@@ -86,7 +86,7 @@ public static class InputFingerprint
         }
     }
 
-    private static void House(IncrementalHash hash, HouseSettings house)
+    private static void House(Digest hash, HouseSettings house)
     {
         RiskRules rules = house.Rules;
         Texts(hash, "house", house.Id, house.Name);
@@ -117,19 +117,19 @@ public static class InputFingerprint
         }
     }
 
-    private static void Batch(IncrementalHash hash, ReadingBatch batch)
+    private static void Batch(Digest hash, ReadingBatch batch)
     {
         Texts(hash, "batch", batch.House, batch.Source, batch.StampSide.ToString());
         Numbers(hash, batch.StepSeconds, batch.UtcMicros.Length);
-        hash.AppendData(MemoryMarshal.AsBytes(batch.UtcMicros.AsSpan()));
+        hash.Add(MemoryMarshal.AsBytes(batch.UtcMicros.AsSpan()));
         foreach ((string name, double[] values) in batch.Columns)
         {
             Texts(hash, name);
-            hash.AppendData(MemoryMarshal.AsBytes(values.AsSpan()));
+            hash.Add(MemoryMarshal.AsBytes(values.AsSpan()));
         }
     }
 
-    private static void Record(IncrementalHash hash, RecordRow row)
+    private static void Record(Digest hash, RecordRow row)
     {
         Texts(hash, "record", row.Kind.ToString(), row.House, row.Source, Time(row.At), row.File);
         Numbers(hash, row.Line, row.Fields.Count);
@@ -139,19 +139,68 @@ public static class InputFingerprint
         }
     }
 
-    private static void Texts(IncrementalHash hash, params ReadOnlySpan<string> texts)
+    private static void Texts(Digest hash, params ReadOnlySpan<string> texts)
     {
         foreach (string text in texts)
         {
-            byte[] bytes = Encoding.UTF8.GetBytes(text);
-            Numbers(hash, bytes.Length);
-            hash.AppendData(bytes);
+            Numbers(hash, Encoding.UTF8.GetByteCount(text));
+            hash.Add(text);
         }
     }
 
-    private static void Numbers(IncrementalHash hash, params ReadOnlySpan<double> numbers) => hash.AppendData(MemoryMarshal.AsBytes(numbers));
+    private static void Numbers(Digest hash, params ReadOnlySpan<double> numbers) => hash.Add(MemoryMarshal.AsBytes(numbers));
 
     private static string Time(Instant instant) => instant.ToUnixTimeTicks().ToString(CultureInfo.InvariantCulture);
 
     private static string Date(LocalDate? date) => date is LocalDate d ? NodaTime.Text.LocalDatePattern.Iso.Format(d) : "";
+
+    /// <summary>SHA-256 of many small pieces: gathered, since each call of the library costs more than the piece.</summary>
+    private sealed class Digest : IDisposable
+    {
+        private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        private readonly byte[] _gathered = new byte[1 << 14];
+        private int _count;
+
+        public void Add(ReadOnlySpan<byte> bytes)
+        {
+            if (bytes.Length > _gathered.Length - _count)
+            {
+                Flush();
+            }
+
+            if (bytes.Length > _gathered.Length)
+            {
+                _hash.AppendData(bytes);
+                return;
+            }
+
+            bytes.CopyTo(_gathered.AsSpan(_count));
+            _count += bytes.Length;
+        }
+
+        public void Add(string text)
+        {
+            if (Encoding.UTF8.GetMaxByteCount(text.Length) > _gathered.Length - _count)
+            {
+                Add(Encoding.UTF8.GetBytes(text));
+                return;
+            }
+
+            _count += Encoding.UTF8.GetBytes(text, _gathered.AsSpan(_count));
+        }
+
+        public string Hex()
+        {
+            Flush();
+            return Convert.ToHexStringLower(_hash.GetHashAndReset());
+        }
+
+        public void Dispose() => _hash.Dispose();
+
+        private void Flush()
+        {
+            _hash.AppendData(_gathered.AsSpan(0, _count));
+            _count = 0;
+        }
+    }
 }

@@ -98,6 +98,45 @@ public sealed class ImportTests
         Assert.Equal(1, TestNursery.Single(report, "import.conflict").Count);
     }
 
+    /// <summary>A wrong correction that is taken back: the bytes were seen before, but what stands in the store is the wrong one.</summary>
+    [Fact]
+    public void Import_FileThatIsAgainWhatItWas_WinsOverTheVersionBetween()
+    {
+        const string right = "time,temp,rh\n2025-07-01T10:00,20.5,80\n2025-07-01T10:05,21,80\n", wrong = "time,temp,rh\n2025-07-01T10:00,20.5,80\n2025-07-01T10:05,99,80\n2025-07-01T10:10,99,80\n";
+        using var nursery = new TestNursery(TestNursery.Climate);
+        nursery.Write("a.csv", right);
+        nursery.Import();
+        IReadOnlyList<string> rows = [.. nursery.Rows()];
+        for (int again = 0; again < 2; again++)
+        {
+            nursery.Write("a.csv", wrong);
+            nursery.Import();
+            Assert.Contains(nursery.Rows(), row => row.Contains("airTemperature=99", StringComparison.Ordinal));
+            nursery.Write("a.csv", right);
+
+            Assert.Equal(1, nursery.Import().FilesRead);
+
+            Assert.Equal(rows[1], nursery.Rows()[1]);
+            Assert.Equal(0, nursery.Import().FilesRead);
+        }
+    }
+
+    /// <summary>A copy of an older version under another name is the older one still: it does not win over what was read later.</summary>
+    [Fact]
+    public void Import_CopyOfAnOlderVersion_ChangesNothing()
+    {
+        using var nursery = new TestNursery(TestNursery.Climate);
+        nursery.Write("a.csv", "time,temp,rh\n2025-07-01T10:00,20.5,80\n");
+        nursery.Import();
+        nursery.Write("a.csv", "time,temp,rh\n2025-07-01T10:00,22,80\n");
+        nursery.Import();
+        nursery.Write("b.csv", "time,temp,rh\n2025-07-01T10:00,20.5,80\n");
+
+        Assert.Equal(0, nursery.Import().FilesRead);
+
+        Assert.Equal("2025-07-01T09:00:00Z airTemperature=22 relativeHumidity=80", Assert.Single(nursery.Rows()));
+    }
+
     [Fact]
     public void Import_ChangedSettings_GivesTheStoreOfAFreshImport()
     {

@@ -96,6 +96,22 @@ public sealed class RecordTests
     }
 
     [Fact]
+    public void Import_RecordsThatAreAgainWhatTheyWere_WinOverTheVersionBetween()
+    {
+        const string right = "start;house;end;how;gal;note\n01-07-2025 15:10;1;;drip;1;\n02-07-2025 15:10;1;;drip;1;\n03-07-2025 15:10;1;;drip;1;\n";
+        using var nursery = new TestNursery(Waterings);
+        nursery.Write("a.csv", right);
+        nursery.Import();
+        nursery.Write("a.csv", right.Replace("02-07-2025 15:10", "02-07-2025 18:10", StringComparison.Ordinal));
+        nursery.Import();
+        nursery.Write("a.csv", right);
+
+        Assert.Equal(1, nursery.Import().FilesRead);
+
+        Assert.Equal(["07-01 14:10", "07-02 14:10", "07-03 14:10"], nursery.Load().Records.Select(r => r.At.ToString("MM-dd HH:mm", CultureInfo.InvariantCulture)));
+    }
+
+    [Fact]
     public void Import_ChangedUnit_GivesTheStoreOfAFreshImport()
     {
         const string text = "start;house;end;how;gal;note\n01-07-2025 15:10;1;;drip;1;\n01-07-2025 15:10;2;;drip;1;\n";

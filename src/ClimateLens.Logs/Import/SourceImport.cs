@@ -28,6 +28,7 @@ internal sealed class SourceImport(
     Action<string>? progress)
 {
     private readonly Dictionary<string, LedgerFile> _byHash = known.DistinctBy(f => f.Sha256).ToDictionary(f => f.Sha256);
+    private readonly Dictionary<string, string> _latest = known.GroupBy(f => f.File).ToDictionary(versions => versions.Key, versions => versions.Last().Sha256, StringComparer.Ordinal);
     private readonly HashSet<string> _present = [];
 
     /// <summary>Files of this source that were imported before, read again or not: what they say of times and names counts.</summary>
@@ -45,7 +46,7 @@ internal sealed class SourceImport(
         _present.UnionWith(files.Select(f => f.Sha256).OfType<string>());
         foreach (Candidate file in files)
         {
-            if (file.Sha256 is string hash && _byHash.TryGetValue(hash, out LedgerFile? entry))
+            if (file.Sha256 is string hash && _byHash.TryGetValue(hash, out LedgerFile? entry) && !IsBack(file, entry))
             {
                 Known++;
                 KnownFiles.Report(file.File, entry, problems);
@@ -60,6 +61,9 @@ internal sealed class SourceImport(
             }
         }
     }
+
+    /// <summary>Whether a file has become again what it was before a version that was read later: its rows are no longer those in the store.</summary>
+    private bool IsBack(Candidate file, LedgerFile entry) => entry.File == file.File.Name && _latest.TryGetValue(entry.File, out string? latest) && latest != entry.Sha256;
 
     private LedgerFile? Import(Candidate file)
     {

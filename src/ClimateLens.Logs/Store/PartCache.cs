@@ -1,6 +1,7 @@
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.Records;
 using ClimateLens.Logs.Sheets;
+using ClimateLens.Logs.Times;
 using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
 
@@ -14,6 +15,7 @@ internal sealed class PartCache(PartReader reader)
     private const int MostRecords = 50_000; // of some 600 bytes each
 
     private readonly Dictionary<string, YearRows> _parts = [];
+    private readonly Dictionary<(YearRows First, YearRows Last), int> _steps = [];
     private readonly Dictionary<string, (List<StoredRecord> Records, List<SourceFile> Files)> _records = [];
     private readonly Dictionary<string, ImportDetails?> _sheets = [];
     private long _bytes;
@@ -38,6 +40,24 @@ internal sealed class PartCache(PartReader reader)
         _bytes += bytes;
         _parts.Add(part.Stored.Path, rows);
         return rows;
+    }
+
+    /// <summary>The step of the years that a period touches. All of them count, since the last interval of a year may be the only row of the next. [s]</summary>
+    /// <param name="years">One year, or more that follow one another, as <see cref="Readings"/> gave them.</param>
+    public int StepOf(IReadOnlyList<YearRows> years)
+    {
+        if (!_steps.TryGetValue((years[0], years[^1]), out int seconds))
+        {
+            var finder = new StepFinder();
+            foreach (YearRows rows in years)
+            {
+                finder.Add(rows.Utc.AsMemory(0, rows.Count));
+            }
+
+            _steps[(years[0], years[^1])] = seconds = finder.Find()?.Seconds ?? 0;
+        }
+
+        return seconds;
     }
 
     /// <summary>The records of a part; not to be changed.</summary>
@@ -82,6 +102,7 @@ internal sealed class PartCache(PartReader reader)
     {
         _sheets.Clear();
         _parts.Clear();
+        _steps.Clear();
         _bytes = 0;
         ClearRecords();
     }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ClimateLens.Logs.Import;
 using ClimateLens.Logs.Readings;
 using ClimateLens.Logs.Records;
-using ClimateLens.Logs.Times;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
@@ -135,7 +134,7 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
         return slices.Count == 0 ? [] : [Join(export, slices)];
     }
 
-    private static ReadingBatch Join(ExportSettings export, List<(YearRows Rows, int Start, int End)> slices)
+    private ReadingBatch Join(ExportSettings export, List<(YearRows Rows, int Start, int End)> slices)
     {
         int count = slices.Sum(s => s.End - s.Start);
         long[] utc = new long[count];
@@ -161,20 +160,8 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
             at += end - start;
         }
 
-        int step = export.StepSeconds ?? StepOf(slices.Select(s => s.Rows));
+        int step = export.StepSeconds ?? cache.StepOf([.. slices.Select(s => s.Rows)]);
         return new ReadingBatch(export.House, export.Name, export.StampSide, step, utc, columns.ToImmutableSortedDictionary(StringComparer.Ordinal));
-    }
-
-    /// <summary>The step of the years that a period touches. All of them count, since the last interval of a year may be the only row of the next. [s]</summary>
-    private static int StepOf(IEnumerable<YearRows> years)
-    {
-        var finder = new StepFinder();
-        foreach (YearRows rows in years)
-        {
-            finder.Add(rows.Utc.AsMemory(0, rows.Count));
-        }
-
-        return finder.Find()?.Seconds ?? 0;
     }
 
     private static int LowerBound(YearRows rows, long utc)
