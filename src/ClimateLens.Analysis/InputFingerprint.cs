@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
-using System.Security.Cryptography;
 using System.Text;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Analysis.Stages;
@@ -68,7 +67,7 @@ public static class InputFingerprint
             Numbers(hash, file.RowsRead, file.Accepted, file.SetAside, file.Duplicates, file.Blank, file.CellsNotRead, file.Conflicts);
         }
 
-        return hash.Hex();
+        return hash.Finish();
     }
 
     private static void Nursery(Digest hash, NurserySettings nursery)
@@ -143,8 +142,9 @@ public static class InputFingerprint
     {
         foreach (string text in texts)
         {
-            Numbers(hash, Encoding.UTF8.GetByteCount(text));
-            hash.Add(text);
+            byte[] bytes = Encoding.UTF8.GetBytes(text);
+            Numbers(hash, bytes.Length);
+            hash.Add(bytes);
         }
     }
 
@@ -153,54 +153,4 @@ public static class InputFingerprint
     private static string Time(Instant instant) => instant.ToUnixTimeTicks().ToString(CultureInfo.InvariantCulture);
 
     private static string Date(LocalDate? date) => date is LocalDate d ? NodaTime.Text.LocalDatePattern.Iso.Format(d) : "";
-
-    /// <summary>SHA-256 of many small pieces: gathered, since each call of the library costs more than the piece.</summary>
-    private sealed class Digest : IDisposable
-    {
-        private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        private readonly byte[] _gathered = new byte[1 << 14];
-        private int _count;
-
-        public void Add(ReadOnlySpan<byte> bytes)
-        {
-            if (bytes.Length > _gathered.Length - _count)
-            {
-                Flush();
-            }
-
-            if (bytes.Length > _gathered.Length)
-            {
-                _hash.AppendData(bytes);
-                return;
-            }
-
-            bytes.CopyTo(_gathered.AsSpan(_count));
-            _count += bytes.Length;
-        }
-
-        public void Add(string text)
-        {
-            if (Encoding.UTF8.GetMaxByteCount(text.Length) > _gathered.Length - _count)
-            {
-                Add(Encoding.UTF8.GetBytes(text));
-                return;
-            }
-
-            _count += Encoding.UTF8.GetBytes(text, _gathered.AsSpan(_count));
-        }
-
-        public string Hex()
-        {
-            Flush();
-            return Convert.ToHexStringLower(_hash.GetHashAndReset());
-        }
-
-        public void Dispose() => _hash.Dispose();
-
-        private void Flush()
-        {
-            _hash.AppendData(_gathered.AsSpan(0, _count));
-            _count = 0;
-        }
-    }
 }

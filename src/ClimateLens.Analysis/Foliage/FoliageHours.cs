@@ -36,7 +36,6 @@ internal sealed class FoliageHours
     private readonly double[] _temperatureK, _humidityPct, _none;
     private readonly AirChange _change;
     private readonly int _firstHour, _firstStep;
-    private readonly bool _anyLeafSensor, _anyNightOffset;
     private double _capacityMm;
     private readonly double[] _airC, _relativeHumidityPct, _speedMs, _givenLeafC, _absorbedWm2, _aboveC, _sunWm2, _coverC, _sensorWet;
 
@@ -63,7 +62,6 @@ internal sealed class FoliageHours
         (_airC, _relativeHumidityPct, _speedMs, _givenLeafC) = (new double[steps], new double[steps], new double[steps], new double[steps]);
         (_absorbedWm2, _aboveC) = (new double[steps], new double[steps]);
         _givenLeafC.AsSpan().Fill(double.NaN);
-        (_anyLeafSensor, _anyNightOffset) = (_weather.LeafFrom.Contains(LeafFrom.Sensor), _weather.LeafFrom.Contains(LeafFrom.NightOffset));
         (LeafStepC, FilmStepMm, WetStep) = (new double[steps], new double[steps], new double[steps]);
 
         (LeafC, DewPointC, MarginK, Wet) = (new double[hours.Count], new double[hours.Count], new double[hours.Count], new double[hours.Count]);
@@ -137,14 +135,17 @@ internal sealed class FoliageHours
     /// <param name="all">One or more over the same steps, with the same leaves and first hour.</param>
     public static void Judge(ReadOnlySpan<FoliageHours> all)
     {
-        for (; !all.IsEmpty; all = all[Math.Min(Together, all.Length)..])
+        while (!all.IsEmpty)
         {
-            FoliageHours a = all[0], b = all[Math.Min(1, all.Length - 1)], c = all[Math.Min(2, all.Length - 1)], d = all[Math.Min(3, all.Length - 1)];
+            ReadOnlySpan<FoliageHours> together = all[..Math.Min(Together, all.Length)];
+            FoliageHours a = together[0], b = together[Math.Min(1, together.Length - 1)], c = together[Math.Min(2, together.Length - 1)], d = together[^1];
             FoliageFilm.Run(a.Run, b.Run, c.Run, d.Run, a._stepSeconds, a._film, double.NaN);
-            foreach (FoliageHours one in all[..Math.Min(Together, all.Length)])
+            foreach (FoliageHours one in together)
             {
                 one.JudgeHours();
             }
+
+            all = all[together.Length..];
         }
     }
 
@@ -183,15 +184,7 @@ internal sealed class FoliageHours
             }
         }
 
-        if (_anyLeafSensor)
-        {
-            FillLeafSensor(errors);
-        }
-
-        if (_anyNightOffset)
-        {
-            FillNightOffset(errors);
-        }
+        FillWithoutBalance(errors);
     }
 
     /// <summary>Steps of one hour and one day.</summary>
@@ -217,21 +210,17 @@ internal sealed class FoliageHours
         }
     }
 
-    private void FillLeafSensor(in FoliageErrors errors)
+    /// <summary>Steps whose leaf temperature a sensor or an assumed difference tells.</summary>
+    private void FillWithoutBalance(in FoliageErrors errors)
     {
         FoliageWeather w = _weather;
         for (int i = _firstStep; i < _airC.Length; i++)
         {
-            _givenLeafC[i] = w.LeafFrom[i] == LeafFrom.Sensor ? w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i] : double.NaN;
-        }
-    }
-
-    private void FillNightOffset(in FoliageErrors errors)
-    {
-        FoliageWeather w = _weather;
-        for (int i = _firstStep; i < _airC.Length; i++)
-        {
-            if (w.LeafFrom[i] == LeafFrom.NightOffset)
+            if (w.LeafFrom[i] == LeafFrom.Sensor)
+            {
+                _givenLeafC[i] = w.MeasuredLeafC[i] + errors.LeafSensorK + _change.TemperatureK[i];
+            }
+            else if (w.LeafFrom[i] == LeafFrom.NightOffset)
             {
                 double dryK = -w.Night[i] * (_rules.LeafNightOffsetK - errors.LeafOffsetK);
                 _aboveC[i] = _airC[i] is >= -30 and <= 60 ? RadiatingForOffset.Above(new(_airC[i]), new(dryK), new(_speedMs[i]), _film.Leaf).Value : double.NaN;

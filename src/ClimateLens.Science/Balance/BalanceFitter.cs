@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using ClimateLens.Science.Statistics;
 using MathNet.Numerics.LinearAlgebra;
@@ -15,12 +14,14 @@ internal sealed class BalanceFitter
     private readonly int[] _used;
     private readonly TermInfo[] _infos;
     private readonly Vector256<double>[] _run;
+    private readonly double[] _humidity;
     private readonly double[][] _sets = [.. Enumerable.Range(0, Lanes.Count).Select(_ => DoNothing())];
 
     public BalanceFitter(BalanceDrivers drivers, Predicate<int> useDay)
     {
         _drivers = drivers;
         _run = new Vector256<double>[drivers.Inputs.Steps];
+        _humidity = new double[_run.Length];
         _infos = [.. TermCatalogue.All.Where(info => drivers.Terms.Has(info.Term))];
         BalanceRun.Run([Parameters(_infos.Select(i => i.Term), _infos.Select(i => i.Typical))], drivers, true, _run);
         ReadOnlySpan<double> measured = drivers.Inputs.HumidityGm3.Span;
@@ -146,10 +147,11 @@ internal sealed class BalanceFitter
 
     private void Misses(int set, Span<double> result)
     {
-        ReadOnlySpan<double> measured = _drivers.Inputs.HumidityGm3.Span, run = MemoryMarshal.Cast<Vector256<double>, double>(_run);
+        BalanceRun.Of(_run, set, _humidity);
+        ReadOnlySpan<double> measured = _drivers.Inputs.HumidityGm3.Span;
         for (int i = 0; i < _used.Length; i++)
         {
-            result[i] = run[(_used[i] * Lanes.Count) + set] - measured[_used[i]];
+            result[i] = _humidity[_used[i]] - measured[_used[i]];
         }
     }
 

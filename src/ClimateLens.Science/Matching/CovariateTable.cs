@@ -41,23 +41,22 @@ internal sealed class CovariateTable
     /// <summary>Covariates of a stretch in standard deviations; NaN where not known.</summary>
     public double[] Row(int start) => [.. _columns.Select(c => c.At(start) / c.Deviation)];
 
-    /// <summary>Root mean square over the covariates of the difference of two rows, where it is at most a limit; else, and where not known, NaN. 0 without covariates.</summary>
+    /// <summary>Root mean square over the covariates of the difference of two rows, or infinity where it is beyond a limit; NaN where not known, 0 without covariates.</summary>
     public double Distance(ReadOnlySpan<double> a, ReadOnlySpan<double> b, double limit)
     {
         int covariates = Math.Max(1, _covariates);
-        double squares = 0, most = limit * limit * covariates * (1 + 1e-12); // most rows are far off: the exact look is for those that may be near
+        double squares = 0, most = limit * limit * covariates * (1 + 1e-12); // most rows are far off
         for (int i = 0; i < a.Length; i++)
         {
             double difference = a[i] - b[i];
             squares += difference * difference;
             if (squares > most)
             {
-                return double.NaN;
+                return double.PositiveInfinity;
             }
         }
 
-        double distance = Math.Sqrt(squares / covariates);
-        return distance <= limit ? distance : double.NaN;
+        return Math.Sqrt(squares / covariates);
     }
 
     private bool AddHour(MatchCovariate covariate)

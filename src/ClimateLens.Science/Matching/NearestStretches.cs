@@ -30,7 +30,8 @@ internal sealed class NearestStretches
         List<(double Distance, int Start)> near = [];
         foreach ((int other, double[] otherRow) in _candidates)
         {
-            if (Math.Abs(other - start) >= _stretches.Length && _table.Distance(row, otherRow, _design.Calliper) is >= 0 and double distance)
+            double distance = _table.Distance(row, otherRow, _design.Calliper);
+            if (distance <= _design.Calliper && Math.Abs(other - start) >= _stretches.Length)
             {
                 near.Add((distance, other));
             }
