@@ -18,6 +18,10 @@ namespace ClimateLens.Logs;
 /// </summary>
 public sealed class ReadingStore : IDisposable
 {
+    // Changed sources are put in force together, up to so many: the ledger, which tells of all, is written once for them.
+    private const int SourcesAtOnce = 64;
+    private const long BytesAtOnce = 64L << 20;
+
     private readonly NurserySettings _nursery;
     private readonly string _nurseryFolder;
     private readonly string _folder;
@@ -30,6 +34,7 @@ public sealed class ReadingStore : IDisposable
     private readonly bool _readsOnly;
     private bool _ledgerLost;
     private Ledger _ledger;
+    private LedgerIndex? _index;
 
     private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held, StoreDisk disk, MemoryLimits limits, bool readsOnly = false)
     {
@@ -135,12 +140,21 @@ public sealed class ReadingStore : IDisposable
             _ledgerLost = false;
         }
 
-        foreach (ExportSettings export in _nursery.Exports)
+        Queue<ExportSettings> left = new(_nursery.Exports);
+        while (left.Count > 0)
         {
-            List<ExportFile> files = finder.Of(export, _nursery.FileName, problems);
-            SourceUpdate update = Update(export, problems, progress, (u, held) => u.Run(held, files));
-            sheets.AddRange(update.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
-            known += update.Known;
+            Change((transaction, change) =>
+            {
+                while (change.Count < SourcesAtOnce && transaction.StagedBytes < BytesAtOnce && left.TryDequeue(out ExportSettings? export))
+                {
+                    List<ExportFile> files = finder.Of(export, _nursery.FileName, problems);
+                    var update = new SourceUpdate(_nursery, export, _reader, transaction, _limits, problems, progress);
+                    change.Take(update.Run(Index.SourceOf(export), files), update.Obsolete);
+                    transaction.Spill.Dispose();
+                    sheets.AddRange(update.Read.Select(file => ImportSheets.Of(file, SourceKey.Of(export))));
+                    known += update.Known;
+                }
+            });
         }
 
         return new ImportReport(sheets.ToImmutable(), problems.ToImmutable(), sheets.Count, known);
@@ -149,8 +163,19 @@ public sealed class ReadingStore : IDisposable
     /// <summary>First and last stored reading of a house's own sources; null when there is none. Reads no data.</summary>
     public Interval? Extent(string houseId)
     {
-        LedgerPart[] parts = [.. OwnReadings(houseId).SelectMany(e => SourceOf(e)?.Parts ?? [])];
+        LedgerPart[] parts = [.. Index.Of(houseId).Where(s => s.Export.Kind is null && s.Export.House == houseId).SelectMany(s => s.Source.Parts)];
         return parts.Length == 0 ? null : new Interval(Micros.ToInstant(parts.Min(p => p.First)), Micros.ToInstant(parts.Max(p => p.Last)));
+    }
+
+    /// <summary>What the ledger tells of that which <see cref="Load"/> would give; reads no data.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="period">The period under review.</param>
+    /// <param name="runIn">As for <see cref="Load"/>.</param>
+    /// <param name="history">Likewise.</param>
+    public InputTrace TraceOf(HouseSettings house, Interval period, Duration runIn, Duration history)
+    {
+        ArgumentNullException.ThrowIfNull(house);
+        return new StoreTrace(_nursery, Index).Of(house, period, runIn, history);
     }
 
     /// <summary>All that a review of one house period looks at.</summary>
@@ -181,43 +206,39 @@ public sealed class ReadingStore : IDisposable
     public void Dispose() => _lock.Dispose();
 
     private HouseInput TryLoad(HouseSettings house, Interval period, Duration runIn, Duration history)
-        => new StoreQuery(_nursery, SourceOf, _cache, _earlier).Load(house, period, runIn, history);
+        => new StoreQuery(_nursery, Index, _cache, _earlier).Load(house, period, runIn, history);
 
-    private IEnumerable<ExportSettings> OwnReadings(string houseId) => _nursery.Exports.Where(e => e.Kind is null && e.House == houseId);
-
-    private LedgerSource? SourceOf(ExportSettings export)
-    {
-        var key = SourceKey.Of(export);
-        return _ledger.Sources.Find(s => s.Key == key);
-    }
+    private LedgerIndex Index => _index ??= new LedgerIndex(_nursery, _ledger);
 
     /// <summary>Builds the source of a damaged part again from its files.</summary>
     private void Heal(DamagedPartException damage)
     {
-        ExportSettings export = _nursery.Exports.First(e => SourceOf(e)?.Parts.Exists(p => p.Stored.Path == damage.Path) == true);
+        ExportSettings export = _nursery.Exports.First(e => Index.SourceOf(e)?.Parts.Exists(p => p.Stored.Path == damage.Path) == true);
         var problems = new ProblemList();
         List<ExportFile> files = new ExportFiles(_nurseryFolder, _nursery).Of(export, _nursery.FileName, problems);
-        _ = Update(export, problems, null, (u, held) => u.Rebuild(held!, files, damage.Path));
+        Change((transaction, change) =>
+        {
+            var update = new SourceUpdate(_nursery, export, _reader, transaction, _limits, problems, null);
+            change.Take(update.Rebuild(Index.SourceOf(export)!, files, damage.Path), update.Obsolete);
+        });
     }
 
-    private SourceUpdate Update(ExportSettings export, ProblemList problems, Action<string>? progress, Func<SourceUpdate, LedgerSource?, LedgerSource?> run)
+    private void Change(Action<StoreTransaction, LedgerChange> work)
     {
         try
         {
             using var transaction = new StoreTransaction(_folder, _disk);
-            var update = new SourceUpdate(_nursery, export, _reader, transaction, _limits, problems, progress);
-            LedgerSource? held = SourceOf(export);
-            if (run(update, held) is LedgerSource changed)
+            LedgerChange change = new();
+            work(transaction, change);
+            if (change.Count > 0)
             {
-                List<LedgerSource> sources = held is null ? [.. _ledger.Sources, changed] : [.. _ledger.Sources.Select(s => s == held ? changed : s)];
-                var ledger = new Ledger { Sources = sources, Obsolete = update.Obsolete };
+                Ledger ledger = change.Of(_ledger);
                 transaction.Commit(ledger);
                 _ledger = ledger;
+                _index = null;
                 _cache.Clear();
                 _earlier.Clear();
             }
-
-            return update;
         }
         catch (Exception e) when (e is IOException and not StoreUnavailableException or UnauthorizedAccessException)
         {

@@ -1,4 +1,5 @@
 using ClimateLens.Analysis.Reviews;
+using ClimateLens.Reports.Cells;
 using ClimateLens.Reports.Publishing;
 
 namespace ClimateLens.Reports;
@@ -11,7 +12,6 @@ public sealed class OnePagePublisher : IDisposable
 {
     private readonly string _houseId;
     private readonly string _periodName;
-    private readonly string _folder;
     private readonly SiteFolder _site;
     private readonly SitePublisher _publisher;
 
@@ -27,11 +27,11 @@ public sealed class OnePagePublisher : IDisposable
         ArgumentException.ThrowIfNullOrEmpty(siteFolder);
         ArgumentNullException.ThrowIfNull(options);
         (_houseId, _periodName) = (houseId, periodName);
-        _folder = SitePublisher.FolderOf(houseId, periodName);
-        _site = SiteFolder.ForOnePage(siteFolder, _folder);
+        string folder = SitePublisher.FolderOf(houseId, periodName);
+        _site = SiteFolder.ForOnePage(siteFolder, folder);
         try
         {
-            _publisher = new SitePublisher(_site, options, _folder);
+            _publisher = new SitePublisher(_site, options, folder);
         }
         catch
         {
@@ -51,12 +51,13 @@ public sealed class OnePagePublisher : IDisposable
 
     /// <summary>Makes the page and its data files, puts them in place, and what is to be known of it beside them.</summary>
     /// <param name="review">A review of the house and period.</param>
-    public PublishedPage Publish(Review review)
+    /// <param name="trace">What the store tells of its input; empty where that is not known.</param>
+    public PublishedPage Publish(Review review, string trace = "")
     {
-        PublishedPage page = _publisher.Publish(review);
-        PageNote.Write(_site, _folder, _publisher.EntryOf(_houseId, _periodName)
-            ?? throw new ArgumentException($"The review is not of {_houseId}, {_periodName}.", nameof(review)));
-        return page;
+        ArgumentNullException.ThrowIfNull(review);
+        return review.House.Id == _houseId && PeriodWords.FolderName(review.Period) == _periodName
+            ? _publisher.Publish(review, trace)
+            : throw new ArgumentException($"The review is not of {_houseId}, {_periodName}.", nameof(review));
     }
 
     /// <summary>Gives the page free.</summary>

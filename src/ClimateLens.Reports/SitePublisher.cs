@@ -120,6 +120,30 @@ public sealed class SitePublisher
         return !_site.Exists($"{folder}/{BegunName}") && _pages.Marks(inputHash).All(m => Bears($"{folder}/{m.File}", m.Mark) && _pages.FilesOf(m.File).All(f => _site.Exists($"{folder}/{f}")));
     }
 
+    /// <summary>Hash of the input of a page's review, where the same analysis made it out of an input of this trace or found it to be as it would make it; else null.</summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    /// <param name="trace">What the store tells of the input.</param>
+    public string? InputHashOf(string houseId, string periodName, string trace)
+        => EntryOf(houseId, periodName) is { } entry && entry.ReviewMaker == _reviewMaker && entry.Trace.Length > 0 && entry.Trace == trace ? entry.Summary.InputHash : null;
+
+    /// <summary>Whether anything is known of a page.</summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    public bool Knows(string houseId, string periodName) => EntryOf(houseId, periodName) is not null;
+
+    /// <summary>Notes that the input of a page, which is current, now has another trace.</summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    /// <param name="trace">What the store tells of the input.</param>
+    public void Retrace(string houseId, string periodName, string trace)
+    {
+        lock (_lock)
+        {
+            _entries[(houseId, periodName)] = _entries[(houseId, periodName)] with { Trace = trace };
+        }
+    }
+
     /// <summary>
     /// The review behind a page, where it was made from this input by the same analysis: its pages can then be made again without another review,
     /// after a change of a notebook, of the options or of the pages' code. Null otherwise.
@@ -160,9 +184,10 @@ public sealed class SitePublisher
         }
     }
 
-    /// <summary>Makes a review's page and data files and puts them in place.</summary>
+    /// <summary>Makes a review's page and data files and puts them in place, and behind them a note of what is known of the page until the site is complete.</summary>
     /// <param name="review">The review.</param>
-    public PublishedPage Publish(Review review)
+    /// <param name="trace">What the store tells of its input; empty where that is not known.</param>
+    public PublishedPage Publish(Review review, string trace = "")
     {
         ArgumentNullException.ThrowIfNull(review);
         using Language.Scope language = _options.Language.Use();
@@ -195,10 +220,13 @@ public sealed class SitePublisher
         _site.Delete($"{folder}/{BegunName}");
         SiteEntry entry = EntryOfReview.Of(written, folder);
         HouseWeekSummary summary = entry.Summary;
+        entry = entry with { Maker = _maker, ReviewMaker = _reviewMaker, Trace = trace, Was = Was(old, summary) };
         lock (_lock)
         {
-            _entries[(summary.House, summary.Period)] = entry with { Maker = _maker, ReviewMaker = _reviewMaker, Was = Was(old, summary) };
+            _entries[(summary.House, summary.Period)] = entry;
         }
+
+        PageNote.Write(_site, folder, entry); // a run that is killed has not worked for nothing
 
         return new PublishedPage(summary, _site.PathOf(summary.Page), FailedCells(pages));
     }

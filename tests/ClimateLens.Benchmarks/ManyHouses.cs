@@ -23,6 +23,17 @@ internal static partial class ManyHouses
     /// <summary>Writes the nursery; answers with its file.</summary>
     public static string Make(string folder, int houses, int weeks)
     {
+        Write(folder, houses, First, weeks, "all");
+        string file = Path.Combine(folder, "nursery.toml");
+        File.WriteAllText(file, NurseryFile(File.ReadAllText(Path.Combine(Repository.PathOf("sample-logs"), "nursery.toml")), houses));
+        return file;
+    }
+
+    /// <summary>Adds the week behind those that there are: readings in files of their own, records in the files that hold the others.</summary>
+    public static void AddWeek(string folder, int houses, int weeks) => Write(folder, houses, First.AddDays(7 * weeks), weeks + 1, "new");
+
+    private static void Write(string folder, int houses, DateOnly from, int weeks, string name)
+    {
         string sample = Repository.PathOf("sample-logs");
         DateOnly end = First.AddDays(7 * weeks);
         Directory.CreateDirectory(Path.Combine(folder, "exports"));
@@ -30,26 +41,22 @@ internal static partial class ManyHouses
         for (int house = 1; house <= houses; house++)
         {
             int of = Twin(house);
-            Repeat([.. Months(sample, $"house-{of}")], of == 1 ? 2 : 1, Path.Combine(folder, "exports", $"house-{house}.csv"), end, line => line);
+            Repeat([.. Months(sample, $"house-{of}")], of == 1 ? 2 : 1, Path.Combine(folder, "exports", $"house-{house}-{name}.csv"), from, end, line => line);
         }
 
-        Repeat([.. Months(sample, "weather")], 1, Path.Combine(folder, "exports", "weather.csv"), end, line => line);
+        Repeat([.. Months(sample, "weather")], 1, Path.Combine(folder, "exports", $"weather-{name}.csv"), from, end, line => line);
         foreach (string record in Directory.EnumerateFiles(Path.Combine(sample, "records")))
         {
-            string name = Path.GetFileNameWithoutExtension(record);
-            if (name == "waterings-house-1")
+            string kind = Path.GetFileNameWithoutExtension(record);
+            if (kind == "waterings-house-1")
             {
-                Repeat([record], 1, Path.Combine(folder, "records", "waterings.csv"), end, line => line);
+                Repeat([record], 1, Path.Combine(folder, "records", "waterings.csv"), First, end, line => line);
                 continue;
             }
 
             int column = Array.IndexOf(File.ReadLines(record).First().Split(','), "house");
-            Repeat([record], 1, Path.Combine(folder, "records", name + ".csv"), end, line => string.Join('\n', ForEach(line, column, houses)));
+            Repeat([record], 1, Path.Combine(folder, "records", kind + ".csv"), First, end, line => string.Join('\n', ForEach(line, column, houses)));
         }
-
-        string file = Path.Combine(folder, "nursery.toml");
-        File.WriteAllText(file, NurseryFile(File.ReadAllText(Path.Combine(sample, "nursery.toml")), houses));
-        return file;
     }
 
     private static int Twin(int house) => house % 2 == 1 ? 1 : 2;
@@ -57,7 +64,7 @@ internal static partial class ManyHouses
     private static IEnumerable<string> Months(string sample, string name)
         => Directory.EnumerateFiles(Path.Combine(sample, "exports"), name + "-????-??.csv").Order(StringComparer.Ordinal);
 
-    private static void Repeat(string[] files, int headLines, string to, DateOnly end, Func<string, string> eachHouse)
+    private static void Repeat(string[] files, int headLines, string to, DateOnly from, DateOnly end, Func<string, string> eachHouse)
     {
         string[][] lines = [.. files.Select(File.ReadAllLines)];
         using StreamWriter writer = new(to);
@@ -72,7 +79,7 @@ internal static partial class ManyHouses
             {
                 DateOnly last = First;
                 string moved = Date().Replace(line, match => Moved(match, days, ref last));
-                if (last < end)
+                if (last >= from && last < end)
                 {
                     writer.Write(eachHouse(moved) + "\n");
                 }
@@ -105,8 +112,8 @@ internal static partial class ManyHouses
             .Select(b => b.Replace($"\nid = \"{Twin(id)}\"", $"\nid = \"{id}\"", StringComparison.Ordinal).Replace($"\"House {Twin(id)}\"", $"\"House {id}\"", StringComparison.Ordinal)));
         IEnumerable<string> own = Enumerable.Range(1, houses).SelectMany(id => blocks.Where(b => b.StartsWith("[[export]]", StringComparison.Ordinal) && b.Contains($"\nhouse = \"{Twin(id)}\"", StringComparison.Ordinal))
             .Select(b => b.Replace($"\nhouse = \"{Twin(id)}\"", $"\nhouse = \"{id}\"", StringComparison.Ordinal)
-                .Replace($"exports/house-{Twin(id)}-*.csv", $"exports/house-{id}.csv", StringComparison.Ordinal).Replace("waterings-house-1", "waterings", StringComparison.Ordinal)));
-        IEnumerable<string> shared = blocks.Where(b => b.StartsWith("[[export]]", StringComparison.Ordinal) && !b.Contains("\nhouse = \"", StringComparison.Ordinal)).Select(b => b.Replace("weather-*.csv", "weather.csv", StringComparison.Ordinal));
+                .Replace($"exports/house-{Twin(id)}-*.csv", $"exports/house-{id}-*.csv", StringComparison.Ordinal).Replace("waterings-house-1", "waterings", StringComparison.Ordinal)));
+        IEnumerable<string> shared = blocks.Where(b => b.StartsWith("[[export]]", StringComparison.Ordinal) && !b.Contains("\nhouse = \"", StringComparison.Ordinal));
         string head = SiteLine().Replace(blocks[0], "site = \"site\"").Replace("Gannet Row", "Benchmark", StringComparison.Ordinal);
         return string.Concat([head, .. house, .. own, .. shared]);
     }

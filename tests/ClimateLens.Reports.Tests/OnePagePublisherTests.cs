@@ -100,6 +100,7 @@ public sealed class OnePagePublisherTests : IDisposable
         SitePublisher first = new(Site, Metric);
         PublishedPage page = first.Publish(SampleReviews.Rich());
         File.WriteAllText(Path.Combine(Path.GetDirectoryName(page.IndexHtml)!, "review.json"), json);
+        File.Delete(Path.Combine(Path.GetDirectoryName(page.IndexHtml)!, ".entry.json"));
         SitePublisher next = new(Site, Metric);
         next.TakeUpPages();
         Assert.Empty(next.Summaries);

@@ -33,6 +33,7 @@ public sealed class RenderedAgainTests : IDisposable
         Dictionary<string, DateTime> times = Times(folder);
         SitePublisher changed = Publisher(Mine + "\nMore.\n");
         changed.Publish(changed.ReviewOf("1", "2025-W42", _review.Provenance.InputHash)!);
+        changed.Complete("key");
         Assert.Equal(["mine.html"], Times(folder).Where(t => times[t.Key] != t.Value).Select(t => t.Key));
         Assert.Contains("More.", File.ReadAllText(Path.Combine(folder, "mine.html")), StringComparison.Ordinal);
         Assert.True(changed.IsCurrent("1", "2025-W42", _review.Provenance.InputHash));

@@ -19,7 +19,7 @@ public sealed class SitePublisherTests : IDisposable
         PublishedPage page = new SitePublisher(Site, Metric).Publish(SampleReviews.Rich());
         Assert.Equal(Path.Combine(Site, "house-1", "2025-W42", "index.html"), page.IndexHtml);
         Assert.Equal(
-            ["canopy.csv", "causes.csv", "drying.csv", "error-shares.csv", "files.csv", "findings.csv", "flags.csv", "gaps.csv", "graders.csv", "hours.csv", "house-balance.csv", "index.html", "pots.csv", "resistance-groups.csv", "review.json", "scouted-benches.csv", "scouting.csv", "second-opinion.csv", "sensors.csv", "sensors.html", "treatments.csv", "validation.html", "wall.html", "watering-effect.csv", "waterings.csv", "wet-periods.csv", "what-ifs.csv"],
+            [".entry.json", "canopy.csv", "causes.csv", "drying.csv", "error-shares.csv", "files.csv", "findings.csv", "flags.csv", "gaps.csv", "graders.csv", "hours.csv", "house-balance.csv", "index.html", "pots.csv", "resistance-groups.csv", "review.json", "scouted-benches.csv", "scouting.csv", "second-opinion.csv", "sensors.csv", "sensors.html", "treatments.csv", "validation.html", "wall.html", "watering-effect.csv", "waterings.csv", "wet-periods.csv", "what-ifs.csv"],
             Directory.GetFiles(Path.GetDirectoryName(page.IndexHtml)!).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal(
             ["page.js", "plotly-2.28.0.min.js", "plotly-2.28.0.min.js.LICENSE.txt", "site.css"],
@@ -116,14 +116,40 @@ public sealed class SitePublisherTests : IDisposable
     }
 
     [Fact]
-    public void IsCurrent_InputWentBackAfterAKilledRun_IsFalse()
+    public void IsCurrent_AfterAKilledRun_HoldsForThePageThatItMade_NotForTheOneBefore()
     {
         Review old = SampleReviews.Rich();
         Published(old);
         Review changed = old with { Provenance = old.Provenance with { InputHash = new string('d', 64) } };
         new SitePublisher(Site, Metric).Publish(changed); // killed before Complete
         Assert.False(Current(old));
-        Assert.False(Current(changed));
+        Assert.True(Current(changed));
+        Assert.Null(new SitePublisher(Site, Metric).RunKey);
+    }
+
+    /// <summary>What the store told of an input stands for the input's hash: for that page, and for the program that made its review.</summary>
+    [Fact]
+    public void InputHashOf_HoldsForTheTraceOfThePage_AcrossRuns()
+    {
+        Review review = SampleReviews.Rich();
+        string hash = review.Provenance.InputHash;
+        SitePublisher first = new(Site, Metric);
+        first.Publish(review, "trace");
+        first.Publish(SampleReviews.Rich("2025-W43"));
+        first.Complete("key");
+        SitePublisher next = new(Site, Metric);
+        Assert.Equal(hash, next.InputHashOf("1", "2025-W42", "trace"));
+        Assert.Null(next.InputHashOf("1", "2025-W42", "other"));
+        Assert.Null(next.InputHashOf("1", "2025-W43", "")); // not known is nothing to go by
+        Assert.Null(next.InputHashOf("2", "2025-W42", "trace"));
+        Assert.Equal((true, false), (next.Knows("1", "2025-W43"), next.Knows("1", "2025-W44")));
+        Assert.Null(new SitePublisher(Site, Metric with { Language = Nursery.Languages.Language.TryGet("nl", out Nursery.Languages.Language? dutch) ? dutch : throw new InvalidOperationException() }).InputHashOf("1", "2025-W42", "trace")); // a review in another language is another review
+        Assert.Equal(hash, new SitePublisher(Site, new PageOptions(UnitSystem.Us)).InputHashOf("1", "2025-W42", "trace")); // the same review, whatever the page shows
+        next.Retrace("1", "2025-W42", "newer");
+        Assert.Equal(hash, next.InputHashOf("1", "2025-W42", "newer"));
+        Assert.Null(new SitePublisher(Site, Metric).InputHashOf("1", "2025-W42", "newer"));
+        next.Complete("key");
+        Assert.Equal(hash, new SitePublisher(Site, Metric).InputHashOf("1", "2025-W42", "newer"));
     }
 
     [Fact]

@@ -16,7 +16,7 @@ internal static class WeekRisk
     /// </summary>
     public const int Draws = 25;
 
-    private static readonly WorkedOutOnce<int?> Known = new(WorkOut);
+    private static readonly WorkedOutOnce<HouseInput, int?> Known = new(WorkOut);
 
     /// <summary>Risk hours; null where less than half of the hours have air temperature and humidity, or more than half of the readings are doubtful. [h]</summary>
     public static int? Of(HouseInput week) => Known.Of(week);

@@ -30,7 +30,7 @@ internal static class OneHouseWeek
             return Result(session, current, "unchanged", "The page stands as it would be made now.");
         }
 
-        PublishedPage page = session.Told(place.Publish(place.ReviewOf(hash) ?? session.Review(input)));
+        PublishedPage page = session.Told(place.Publish(place.ReviewOf(hash) ?? session.Review(input), WorkLeft.TraceOf(session, house, week).Hash));
         return Result(session, page.Summary, page.FailedCells.IsEmpty ? "new" : "withFailedCells", "The finish command takes it into the index.");
     }
 

@@ -49,7 +49,7 @@ internal static class PagesCheck
 
     private static IEnumerable<CheckupLine> OfHouse(Session session, HouseSettings house, Interval extent, string site, int staleDays)
     {
-        if (RunCommand.WeeksOf(session, house) is [.., IsoWeek newest] && WorkLeft.InputOf(session, house, newest).HasReadings)
+        if (RunCommand.WeeksOf(session, house) is [.., IsoWeek newest] && WorkLeft.HasReadings(session, house, newest))
         {
             yield return OfPage(house, newest, Path.Combine(site, $"house-{house.Id}", newest.ToString()));
         }

@@ -16,7 +16,7 @@ internal static class PlanCommand
             Example: climatelens plan nursery.toml | xargs -P 4 -L 1 climatelens run nursery.toml; climatelens finish nursery.toml
             """);
         CommonOptions common = new(command);
-        Option<bool> costs = new("--costs") { Description = "Add the cost of each, behind #: the number of values that its review reads." };
+        Option<bool> costs = new("--costs") { Description = "Add the cost of each, behind #: about how many values its review reads." };
         command.Options.Add(costs);
         command.SetAction(parsed =>
         {

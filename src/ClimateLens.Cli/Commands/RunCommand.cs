@@ -178,8 +178,8 @@ internal static class RunCommand
         try
         {
             return WorkLeft.Of(session, house, week) is not { } work ? null
-                : session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.Run(() => session.Site.Publish(standing)) // only its pages are to be made again
-                : InSlot(session, slots, work.Input);
+                : session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.Run(() => session.Site.Publish(standing, work.Trace.Hash)) // only its pages are to be made again
+                : InSlot(session, slots, work.Input ?? WorkLeft.InputOf(session, house, week), work.Trace.Hash);
         }
         catch (Exception fault) when (IsOfOneReview(fault))
         {
@@ -187,7 +187,7 @@ internal static class RunCommand
         }
     }
 
-    private static Task<PublishedPage> InSlot(Session session, SemaphoreSlim slots, HouseInput input) => Task.Run(async () =>
+    private static Task<PublishedPage> InSlot(Session session, SemaphoreSlim slots, HouseInput input, string trace) => Task.Run(async () =>
     {
         await slots.WaitAsync();
         Review review;
@@ -200,7 +200,7 @@ internal static class RunCommand
             slots.Release();
         }
 
-        return session.Site.Publish(review); // outside its slot: much of it is waiting for the disk
+        return session.Site.Publish(review, trace); // outside its slot: much of it is waiting for the disk
     });
 
     private static bool Finish(Session session, PendingPage pending, HashSet<string> renewed, List<(string House, string Period)> failed)

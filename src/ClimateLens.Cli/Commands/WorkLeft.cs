@@ -1,4 +1,5 @@
 using ClimateLens.Analysis;
+using ClimateLens.Logs;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
@@ -8,43 +9,70 @@ namespace ClimateLens.Cli.Commands;
 /// <summary>Which house-weeks are to be reviewed: those whose page does not stand as this program would make it now.</summary>
 internal static class WorkLeft
 {
-    /// <summary>What the review of a house-week looks at; null where there is nothing to do.</summary>
-    public static HashedInput? Of(Session session, HouseSettings house, IsoWeek week)
+    /// <summary>
+    /// The work on a house-week; null where there is nothing to do. Its readings are read only where the ledger does not tell that they are as they
+    /// were when the page was made: a run must not take longer for every year that stands behind it.
+    /// </summary>
+    public static HouseWeekWork? Of(Session session, HouseSettings house, IsoWeek week)
     {
-        HouseInput input = InputOf(session, house, week);
-        if (!input.HasReadings)
+        InputTrace trace = TraceOf(session, house, week);
+        if (trace.HasReadings == false)
         {
             return null; // a hole in the readings, or a stray stamp years away: no page of nothing
         }
 
+        string name = week.ToString();
+        if (session.Site.InputHashOf(house.Id, name, trace.Hash) is string known)
+        {
+            return session.Site.IsCurrent(house.Id, name, known) ? null : new HouseWeekWork(house, week, trace, known, null);
+        }
+
+        HouseInput input = InputOf(session, house, week);
+        if (!input.HasReadings)
+        {
+            return null;
+        }
+
         string hash = session.HashOf(input);
-        return session.Site.IsCurrent(house.Id, week.ToString(), hash) ? null : new HashedInput(input, hash);
+        if (!session.Site.IsCurrent(house.Id, name, hash))
+        {
+            return new HouseWeekWork(house, week, trace, hash, input);
+        }
+
+        session.Site.Retrace(house.Id, name, trace.Hash);
+        return null;
     }
 
     /// <summary>What the review of a house-week looks at.</summary>
     public static HouseInput InputOf(Session session, HouseSettings house, IsoWeek week)
         => session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
 
+    /// <summary>What the ledger tells of that.</summary>
+    public static InputTrace TraceOf(Session session, HouseSettings house, IsoWeek week)
+        => session.Store.TraceOf(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
+
+    /// <summary>Whether a house has readings in a week.</summary>
+    public static bool HasReadings(Session session, HouseSettings house, IsoWeek week)
+        => TraceOf(session, house, week).HasReadings ?? InputOf(session, house, week).HasReadings;
+
     /// <summary>All house-weeks that are to be reviewed, houses in the order of the nursery file.</summary>
     public static IEnumerable<PlannedWeek> All(Session session) => session.Nursery.Houses.SelectMany(house => RunCommand.WeeksOf(session, house)
-        .Select(week => (Week: week, Input: Of(session, house, week)))
-        .Where(w => w.Input is not null)
-        .Select(w => new PlannedWeek(house.Id, w.Week, CostOf(w.Input!.Input))));
-
-    /// <summary>Values that a review reads: more of them take longer, but not in proportion (docs/unattended.md).</summary>
-    private static long CostOf(HouseInput input)
-        => input.Batches.Concat(input.History).Sum(b => (long)b.UtcMicros.Length * b.Columns.Count) + input.Earlier.Sum(CostOf);
+        .Where(week => session.Site.Knows(house.Id, week.ToString()) ? Of(session, house, week) is not null : HasReadings(session, house, week))
+        .Select(week => new PlannedWeek(house.Id, week, TraceOf(session, house, week).Values)));
 }
 
-/// <summary>What a review looks at, and its hash.</summary>
-/// <param name="Input">It.</param>
-/// <param name="Hash">Its hash.</param>
-internal sealed record HashedInput(HouseInput Input, string Hash);
+/// <summary>A house-week whose page is to be made.</summary>
+/// <param name="House">House.</param>
+/// <param name="Week">Week.</param>
+/// <param name="Trace">What the ledger tells of the input.</param>
+/// <param name="Hash">Hash of the input.</param>
+/// <param name="Input">The input; null where it was not read.</param>
+internal sealed record HouseWeekWork(HouseSettings House, IsoWeek Week, InputTrace Trace, string Hash, HouseInput? Input);
 
 /// <summary>A house-week that is to be reviewed.</summary>
 /// <param name="House">House id.</param>
 /// <param name="Week">Week.</param>
-/// <param name="Values">Values that its review reads: an estimate of its cost.</param>
+/// <param name="Values">About how many values its review reads, an estimate of its cost: more of them take longer, but not in proportion (docs/unattended.md).</param>
 internal sealed record PlannedWeek(string House, IsoWeek Week, long Values)
 {
     /// <summary>The options of <c>run</c> that do it.</summary>

@@ -10,6 +10,7 @@ namespace ClimateLens.Logs.Import;
 internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
 {
     private readonly Dictionary<int, ReadingPartWriter> _open = [];
+    private readonly Dictionary<int, PartTrace?> _traces = [];
     private readonly BlockPool _buffers = new(ReadingColumns.NamesOf(export), most: 2);
 
     private StoreTransaction Transaction => workshop.Transaction!;
@@ -28,6 +29,7 @@ internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
         string[] names = ReadingColumns.NamesOf(export);
         writer.Finish(PartInfo.OfReadings(export, workshop.Settings, names), [file]);
         _open.Remove(year);
+        _traces[year] = writer.Trace;
         return new PartRows(Transaction.StagedOf(PathOf(year)), names, writer.Rows, writer.First, writer.Last, [index]);
     }
 
@@ -52,7 +54,7 @@ internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
             Write(year, rows, files);
         }
 
-        return new LedgerPart(Transaction.SealPart(PathOf(year), rows.Count), export.House, year, rows.Count, rows.First, rows.Last);
+        return new LedgerPart(Transaction.SealPart(PathOf(year), rows.Count), export.House, year, rows.Count, rows.First, rows.Last) { Trace = _traces[year] };
     }
 
     private void Write(int year, SortedRows rows, List<SourceFile> files)
@@ -66,6 +68,7 @@ internal sealed class ReadingParts(ExportSettings export, Workshop workshop)
         }
 
         writer.Finish(PartInfo.OfReadings(export, workshop.Settings, rows.Names), named);
+        _traces[year] = writer.Trace;
     }
 
     private string PathOf(int year) => StorePaths.Readings(export.House, export.Name, year);

@@ -87,7 +87,7 @@ internal sealed class RecordSource(ExportSettings export, RecordKind kind, Nurse
                 RecordPart.Write(stream, rows, kind, new PartInfo(export.House, export.Name, export.Time.Zone.Id, export.StampSide, workshop.Settings, Units()), Files);
             }
 
-            saved.Add(new LedgerPart(workshop.Transaction.SealPart(path, rows.Count), house.Key, 0, rows.Count, rows[0].Utc, rows[^1].Utc));
+            saved.Add(new LedgerPart(workshop.Transaction.SealPart(path, rows.Count), house.Key, 0, rows.Count, rows[0].Utc, rows[^1].Utc) { Trace = PartTracer.Of(rows, Files) });
         }
 
         _changed = false;

@@ -114,4 +114,8 @@ internal sealed record StoredFile(string Path, long Size, string Sha256);
 /// <param name="Rows">Number of rows.</param>
 /// <param name="First">First stamp. [µs since 1970-01-01T00:00Z]</param>
 /// <param name="Last">Last stamp. [µs since 1970-01-01T00:00Z]</param>
-internal sealed record LedgerPart(StoredFile Stored, string House, int Year, int Rows, long First, long Last);
+internal sealed record LedgerPart(StoredFile Stored, string House, int Year, int Rows, long First, long Last)
+{
+    /// <summary>What tells whether weeks of it are as they were; null in a ledger that an older program wrote.</summary>
+    public PartTrace? Trace { get; init; }
+}

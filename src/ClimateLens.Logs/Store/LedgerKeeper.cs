@@ -89,12 +89,12 @@ internal static class LedgerKeeper
             {
                 (List<StoredRecord> records, List<SourceFile> named) = RecordPart.Read(stream, house, known);
                 files.AddRange(named);
-                return new LedgerPart(stored, house, 0, records.Count, records.Min(r => r.Utc), records.Max(r => r.Utc));
+                return new LedgerPart(stored, house, 0, records.Count, records.Min(r => r.Utc), records.Max(r => r.Utc)) { Trace = PartTracer.Of(records, named) };
             }
 
             (YearRows rows, List<SourceFile> from) = ReadingPart.Read(stream);
             files.AddRange(from);
-            return rows.Count == 0 ? null : new LedgerPart(stored, house, year, rows.Count, rows.Utc[0], rows.Utc[rows.Count - 1]);
+            return rows.Count == 0 ? null : new LedgerPart(stored, house, year, rows.Count, rows.Utc[0], rows.Utc[rows.Count - 1]) { Trace = PartTracer.Of(rows) };
         }
         catch (Exception e) when (e is IOException or InvalidDataException or ParquetException)
         {

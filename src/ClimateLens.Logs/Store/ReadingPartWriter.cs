@@ -17,6 +17,7 @@ internal sealed class ReadingPartWriter : IDisposable
     private readonly DataField _file = new DataField<int>(ParquetColumns.File, false);
     private readonly DataField[] _values;
     private readonly ParquetWriter _writer;
+    private readonly PartTracer _tracer;
     private readonly BlockPool _buffers;
     private readonly int _groupRows;
     private readonly int[]? _fileMap;
@@ -36,6 +37,7 @@ internal sealed class ReadingPartWriter : IDisposable
         _footer = new StampFooter(stream);
         _values = [.. names.Select(name => new DataField<double>(name, true))];
         _writer = ParquetWriter.CreateAsync(new ParquetSchema([_utc, _file, .. _values]), _footer, ParquetColumns.Options()).GetAwaiter().GetResult();
+        _tracer = PartTracer.OfReadings(names);
         (_buffers, _groupRows, _fileMap, _group) = (buffers, groupRows, fileMap, buffers.Rent());
     }
 
@@ -47,6 +49,9 @@ internal sealed class ReadingPartWriter : IDisposable
 
     /// <summary>Stamp of the last row. [µs since 1970-01-01T00:00Z]</summary>
     public long Last { get; private set; }
+
+    /// <summary>The trace of the rows, once the part is finished.</summary>
+    public PartTrace? Trace { get; private set; }
 
     /// <summary>Whether no more rows may follow.</summary>
     public bool IsComplete { get; private set; }
@@ -65,6 +70,7 @@ internal sealed class ReadingPartWriter : IDisposable
             }
         }
 
+        _tracer.Add(block);
         First = Rows == 0 ? block.Utc[0] : First;
         Last = block.Utc[block.Count - 1];
         Rows += block.Count;
@@ -92,6 +98,7 @@ internal sealed class ReadingPartWriter : IDisposable
     {
         Complete();
         _writer.CustomMetadata = ParquetColumns.Metadata(info, files);
+        Trace = _tracer.Finish();
         Dispose();
     }
 
@@ -139,6 +146,7 @@ internal sealed class ReadingPartWriter : IDisposable
         }
         finally
         {
+            _tracer.Dispose();
             _stream.Dispose();
         }
     }

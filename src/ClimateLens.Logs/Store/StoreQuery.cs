@@ -12,16 +12,16 @@ namespace ClimateLens.Logs.Store;
 
 /// <summary>Takes the input of a review out of the store.</summary>
 /// <param name="nursery">The nursery.</param>
-/// <param name="sourceOf">The ledger's entry of an export, or null.</param>
+/// <param name="ledger">What is imported.</param>
 /// <param name="cache">Reads parts.</param>
 /// <param name="earlier">Keeps the weeks that are looked back at.</param>
-internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, LedgerSource?> sourceOf, PartCache cache, EarlierWeeks earlier)
+internal sealed class StoreQuery(NurserySettings nursery, LedgerIndex ledger, PartCache cache, EarlierWeeks earlier)
 {
     /// <summary>
     /// How far before the run-in records are looked for that a season is judged by: a crop's growth is fitted to all widths, counts are held against the weeks before, a group's uses are counted,
     /// and a floor remembers what was sprayed over it.
     /// </summary>
-    private static readonly Duration CropTime = Duration.FromDays(366);
+    internal static readonly Duration CropTime = Duration.FromDays(366);
 
     /// <summary>Loads a house period, its run-in, the readings before it, and the earlier weeks that its scouting is held against.</summary>
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history)
@@ -47,14 +47,8 @@ internal sealed class StoreQuery(NurserySettings nursery, Func<ExportSettings, L
         var earlier = new List<RecordRow>();
         long past = Micros.Of(period.Start - history);
         var sheets = new List<ImportSheet>();
-        foreach (ExportSettings export in nursery.Exports)
+        foreach ((ExportSettings export, LedgerSource source) in ledger.Of(house.Id))
         {
-            bool own = export.House == house.Id || export.House == ReadingBatch.WholeNursery;
-            if (sourceOf(export) is not LedgerSource source || !(own || source.Parts.Exists(p => p.House == house.Id)))
-            {
-                continue;
-            }
-
             sheets.AddRange(source.Files.Select(file => SheetOf(file, source.Key, from, to)));
             if (export.Kind is RecordKind kind)
             {

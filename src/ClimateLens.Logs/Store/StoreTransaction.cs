@@ -15,6 +15,9 @@ internal sealed class StoreTransaction(string folder, StoreDisk disk) : IDisposa
     /// <summary>For rows that do not fit into memory.</summary>
     public SpillFolder Spill { get; } = new(disk, Path.Combine(folder, StorePaths.SpillFolder));
 
+    /// <summary>Size of all that is written and closed. [bytes]</summary>
+    public long StagedBytes => _staged.Values.Sum(f => f?.Size ?? 0);
+
     /// <summary>Finishes or undoes what an earlier run left behind.</summary>
     public static void Recover(string folder, Ledger? ledger, StoreDisk disk)
     {

@@ -10,71 +10,48 @@ namespace ClimateLens.Logs.Times;
 internal sealed class StepFinder
 {
     // Shares that decide: common practice, no source; held by tests on floored, jittering and mixed stamps.
-    private const double ClearShare = 0.75;
     private const double UngappedShare = 0.7;
     private const double FittingShare = 0.95;
     private const double NiceReach = 0.01;
     private const int BlockRows = 64;
-    private const int LeastRows = 2;
 
     // Steps that loggers have. [s]
     private static readonly int[] Nice =
         [1, 2, 5, 10, 15, 20, 30, 60, 120, 180, 240, 300, 360, 600, 720, 900, 1200, 1800, 3600, 7200, 10800, 14400, 21600, 28800, 43200, 86400];
 
-    private readonly Dictionary<long, int> _votes = [];
+    private readonly StepVotes _votes = new();
     private readonly List<ReadOnlyMemory<long>> _runs = [];
-    private int _steps;
 
     /// <summary>Adds stamps in ascending order, which must not change until the step is found; distances between what is added apart do not count. [µs]</summary>
     public void Add(ReadOnlyMemory<long> stamps)
     {
-        ReadOnlySpan<long> all = stamps.Span;
-        long last = 0;
-        int times = 0;
-        for (int i = 1; i < all.Length; i++)
+        _votes.Break();
+        foreach (long stamp in stamps.Span)
         {
-            long step = all[i] - all[i - 1];
-            if (step != last)
-            {
-                Vote(last, times);
-                (last, times) = (step, 0);
-            }
-
-            times++;
+            _votes.Add(stamp);
         }
 
-        Vote(last, times);
-        _steps += Math.Max(0, all.Length - 1);
         _runs.Add(stamps);
     }
 
     /// <summary>The step; null when there are fewer than two stamps.</summary>
     public NominalStep? Find()
     {
-        if (_steps + 1 < LeastRows)
+        if (_votes.Common is not (long common, int times))
         {
             return null;
         }
 
-        (long common, int times) = _votes.OrderByDescending(v => v.Value).ThenBy(v => v.Key).Select(v => (v.Key, v.Value)).First();
-        if (times < ClearShare * _steps && Mean() is long mean && Stray(mean) is double stray)
+        if (times < StepVotes.ClearShare * _votes.Count && Mean() is long mean && Stray(mean) is double stray)
         {
-            return new NominalStep((int)(mean / CivilDate.SecondMicros), ShareOf(mean), ShareOf(mean) < ClearShare ? stray : 0);
+            return new NominalStep((int)(mean / CivilDate.SecondMicros), ShareOf(mean), ShareOf(mean) < StepVotes.ClearShare ? stray : 0);
         }
 
         return new NominalStep((int)Math.Clamp(common / CivilDate.SecondMicros, 0, int.MaxValue), ShareOf(common), 0);
     }
 
-    private void Vote(long step, int times)
-    {
-        if (times > 0)
-        {
-            _votes[step] = _votes.GetValueOrDefault(step) + times;
-        }
-    }
-
     private double ShareOf(long step)
-        => (double)_votes.Where(v => Math.Abs(v.Key - step) < CivilDate.SecondMicros).Sum(v => v.Value) / _steps;
+        => (double)_votes.Votes.Where(v => Math.Abs(v.Key - step) < CivilDate.SecondMicros).Sum(v => v.Value) / _votes.Count;
 
     /// <summary>The mean of the distances that are no gaps, at a usual step where one is near; null where too many are gaps. [µs]</summary>
     private long? Mean()
@@ -82,13 +59,13 @@ internal sealed class StepFinder
         long median = Median();
         double sum = 0;
         long count = 0;
-        foreach ((long step, int times) in _votes.Where(v => v.Key * 2 >= median && v.Key * 2 <= median * 3))
+        foreach ((long step, int times) in _votes.Votes.Where(v => v.Key * 2 >= median && v.Key * 2 <= median * 3))
         {
             sum += (double)step * times;
             count += times;
         }
 
-        if (count < UngappedShare * _steps || count == 0)
+        if (count < UngappedShare * _votes.Count || count == 0)
         {
             return null;
         }
@@ -101,10 +78,10 @@ internal sealed class StepFinder
     private long Median()
     {
         long below = 0;
-        foreach ((long step, int times) in _votes.OrderBy(v => v.Key))
+        foreach ((long step, int times) in _votes.Votes.OrderBy(v => v.Key))
         {
             below += times;
-            if (below * 2 >= _steps)
+            if (below * 2 >= _votes.Count)
             {
                 return step;
             }

@@ -9,13 +9,18 @@ public static class ScoutedWeeks
     /// <summary>Most weeks that are looked back at, the latest ones. Choice of this project: half a year, longer than a pot crop stands.</summary>
     public const int Most = 26;
 
+    /// <summary>The earliest week that may be looked back at.</summary>
+    /// <param name="period">The period under review.</param>
+    /// <param name="zone">Zone of the nursery.</param>
+    public static IsoWeek First(Interval period, DateTimeZone zone) => IsoWeek.Of(period.Start.InZone(zone).Date.PlusWeeks(-Most));
+
     /// <summary>The weeks that end by the start of a period, oldest first; none where nothing was counted.</summary>
     /// <param name="scouting">Scouting records of the house before the end of the period; other kinds are passed over.</param>
     /// <param name="period">The period under review.</param>
     /// <param name="zone">Zone of the nursery.</param>
     public static IReadOnlyList<IsoWeek> Before(IEnumerable<RecordRow> scouting, Interval period, DateTimeZone zone)
     {
-        IsoWeek first = IsoWeek.Of(period.Start.InZone(zone).Date.PlusWeeks(-Most));
+        IsoWeek first = First(period, zone);
         return
         [
             .. scouting

@@ -19,6 +19,9 @@ internal sealed record SiteEntry(HouseWeekSummary Summary, string Nursery, bool 
     /// <summary>Fingerprint of what made the review behind the page; empty where not known.</summary>
     public string ReviewMaker { get; init; } = "";
 
+    /// <summary>What the store told of the input when it was last read, so that it need not be read to know that it is the same; empty where not known.</summary>
+    public string Trace { get; init; } = "";
+
     /// <summary>Risk hours of the seven days before; null where not known. [h]</summary>
     public Estimate? Before { get; init; }
 

@@ -25,6 +25,23 @@ internal static class KilledProgram
         return process.ExitCode is not (0 or 1);
     }
 
+    /// <summary>Kills a run some time after something is to be seen; whether it was still going then.</summary>
+    /// <param name="isSeen">Looks for it.</param>
+    /// <param name="later">How long after.</param>
+    /// <param name="args">Arguments of the run.</param>
+    public static bool KillAfter(Func<bool> isSeen, TimeSpan later, params string[] args)
+    {
+        using Process process = Start(args);
+        while (!isSeen() && !process.WaitForExit(1))
+        {
+        }
+
+        Thread.Sleep(later);
+        process.Kill();
+        process.WaitForExit();
+        return process.ExitCode is not (0 or 1);
+    }
+
     /// <summary>Waits until a run has used so much processor time or has ended; what it used when last seen alive.</summary>
     private static TimeSpan WaitFor(Process process, TimeSpan moment)
     {

@@ -1,10 +1,12 @@
 using System.Buffers;
+using System.Runtime.InteropServices;
 using System.Security.Cryptography;
+using System.Text;
 
-namespace ClimateLens.Analysis;
+namespace ClimateLens.Nursery;
 
 /// <summary>SHA-256 of many pieces. Small ones are gathered, since each call of the library costs more than they do.</summary>
-internal sealed class Digest : IDisposable
+public sealed class Digest : IDisposable
 {
     private const int MostGathered = 1 << 14;
 
@@ -29,11 +31,28 @@ internal sealed class Digest : IDisposable
         }
     }
 
-    /// <summary>The hash of all pieces, lower-case hex.</summary>
-    public string Finish()
+    /// <summary>Takes texts, each behind its length, so that no two rows of texts run into the same bytes.</summary>
+    public void Texts(params ReadOnlySpan<string> texts)
+    {
+        foreach (string text in texts)
+        {
+            byte[] bytes = Encoding.UTF8.GetBytes(text);
+            Numbers(bytes.Length);
+            Add(bytes);
+        }
+    }
+
+    /// <summary>Takes numbers.</summary>
+    public void Numbers(params ReadOnlySpan<double> numbers) => Add(MemoryMarshal.AsBytes(numbers));
+
+    /// <summary>The hash of all pieces since the last one, lower-case hex.</summary>
+    public string Finish() => Convert.ToHexStringLower(FinishBytes());
+
+    /// <summary>The hash of all pieces since the last one, 32 bytes.</summary>
+    public byte[] FinishBytes()
     {
         Flush();
-        return Convert.ToHexStringLower(_hash.GetHashAndReset());
+        return _hash.GetHashAndReset();
     }
 
     /// <inheritdoc/>
