@@ -16,6 +16,7 @@ public static class InputFingerprint
 {
     private static readonly WorkedOutOnce<HouseInput, string> OfEarlier = new(Of);
     private static readonly WorkedOutOnce<NurserySettings, string> OfNursery = new(Of);
+    private static readonly WorkedOutOnce<RecordRow, string> OfRecord = new(Of);
 
     /// <summary>SHA-256 over settings, readings, records, files, this tool's version and the time-zone data, as lower-case hex.</summary>
     /// <remarks>
@@ -52,13 +53,13 @@ public static class InputFingerprint
 
         foreach (RecordRow row in input.EarlierWaterings)
         {
-            Record(hash, row);
+            hash.Texts(OfRecord.Of(row));
         }
 
         hash.Texts("records");
         foreach (RecordRow row in input.Records)
         {
-            Record(hash, row);
+            hash.Texts(OfRecord.Of(row));
         }
 
         foreach (ImportSheet file in RelevantFiles.Of(input))
@@ -131,14 +132,17 @@ public static class InputFingerprint
         }
     }
 
-    private static void Record(Digest hash, RecordRow row)
+    private static string Of(RecordRow row)
     {
+        using Digest hash = new();
         hash.Texts("record", row.Kind.ToString(), row.House, row.Source, Time(row.At), row.File);
         hash.Numbers(row.Line, row.Fields.Count);
         foreach ((string name, string text) in row.Fields)
         {
             hash.Texts(name, text);
         }
+
+        return hash.Finish();
     }
 
     private static string Time(Instant instant) => instant.ToUnixTimeTicks().ToString(CultureInfo.InvariantCulture);

@@ -175,9 +175,10 @@ public sealed class SitePublisher
     /// </summary>
     public void TakeUpPages()
     {
-        foreach (string folder in _site.PageFolders().Where(f => IsThere($"{f}/index.html") && !IsBegun($"{f}/index.html")))
+        HashSet<string> known = [.. _entries.Values.Where(e => IsKnown(e)).Select(e => e.Summary.Page)];
+        foreach (string folder in _site.PageFolders().Where(f => !known.Contains($"{f}/index.html") && IsThere($"{f}/index.html") && !IsBegun($"{f}/index.html")))
         {
-            if (EntryOfReview.Read(_site, folder) is { } entry && !IsKnown(entry))
+            if (EntryOfReview.Read(_site, folder) is { } entry && EntryOf(entry.Summary.House, entry.Summary.Period)?.Summary.InputHash != entry.Summary.InputHash)
             {
                 _entries[(entry.Summary.House, entry.Summary.Period)] = entry;
             }
@@ -328,9 +329,12 @@ public sealed class SitePublisher
         }
     }
 
-    /// <summary>Whether what is known of a page tells of the review that stands there.</summary>
-    private bool IsKnown(SiteEntry standing)
-        => EntryOf(standing.Summary.House, standing.Summary.Period)?.Summary.InputHash == standing.Summary.InputHash;
+    /// <summary>Whether the pages that stand bear the mark of what is known of them: then their review, a large file, need not be read.</summary>
+    private bool IsKnown(SiteEntry entry)
+    {
+        string folder = entry.Summary.Page[..entry.Summary.Page.LastIndexOf('/')];
+        return _pages.Marks(entry.Summary.InputHash).All(m => Bears($"{folder}/{m.File}", m.Mark));
+    }
 
     private bool IsBegun(string page) => _site.Exists($"{page[..page.LastIndexOf('/')]}/{BegunName}");
 

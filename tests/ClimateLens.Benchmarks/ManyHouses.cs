@@ -20,6 +20,13 @@ internal static partial class ManyHouses
         return 0;
     }
 
+    /// <summary><c>add-week FOLDER HOUSES WEEKS</c>: the week behind those.</summary>
+    public static int KeepWeek(string folder, string houses, string weeks)
+    {
+        AddWeek(folder, int.Parse(houses, CultureInfo.InvariantCulture), int.Parse(weeks, CultureInfo.InvariantCulture));
+        return 0;
+    }
+
     /// <summary>Writes the nursery; answers with its file.</summary>
     public static string Make(string folder, int houses, int weeks)
     {

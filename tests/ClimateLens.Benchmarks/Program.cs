@@ -11,6 +11,7 @@ return args switch
     ["scale", .. var sizes] => ScaleCost.Run(sizes),
     ["one-new-week", .. var rest] => OneNewWeek.Run(rest),
     ["generate-nursery", var folder, var houses, var weeks] => ManyHouses.Keep(folder, houses, weeks),
+    ["add-week", var folder, var houses, var weeks] => ManyHouses.KeepWeek(folder, houses, weeks),
     ["generate-houses", var folder, var houses, var weeks, var step] => GeneratedNursery.KeepHouses(folder, houses, weeks, step),
     ["duckdb-copy", .. var rest] => ImportVsDuckDb.Copy(rest),
     ["risk-hours"] => RiskHoursCost.Run(),

@@ -142,7 +142,12 @@ internal static class RunCommand
                 foreach (IsoWeek week in weeks)
                 {
                     messages.Progress($"Reviewing {house.Name}, {week}{timeLeft.Of(++begun, begun - 1 - ahead.Count)}");
-                    ahead.Enqueue(new PendingPage(house, week, Begin(session, house, week, slots)));
+                    if (Begin(session, house, week, slots) is not { } page)
+                    {
+                        continue; // weeks that stand must not push those at work out of the queue
+                    }
+
+                    ahead.Enqueue(new PendingPage(house, week, page));
                     while (ahead.Count > jobs + 1) // one is being written, one more waits, loaded
                     {
                         complete &= Finish(session, ahead.Dequeue(), renewed, failed);
@@ -158,7 +163,7 @@ internal static class RunCommand
         finally
         {
             // Where one page ends the run, no other may be at work on the site when its lock is given up.
-            Task.WhenAll(ahead.Select(p => p.Page ?? Task.CompletedTask)).ContinueWith(_ => { }, TaskScheduler.Default).Wait();
+            Task.WhenAll(ahead.Select(p => p.Page)).ContinueWith(_ => { }, TaskScheduler.Default).Wait();
         }
 
         messages.EndProgress();
@@ -205,11 +210,6 @@ internal static class RunCommand
 
     private static bool Finish(Session session, PendingPage pending, HashSet<string> renewed, List<(string House, string Period)> failed)
     {
-        if (pending.Page is null)
-        {
-            return true;
-        }
-
         try
         {
             PublishedPage page = session.Told(pending.Page.GetAwaiter().GetResult());
@@ -245,5 +245,5 @@ internal static class RunCommand
         ? "no readings"
         : $"readings from {e.Start.InZone(zone).Date:uuuu-MM-dd} to {e.End.InZone(zone).Date:uuuu-MM-dd}";
 
-    private sealed record PendingPage(HouseSettings House, IsoWeek Week, Task<PublishedPage>? Page);
+    private sealed record PendingPage(HouseSettings House, IsoWeek Week, Task<PublishedPage> Page);
 }

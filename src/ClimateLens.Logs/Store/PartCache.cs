@@ -16,7 +16,7 @@ internal sealed class PartCache(PartReader reader)
 
     private readonly Dictionary<string, YearRows> _parts = [];
     private readonly Dictionary<(YearRows First, YearRows Last), int> _steps = [];
-    private readonly Dictionary<string, (List<StoredRecord> Records, List<SourceFile> Files)> _records = [];
+    private readonly Dictionary<string, RecordRow[]> _records = [];
     private readonly Dictionary<string, ImportDetails?> _sheets = [];
     private long _bytes;
     private int _recordCount;
@@ -60,22 +60,23 @@ internal sealed class PartCache(PartReader reader)
         return seconds;
     }
 
-    /// <summary>The records of a part; not to be changed.</summary>
+    /// <summary>The records of a part in ascending time, each time as the same objects: what is worked out of them is then worked out once; not to be changed.</summary>
     /// <exception cref="DamagedPartException">It is not what the ledger says.</exception>
-    public (List<StoredRecord> Records, List<SourceFile> Files) Records(LedgerPart part, RecordKind kind)
+    public RecordRow[] Records(LedgerPart part, RecordKind kind, string source)
     {
-        if (_records.TryGetValue(part.Stored.Path, out (List<StoredRecord> Records, List<SourceFile> Files) known))
+        if (_records.TryGetValue(part.Stored.Path, out RecordRow[]? known))
         {
             return known;
         }
 
-        known = reader.Records(part, kind);
-        if (_recordCount + known.Records.Count > MostRecords)
+        (List<StoredRecord> records, List<SourceFile> files) = reader.Records(part, kind);
+        known = [.. records.Select(r => new RecordRow(kind, r.House, source, Micros.ToInstant(r.Utc), files[r.File].File, r.Line, r.Fields))];
+        if (_recordCount + known.Length > MostRecords)
         {
             ClearRecords();
         }
 
-        _recordCount += known.Records.Count;
+        _recordCount += known.Length;
         _records.Add(part.Stored.Path, known);
         return known;
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Logs.Import;
 using ClimateLens.Logs.Readings;
-using ClimateLens.Logs.Records;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
@@ -99,12 +98,12 @@ internal sealed class StoreQuery(NurserySettings nursery, LedgerIndex ledger, Pa
 
     private IEnumerable<RecordRow> RecordsOf(LedgerSource source, RecordKind kind, string house, long from, long to)
     {
+        (Instant first, Instant end) = (Micros.ToInstant(from), Micros.ToInstant(to));
         foreach (LedgerPart part in source.Parts.Where(p => (p.House == house || p.House == ReadingBatch.WholeNursery) && p.First < to && p.Last >= from))
         {
-            (List<StoredRecord> rows, List<SourceFile> files) = cache.Records(part, kind);
-            foreach (StoredRecord row in rows.Where(r => r.Utc >= from && r.Utc < to))
+            foreach (RecordRow row in cache.Records(part, kind, source.Source).Where(r => r.At >= first && r.At < end))
             {
-                yield return new RecordRow(kind, row.House, source.Source, Micros.ToInstant(row.Utc), files[row.File].File, row.Line, row.Fields);
+                yield return row;
             }
         }
     }
