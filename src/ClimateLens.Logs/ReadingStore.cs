@@ -7,6 +7,7 @@ using ClimateLens.Logs.SetAside;
 using ClimateLens.Logs.Store;
 using ClimateLens.Logs.Text;
 using ClimateLens.Nursery;
+using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
 using NodaTime;
 
@@ -35,6 +36,7 @@ public sealed class ReadingStore : IDisposable
     private bool _ledgerLost;
     private Ledger _ledger;
     private LedgerIndex? _index;
+    private ProblemList _healed = new();
 
     private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held, StoreDisk disk, MemoryLimits limits, bool readsOnly = false)
     {
@@ -186,27 +188,33 @@ public sealed class ReadingStore : IDisposable
     public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history = default)
     {
         ArgumentNullException.ThrowIfNull(house);
-        try
+        for (HashSet<string> healed = []; ;)
         {
-            return TryLoad(house, period, runIn, history);
-        }
-        catch (DamagedPartException e)
-        {
-            if (_readsOnly)
+            try
+            {
+                return new StoreQuery(_nursery, Index, _cache, _earlier).Load(house, period, runIn, history);
+            }
+            catch (DamagedPartException e) when (_readsOnly)
             {
                 throw new StoreUnavailableException($"{e.Path} of the store {_folder} is missing or damaged; an import mends that.", e);
             }
-
-            Heal(e);
-            return TryLoad(house, period, runIn, history);
+            catch (DamagedPartException e) when (healed.Add(e.Path))
+            {
+                Heal(e);
+            }
         }
+    }
+
+    /// <summary>What was told since it was last asked for when parts that turned out damaged were built again.</summary>
+    public ImmutableArray<Problem> TakeHealed()
+    {
+        ImmutableArray<Problem> told = _healed.ToImmutable();
+        _healed = new ProblemList();
+        return told;
     }
 
     /// <summary>Gives the store free.</summary>
     public void Dispose() => _lock.Dispose();
-
-    private HouseInput TryLoad(HouseSettings house, Interval period, Duration runIn, Duration history)
-        => new StoreQuery(_nursery, Index, _cache, _earlier).Load(house, period, runIn, history);
 
     private LedgerIndex Index => _index ??= new LedgerIndex(_nursery, _ledger);
 
@@ -214,11 +222,10 @@ public sealed class ReadingStore : IDisposable
     private void Heal(DamagedPartException damage)
     {
         ExportSettings export = _nursery.Exports.First(e => Index.SourceOf(e)?.Parts.Exists(p => p.Stored.Path == damage.Path) == true);
-        var problems = new ProblemList();
-        List<ExportFile> files = new ExportFiles(_nurseryFolder, _nursery).Of(export, _nursery.FileName, problems);
+        List<ExportFile> files = new ExportFiles(_nurseryFolder, _nursery).Of(export, _nursery.FileName, _healed);
         Change((transaction, change) =>
         {
-            var update = new SourceUpdate(_nursery, export, _reader, transaction, _limits, problems, null);
+            var update = new SourceUpdate(_nursery, export, _reader, transaction, _limits, _healed, null);
             change.Take(update.Rebuild(Index.SourceOf(export)!, files, damage.Path), update.Obsolete);
         });
     }

@@ -39,7 +39,7 @@ public sealed record HouseInput(
     public ImmutableArray<HouseInput> Earlier { get; init; } = [];
 
     /// <summary>Whether a source of the house itself, not only one of the whole nursery, has a stamp in the period.</summary>
-    public bool HasReadings => Batches.Any(b => b.House == House.Id && b.UtcMicros.Any(t => Period.Contains(Instant.FromUnixTimeTicks(t * 10))));
+    public bool HasReadings => Batches.Any(b => b.House == House.Id && b.UtcMicros.Any(t => Period.Contains(Instant.FromUnixTimeTicks((t * 10) - (b.StampSide == StampSide.IntervalEnd ? 1 : 0)))));
 }
 
 /// <summary>What became of one file. Always: rows read = accepted + set aside + duplicates + blank.</summary>
@@ -71,6 +71,17 @@ public sealed record ImportSheet(
     int CellsNotRead,
     int Conflicts)
 {
+    /// <summary>First stamp of its rows, accepted or not, or null where none has one.</summary>
+    public Instant? From { get; init; }
+
+    /// <summary>Last of them.</summary>
+    public Instant? To { get; init; }
+
+    /// <summary>Whether it may tell of a stretch of time: accepted rows lie in it, or, where none was accepted, any; or nothing could be placed in time.</summary>
+    /// <param name="from">Start.</param>
+    /// <param name="to">End, not part of it.</param>
+    public bool TellsOf(Instant from, Instant to) => (First ?? From) is not Instant first || (Last ?? To) is not Instant last || (first < to && last >= from);
+
     /// <summary>What else the import found in it; null where that was not asked for, or is lost.</summary>
     public ImportDetails? Details { get; init; }
 

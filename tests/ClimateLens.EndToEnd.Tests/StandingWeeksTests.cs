@@ -76,6 +76,63 @@ public sealed class StandingWeeksTests : IDisposable
         Assert.NotEqual(spoilt, File.ReadAllBytes(old));
     }
 
+    /// <summary>A damaged part is built again in the middle of a run, without the rows of an export that is gone: weeks that the run had passed by then are looked at again, and the loss is told.</summary>
+    [Fact]
+    public void Run_APartBuiltAgainWithLessInIt_LooksAtTheWeeksBeforeToo_AndTellsTheLoss()
+    {
+        _nursery.Write("exports/later.csv", SmallNursery.Week(First.AddDays(21), 7));
+        Assert.Equal(4, Renewed().Length);
+        File.Delete(_nursery.PathOf("exports/house.csv"));
+        Assert.Empty(Renewed());
+        string part = _nursery.PathOf("store/readings/house=1/source=climate/year=2025/part.parquet");
+        byte[] spoilt = File.ReadAllBytes(part);
+        spoilt[spoilt.Length / 2] ^= 1;
+        File.WriteAllBytes(part, spoilt);
+        _nursery.Write("waterings.csv", OneWatering + "2025-09-30 17:00,overhead,10\n");
+        ProgramRun run = ClimateLensProgram.Run("run", _nursery.NurseryFile);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("[store.lost]", run.Error, StringComparison.Ordinal);
+        Assert.Equal(3, run.Error.Split("[review.leftBehind]").Length - 1); // their pages stand, and are not taken for what was
+        Assert.Contains("house-1/2025-W37", run.Error, StringComparison.Ordinal);
+        Dictionary<string, byte[]> newest = Pages("2025-W40");
+        Directory.Delete(_nursery.PathOf("site"), recursive: true);
+        Assert.Equal(["2025-W40"], Renewed());
+        Assert.All(Pages("2025-W40"), page => Assert.True(page.Value.AsSpan().SequenceEqual(newest[page.Key]), page.Key));
+    }
+
+    /// <summary>A page names the nursery file.</summary>
+    [Fact]
+    public void Run_NurseryFileRenamed_MakesThePagesAgain()
+    {
+        Assert.Equal(3, Renewed().Length);
+        File.Move(_nursery.NurseryFile, _nursery.PathOf("other.toml"));
+        ProgramRun run = ClimateLensProgram.Run("run", _nursery.PathOf("other.toml"));
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("other.toml", File.ReadAllText(_nursery.PathOf("site/house-1/2025-W38/review.json")), StringComparison.Ordinal);
+    }
+
+    /// <summary>An export saved again with nothing new in it is told on the pages of the weeks that it speaks of, and leaves the others.</summary>
+    [Fact]
+    public void Run_AnExportSavedAgain_LeavesWeeksThatItDoesNotSpeakOf()
+    {
+        _nursery.Write("exports/later.csv", SmallNursery.Week(First.AddDays(21), 21));
+        Assert.Equal(6, Renewed().Length);
+        File.AppendAllText(_nursery.PathOf("exports/house.csv"), "\n");
+        Assert.Equal(["2025-W37", "2025-W38", "2025-W39", "2025-W40", "2025-W41"], Renewed()); // two whose run-in it reaches
+    }
+
+    /// <summary>Exports of one row an hour, or less, with waterings over the leaves.</summary>
+    [Theory]
+    [InlineData(6, 6)]
+    [InlineData(12, 5)] // the last row of the last week is two hours before its end
+    public void Run_StepsOfAnHourAndMore_AreReviewed(int every, int weeks)
+    {
+        string[] rows = SmallNursery.Week(First, 42).Split('\n');
+        _nursery.Write("exports/house.csv", string.Join('\n', rows.Where((_, i) => i == 0 || (i - 1) % every == 0)) + "\n");
+        _nursery.Write("waterings.csv", OneWatering + string.Concat(Enumerable.Range(0, 40).Select(day => $"{First.AddDays(day):yyyy-MM-dd} 16:00,overheadBoom,20\n")));
+        Assert.Equal(weeks, Renewed().Length);
+    }
+
     /// <summary>A run over many weeks that is killed has not worked for nothing: pages that were done by then stand as they are.</summary>
     [Fact]
     public void Run_AfterOneThatWasKilled_MakesOnlyWhatWasNotDone()
@@ -115,9 +172,9 @@ public sealed class StandingWeeksTests : IDisposable
         return [.. File.ReadAllLines(log).Select(line => JsonDocument.Parse(line).RootElement).Where(e => e.GetProperty("event").GetString() == "houseWeek").Select(e => e.GetProperty("period").GetString()!).Order(StringComparer.Ordinal)];
     }
 
-    private Dictionary<string, byte[]> Pages()
+    private Dictionary<string, byte[]> Pages(string week = "")
     {
-        string site = _nursery.PathOf("site/house-1");
+        string site = _nursery.PathOf($"site/house-1/{week}");
         return Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories).ToDictionary(path => Path.GetRelativePath(site, path), File.ReadAllBytes);
     }
 

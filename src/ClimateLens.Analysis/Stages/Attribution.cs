@@ -32,7 +32,7 @@ public static class Attribution
 
         bool wets = OtherWaterings.AnyWetting(house), floods = FloodedDays.Any(house);
         BalanceInputs? all = house.HasAir ? BalanceColumns.Joined(balance.Inputs, BalanceColumns.Of(house, house.FirstStep)) : null;
-        AlikeHours? hours = all is not null && (wets || floods) ? new AlikeHours(past!, house, all) : null;
+        AlikeHours? hours = all is not null && (wets || floods) && AlikeHours.CanCompare(house) ? new AlikeHours(past!, house, all) : null;
         WateringMatch? match = hours is null || !wets ? null : WateringMatch.Of(hours, balance);
         state = state with
         {

@@ -114,7 +114,7 @@ internal static class CompareCommand
     private static Review ReviewOf(Session session, string id, Interval period)
     {
         HouseSettings house = session.HouseOf(id);
-        HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn, ReviewPipeline.History);
+        HouseInput input = session.Load(house, period, ReviewPipeline.RunIn, ReviewPipeline.History);
         return input.HasReadings ? session.Review(input)
             : throw new NoDataException($"{house.Name} has no readings in that period: {RunCommand.Describe(session.Store.Extent(house.Id), session.Nursery.Zone)}.");
     }

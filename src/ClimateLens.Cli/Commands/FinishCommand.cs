@@ -24,7 +24,7 @@ internal static class FinishCommand
             throw new NoDataException($"no page stands in {Path.GetDirectoryName(session.SiteIndex)}: run the house-weeks that plan lists first.");
         }
 
-        ImmutableArray<PlannedWeek> left = [.. WorkLeft.All(session)];
+        ImmutableArray<PlannedWeek> left = WorkLeft.All(session);
         session.Report(Unfinished.Of(session, messages));
         session.Site.Complete(left.IsEmpty ? session.RunKey : "");
         return new CommandResult(left.IsEmpty && !session.AnythingLost ? ExitCode.Done : ExitCode.DoneWithLoss, session.Problems, [], lines, session.SiteIndex)

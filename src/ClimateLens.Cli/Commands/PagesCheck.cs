@@ -54,7 +54,7 @@ internal static class PagesCheck
             yield return OfPage(house, newest, Path.Combine(site, $"house-{house.Id}", newest.ToString()));
         }
 
-        HouseInput last = session.Store.Load(house, new Interval(extent.End - Duration.FromDays(staleDays), extent.End), Duration.Zero);
+        HouseInput last = session.Load(house, new Interval(extent.End - Duration.FromDays(staleDays), extent.End), Duration.Zero);
         foreach (string channel in Needed.Where(channel => LogsIt(session, house, channel) && !HasValues(last, house, channel)))
         {
             yield return new CheckupLine("data.empty", false, $"{house.Name}: rows come in, but hold no value of {channel} for {staleDays} days.", "Look at the sensor and at its column; missing codes count as no value.");

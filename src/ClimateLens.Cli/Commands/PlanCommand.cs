@@ -31,7 +31,7 @@ internal static class PlanCommand
     {
         using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
-        ImmutableArray<PlannedWeek> plan = session.Site.RunKey == session.RunKey ? [] : [.. WorkLeft.All(session)];
+        ImmutableArray<PlannedWeek> plan = session.Site.RunKey == session.RunKey ? [] : WorkLeft.All(session);
         messages.Say(FormattableString.Invariant($"{plan.Length} house-week{(plan.Length == 1 ? "" : "s")} to review, {plan.Sum(p => p.Values):N0} values to read."));
         return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets, [], null)
         {

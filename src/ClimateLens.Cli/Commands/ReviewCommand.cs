@@ -39,7 +39,7 @@ internal static class ReviewCommand
         HouseSettings house = session.HouseOf(houseId);
         Interval period = periodIn(session.Nursery.Zone);
         ImportReport imported = session.Import();
-        HouseInput input = session.Store.Load(house, period, ReviewPipeline.RunIn, ReviewPipeline.History);
+        HouseInput input = session.Load(house, period, ReviewPipeline.RunIn, ReviewPipeline.History);
         if (!input.HasReadings)
         {
             throw new NoDataException($"{house.Name} has no readings in {asked}: {RunCommand.Describe(session.Store.Extent(house.Id), session.Nursery.Zone)}.");

@@ -93,7 +93,22 @@ internal static class RunCommand
         using Session session = Session.OpenWithSite(request, messages);
         ImportReport imported = session.Import();
         List<(string House, string Period)> failed = [];
-        HashSet<string> renewed = session.Site.RunKey == session.RunKey ? [] : ReviewAll(session, messages, jobs, failed);
+        HashSet<string> renewed = [];
+        if (session.Site.RunKey != session.RunKey)
+        {
+            foreach (HouseSettings house in session.Nursery.Houses.Where(h => WeeksOf(session, h).Count == 0))
+            {
+                session.Report([NoWeek(session, house)]);
+            }
+
+            while (!ReviewAll(session, messages, jobs, renewed, failed))
+            {
+            }
+
+            session.Report(Unfinished.Of(session, messages));
+            session.Report([.. LeftBehind.Of(session)]);
+        }
+
         ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
         if (lines.IsEmpty)
         {
@@ -111,6 +126,7 @@ internal static class RunCommand
             FailedWeeks = [.. failed],
             Summary = (renewed.Count, sent) switch
             {
+                (0, 0) when failed.Count > 0 => "",
                 (0, 0) => "Nothing new: all pages are as they were.",
                 (_, 0) => "",
                 (_, 1) => "1 letter was sent.",
@@ -119,9 +135,11 @@ internal static class RunCommand
         };
     }
 
-    private static HashSet<string> ReviewAll(Session session, Messages messages, int jobs, List<(string House, string Period)> failed)
+    /// <summary>Looks at every week and makes what is to be made; false where a damaged part had to be built again meanwhile, which weeks that were passed before may look at too.</summary>
+    private static bool ReviewAll(Session session, Messages messages, int jobs, HashSet<string> renewed, List<(string House, string Period)> failed)
     {
-        HashSet<string> renewed = [];
+        failed.Clear();
+        string seen = session.Store.Version;
         bool complete = true;
         SemaphoreSlim slots = new(jobs);
         ThreadPool.GetMinThreads(out int threads, out int ports); // while reviews keep them all, the pool makes others at two a second: too few to flush files side by side
@@ -134,11 +152,6 @@ internal static class RunCommand
         {
             foreach ((HouseSettings house, IReadOnlyList<IsoWeek> weeks) in houses)
             {
-                if (weeks.Count == 0)
-                {
-                    session.Report([NoWeek(session, house)]);
-                }
-
                 foreach (IsoWeek week in weeks)
                 {
                     messages.Progress($"Reviewing {house.Name}, {week}{timeLeft.Of(++begun, begun - 1 - ahead.Count)}");
@@ -167,14 +180,14 @@ internal static class RunCommand
         }
 
         messages.EndProgress();
-        session.Report(Unfinished.Of(session, messages));
+        bool isSame = session.Store.Version == seen;
         if (session.Site.Summaries.Count > 0)
         {
             // A run with a failure has no key, so that the next run tries again.
-            session.Site.Complete(complete ? session.RunKey : "");
+            session.Site.Complete(complete && isSame ? session.RunKey : "");
         }
 
-        return renewed;
+        return isSame;
     }
 
     /// <summary>Begins a page; null where there is nothing to do.</summary>

@@ -12,6 +12,7 @@ using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Reports;
 using ClimateLens.Reports.Notebooks;
+using NodaTime;
 
 namespace ClimateLens.Cli.Commands;
 
@@ -57,7 +58,7 @@ internal sealed class Session : IDisposable
 
     /// <summary>Equal keys mean that a run would find nothing to do.</summary>
     public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        $"{Store.Version}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{typeof(Session).Module.ModuleVersionId}")));
+        $"{Store.Version}\n{Nursery.ShortFileName}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{typeof(Session).Module.ModuleVersionId}")));
 
     /// <summary>Reads the nursery file and opens the store.</summary>
     public static Session Open(Request request, Messages messages) => Open(request, messages, ReadingStore.Open);
@@ -126,6 +127,14 @@ internal sealed class Session : IDisposable
         _messages.EndProgress();
         Report(report.Problems);
         return report;
+    }
+
+    /// <summary>What a review of a house period looks at; tells what was lost where a damaged part had to be built again for it.</summary>
+    public HouseInput Load(HouseSettings house, Interval period, Duration runIn, Duration history = default)
+    {
+        HouseInput input = Store.Load(house, period, runIn, history);
+        Report(Store.TakeHealed());
+        return input;
     }
 
     /// <summary>The place of one page, for a run that makes no other.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ClimateLens.Analysis;
 using ClimateLens.Logs;
 using ClimateLens.Nursery;
@@ -45,7 +46,7 @@ internal static class WorkLeft
 
     /// <summary>What the review of a house-week looks at.</summary>
     public static HouseInput InputOf(Session session, HouseSettings house, IsoWeek week)
-        => session.Store.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
+        => session.Load(house, week.In(session.Nursery.Zone), ReviewPipeline.RunIn, ReviewPipeline.History);
 
     /// <summary>What the ledger tells of that.</summary>
     public static InputTrace TraceOf(Session session, HouseSettings house, IsoWeek week)
@@ -56,7 +57,21 @@ internal static class WorkLeft
         => TraceOf(session, house, week).HasReadings ?? InputOf(session, house, week).HasReadings;
 
     /// <summary>All house-weeks that are to be reviewed, houses in the order of the nursery file.</summary>
-    public static IEnumerable<PlannedWeek> All(Session session) => session.Nursery.Houses.SelectMany(house => RunCommand.WeeksOf(session, house)
+    public static ImmutableArray<PlannedWeek> All(Session session)
+    {
+        ImmutableArray<PlannedWeek> all;
+        string seen;
+        do
+        {
+            seen = session.Store.Version;
+            all = [.. Look(session)];
+        }
+        while (session.Store.Version != seen); // a damaged part was built again: weeks that were passed before may look at it too
+
+        return all;
+    }
+
+    private static IEnumerable<PlannedWeek> Look(Session session) => session.Nursery.Houses.SelectMany(house => RunCommand.WeeksOf(session, house)
         .Where(week => session.Site.Knows(house.Id, week.ToString()) ? Of(session, house, week) is not null : HasReadings(session, house, week))
         .Select(week => new PlannedWeek(house.Id, week, TraceOf(session, house, week).Values)));
 }

@@ -22,6 +22,8 @@ internal static class ImportSheets
         file.CellsNotRead,
         file.Conflicts)
     {
+        From = file.From is long from ? Micros.ToInstant(from) : null,
+        To = file.To is long to ? Micros.ToInstant(to) : null,
         Details = file.Details,
         SheetSha256 = file.Sheet?.Sha256 ?? "",
     };

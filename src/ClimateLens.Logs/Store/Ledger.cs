@@ -41,8 +41,8 @@ internal sealed record LedgerSource
     /// <summary>Store files.</summary>
     public List<LedgerPart> Parts { get; init; } = [];
 
-    /// <summary>Whether only the parts tell of the source, since the ledger was lost: the order of its files is not known.</summary>
-    [JsonIgnore]
+    /// <summary>Whether only the parts tell of the source, since the ledger was lost: the order of its files is not known. Kept until an import has read them again.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool IsAdopted { get; init; }
 
     /// <summary>The key.</summary>

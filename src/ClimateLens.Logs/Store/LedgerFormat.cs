@@ -19,7 +19,7 @@ internal sealed partial class LedgerFormat : JsonSerializerContext
         try
         {
             Store.Ledger? ledger = JsonSerializer.Deserialize(json, Default.Ledger);
-            return ledger is { Format: Store.Ledger.CurrentFormat } ? ledger : null;
+            return ledger is { Format: Store.Ledger.CurrentFormat } && ledger.Sources.TrueForAll(s => s.Parts.TrueForAll(p => p.Trace is null or { Halves: not null })) ? ledger : null;
         }
         catch (JsonException)
         {

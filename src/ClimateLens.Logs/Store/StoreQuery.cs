@@ -92,8 +92,7 @@ internal sealed class StoreQuery(NurserySettings nursery, LedgerIndex ledger, Pa
     private ImportSheet SheetOf(LedgerFile file, SourceKey key, long from, long to)
     {
         ImportSheet sheet = ImportSheets.Of(file, key);
-        bool relevant = file.First is not long first || file.Last is not long last || (first < to && last >= from);
-        return relevant && sheet.Details is null ? sheet with { Details = cache.Sheet(file.Sheet) } : sheet;
+        return sheet.TellsOf(Micros.ToInstant(from), Micros.ToInstant(to)) && sheet.Details is null ? sheet with { Details = cache.Sheet(file.Sheet) } : sheet;
     }
 
     private IEnumerable<RecordRow> RecordsOf(LedgerSource source, RecordKind kind, string house, long from, long to)

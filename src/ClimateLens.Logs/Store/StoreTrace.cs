@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClimateLens.Logs.Import;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
@@ -44,7 +45,7 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
                 sum.Count(parts, from + shift, to + shift);
                 if (export.House == house.Id)
                 {
-                    sum.Look(parts, Micros.Of(period.Start) + shift, to);
+                    sum.Look(parts, Micros.Of(period.Start) + shift, to + shift);
                 }
             }
             else
@@ -89,10 +90,10 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
 
     private static void Files(Digest hash, LedgerSource source, long from, long to)
     {
-        foreach (LedgerFile file in source.Files.Where(f => f.First is not long first || f.Last is not long last || (first < to && last >= from))
+        foreach (LedgerFile file in source.Files.Where(f => ImportSheets.Of(f, source.Key).TellsOf(Micros.ToInstant(from), Micros.ToInstant(to)))
             .OrderBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Sha256, StringComparer.Ordinal))
         {
-            hash.Texts("file", file.File, file.Sha256, file.Sheet?.Sha256 ?? "", Text(file.First ?? 0), Text(file.Last ?? 0));
+            hash.Texts("file", file.File, file.Sha256, file.Sheet?.Sha256 ?? "", Text(file.First ?? file.From ?? 0), Text(file.Last ?? file.To ?? 0));
             hash.Numbers(file.RowsRead, file.Accepted, file.SetAside, file.Duplicates, file.Blank, file.CellsNotRead, file.Conflicts);
         }
     }
