@@ -252,6 +252,22 @@ public sealed class InputTraceTests
         Assert.Equal(written, Parts());
     }
 
+    /// <summary>Sources that only their parts tell of stay so until an import has read their files, also where it stops half way.</summary>
+    [Fact]
+    public void Ledger_AdoptedSource_IsStillOneWhenItIsReadAgain()
+    {
+        Logs.Store.Ledger ledger = new() { Sources = [new() { House = "1", Source = "a", Settings = "", IsAdopted = true }, new() { House = "1", Source = "b", Settings = "" }] };
+        byte[] written = Logs.Store.LedgerFormat.Write(ledger);
+        Assert.Equal([true, false], Logs.Store.LedgerFormat.Read(written)!.Sources.Select(s => s.IsAdopted));
+        Assert.Single(Encoding.UTF8.GetString(written).Split("dopted"), part => part.StartsWith('"'));
+    }
+
+    [Fact]
+    public void Ledger_TraceWithoutItsHalves_IsDamaged()
+        => Assert.Null(Logs.Store.LedgerFormat.Read(Encoding.UTF8.GetBytes("""
+            {"format":1,"sources":[{"house":"1","source":"a","settings":"","files":[],"parts":[{"stored":{"path":"p","size":1,"sha256":"x"},"house":"1","year":2025,"rows":1,"first":1,"last":1,"trace":{"stepMicros":1}}]}]}
+            """)));
+
     private static TestNursery At(string zone)
     {
         TestNursery nursery = new(TestNursery.Climate + Records);
