@@ -43,12 +43,14 @@ public sealed class HostileFolderTests : IDisposable
         Assert.Equal(1, run.Json.GetProperty("imports").GetArrayLength());
     }
 
-    [Fact]
-    public void Run_WithLittleMemory_EndsWith71_AndTheNextRunWithMoreGoesThrough()
+    [Theory]
+    [InlineData("0x1800000")] // 24 MiB
+    [InlineData("0x2800000")] // 40 MiB
+    public void Run_WithLittleMemory_EndsWith71_AndTheNextRunWithMoreGoesThrough(string bytes)
     {
         using TemporaryFolder folder = new();
         string nursery = Path.Combine(folder.CopyFolder(Repository.PathOf("sample-logs"), "sample-logs"), "nursery.toml");
-        ProgramRun run = ClimateLensProgram.RunWith(new Dictionary<string, string> { ["DOTNET_GCHeapHardLimit"] = "0x1800000" }, "run", nursery); // 24 MiB
+        ProgramRun run = ClimateLensProgram.RunWith(new Dictionary<string, string> { ["DOTNET_GCHeapHardLimit"] = bytes }, "run", nursery);
         Assert.True(run.ExitCode == 71, run.ToString());
         Assert.Contains("not enough memory", run.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("bug", run.Error, StringComparison.Ordinal);

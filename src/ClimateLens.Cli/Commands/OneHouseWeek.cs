@@ -15,6 +15,7 @@ internal static class OneHouseWeek
 {
     public static CommandResult Run(Request request, Messages messages, string houseId, IsoWeek week)
     {
+        Session.NeedMemory();
         using Session session = Session.OpenToRead(request, messages);
         HouseSettings house = session.HouseOf(houseId);
         HouseInput input = WorkLeft.InputOf(session, house, week);

@@ -19,6 +19,8 @@ namespace ClimateLens.Cli.Commands;
 /// <summary>One run over one nursery: its settings, its open store and its publisher.</summary>
 internal sealed class Session : IDisposable
 {
+    private const long LeastMemoryBytes = 48L << 20;
+
     private readonly Messages _messages;
     private readonly Language _language;
     private readonly string _formats;
@@ -84,9 +86,21 @@ internal sealed class Session : IDisposable
         return new Session(nursery, open(nursery, folder), siteFolder, options, messages);
     }
 
+    /// <summary>
+    /// Ends at once where the heap may not grow as far as any review needs (sample logs: 40 MiB are too few, 64 enough): where memory runs out in the middle, .NET itself was seen to crash.
+    /// </summary>
+    public static void NeedMemory()
+    {
+        if (GC.GetGCMemoryInfo().TotalAvailableMemoryBytes < LeastMemoryBytes)
+        {
+            throw new InsufficientMemoryException();
+        }
+    }
+
     /// <summary>As the usual opening, and opens the site: a folder that cannot be written is told before the work, not after it.</summary>
     public static Session OpenWithSite(Request request, Messages messages)
     {
+        NeedMemory();
         Session session = Open(request, messages);
         try
         {
