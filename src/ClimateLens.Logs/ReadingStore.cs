@@ -36,6 +36,8 @@ public sealed class ReadingStore : IDisposable
     private bool _ledgerLost;
     private Ledger _ledger;
     private LedgerIndex? _index;
+    private StoreTrace? _trace;
+    private string? _version;
     private ProblemList _healed = new();
 
     private ReadingStore(NurserySettings nursery, string nurseryFolder, string folder, StoreLock held, StoreDisk disk, MemoryLimits limits, bool readsOnly = false)
@@ -60,7 +62,7 @@ public sealed class ReadingStore : IDisposable
     /// A hash that changes exactly when the stored readings or records change, or the files behind them and what became of
     /// their rows: all that <see cref="Load"/> gives. Files that do not overlap give it in whatever order they are imported.
     /// </summary>
-    public string Version => ContentHash.Of(Encoding.UTF8.GetBytes(string.Join('\n', _ledger.Sources
+    public string Version => _version ??= ContentHash.Of(Encoding.UTF8.GetBytes(string.Join('\n', _ledger.Sources
         .SelectMany(s => s.Parts.Select(p => $"{p.Stored.Path} {p.Stored.Sha256}")
             .Concat(s.Files.Select(f => $"{s.Key} {JsonSerializer.Serialize(f, LedgerFormat.Default.LedgerFile)}")))
         .Order(StringComparer.Ordinal))));
@@ -177,7 +179,7 @@ public sealed class ReadingStore : IDisposable
     public InputTrace TraceOf(HouseSettings house, Interval period, Duration runIn, Duration history)
     {
         ArgumentNullException.ThrowIfNull(house);
-        return new StoreTrace(_nursery, Index).Of(house, period, runIn, history);
+        return (_trace ??= new StoreTrace(_nursery, Index)).Of(house, period, runIn, history);
     }
 
     /// <summary>All that a review of one house period looks at.</summary>
@@ -242,7 +244,7 @@ public sealed class ReadingStore : IDisposable
                 Ledger ledger = change.Of(_ledger);
                 transaction.Commit(ledger);
                 _ledger = ledger;
-                _index = null;
+                (_index, _trace, _version) = (null, null, null);
                 _cache.Clear();
                 _earlier.Clear();
             }

@@ -332,7 +332,7 @@ public sealed class SitePublisher
     /// <summary>Whether the pages that stand bear the mark of what is known of them: then their review, a large file, need not be read.</summary>
     private bool IsKnown(SiteEntry entry)
     {
-        string folder = entry.Summary.Page[..entry.Summary.Page.LastIndexOf('/')];
+        string folder = FolderOf(entry.Summary.House, entry.Summary.Period);
         return _pages.Marks(entry.Summary.InputHash).All(m => Bears($"{folder}/{m.File}", m.Mark));
     }
 

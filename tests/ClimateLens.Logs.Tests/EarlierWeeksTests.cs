@@ -10,22 +10,7 @@ namespace ClimateLens.Logs.Tests;
 /// <summary>The weeks before a period that come with it because plants were counted.</summary>
 public sealed class EarlierWeeksTests
 {
-    private const string Scouting = """
-
-        [[export]]
-        name = "scouting"
-        kind = "scouting"
-        files = ["scouting.txt"]
-          [export.time]
-          field = "time"
-          format = "iso"
-          [[export.column]]
-          field = "house"
-          channel = "house"
-          [[export.column]]
-          field = "count"
-          channel = "count"
-        """;
+    private static readonly string Scouting = TestNursery.RecordExport("scouting", "scouting", "house", "count");
 
     [Fact]
     public void Load_CountsInAnEarlierWeek_BringsThatWeekAndTheOneBefore_AsTheirOwnReviewsSeeThem()

@@ -12,7 +12,7 @@ namespace ClimateLens.Logs.Tests;
 public sealed class InputTraceTests
 {
     private const int Histories = 8, Steps = 16;
-    private const string Records = """
+    private static readonly string Records = """
 
         [[export]]
         name = "weather"
@@ -36,51 +36,9 @@ public sealed class InputTraceTests
           field = "temp"
           channel = "airTemperature"
           unit = "Cel"
-        [[export]]
-        name = "waterings"
-        kind = "waterings"
-        files = ["waterings*.txt"]
-          [export.time]
-          field = "time"
-          format = "iso"
-          [[export.column]]
-          field = "house"
-          channel = "house"
-          [[export.column]]
-          field = "minutes"
-          channel = "minutes"
-          unit = "min"
-          [[export.column]]
-          field = "method"
-          channel = "method"
-        [[export]]
-        name = "scouting"
-        kind = "scouting"
-        files = ["scouting*.txt"]
-          [export.time]
-          field = "time"
-          format = "iso"
-          [[export.column]]
-          field = "house"
-          channel = "house"
-          [[export.column]]
-          field = "count"
-          channel = "count"
-        [[export]]
-        name = "widths"
-        kind = "plantWidths"
-        files = ["widths*.txt"]
-          [export.time]
-          field = "time"
-          format = "iso"
-          [[export.column]]
-          field = "house"
-          channel = "house"
-          [[export.column]]
-          field = "width"
-          channel = "width"
-          unit = "cm"
-        """;
+        """ + TestNursery.RecordExport("waterings", "waterings", "house", "minutes min", "method")
+        + TestNursery.RecordExport("scouting", "scouting", "house", "count")
+        + TestNursery.RecordExport("widths", "plantWidths", "house", "width cm");
 
     private static readonly Duration RunIn = Duration.FromDays(9), History = Duration.FromDays(28);
     private static readonly DateTime First = new(2025, 9, 1);

@@ -46,6 +46,22 @@ internal sealed class TestNursery : IDisposable
           unit = "%"
         """;
 
+    /// <summary>An export of records of any house, comma and ISO times, in text files that begin with its name.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="columns">Its fields, each named as its channel; behind a blank the unit.</param>
+    public static string RecordExport(string name, string kind, params string[] columns) => $"""
+
+        [[export]]
+        name = "{name}"
+        kind = "{kind}"
+        files = ["{name}*.txt"]
+          [export.time]
+          field = "time"
+          format = "iso"
+        {string.Join('\n', columns.Select(c => c.Split(' ')).Select(c => $"  [[export.column]]\n  field = \"{c[0]}\"\n  channel = \"{c[0]}\"\n" + (c.Length > 1 ? $"  unit = \"{c[1]}\"\n" : "")))}
+        """;
+
     public string Folder => _folder.Path;
 
     public string Store => Path.Combine(Folder, "store");

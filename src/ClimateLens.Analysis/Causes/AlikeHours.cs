@@ -12,7 +12,6 @@ namespace ClimateLens.Analysis.Causes;
 internal sealed class AlikeHours
 {
     private const int MatchDraws = 400;
-    private const double CandidateHours = 0.5; // or a step, where that is longer
 
     private readonly bool[] _treated;
     private readonly List<MatchCovariate> _covariates;
@@ -26,14 +25,13 @@ internal sealed class AlikeHours
         All = all;
         Axis = house.Frame.Axis with { Start = before.Frame.Axis.StartOf(before.FirstStep), Count = All.Steps };
         Events = [.. before.Events, .. house.Events.Where(e => e.Start >= house.Input.Period.Start)];
-        double step = Axis.Step.TotalHours;
-        Design = new() { StepHours = step, CandidateHours = Math.Max(step, CandidateHours), Draws = MatchDraws, Seed = unchecked((ulong)Uncertainty.BiasDraws.Seed) };
+        Design = new() { StepHours = Axis.Step.TotalHours, Draws = MatchDraws, Seed = unchecked((ulong)Uncertainty.BiasDraws.Seed) };
         _treated = [.. Enumerable.Range(0, All.Steps).Select(i => All.LeafWetted.Span[i] > 0 || All.FloorWetted.Span[i] > 0)];
         _covariates = Covariates();
     }
 
     /// <summary>Whether steps are short enough to tell what an hour brings; where they are not, waterings are not compared.</summary>
-    public static bool CanCompare(HousePeriod house) => house.Frame.Axis.Step.TotalHours <= 1;
+    public static bool CanCompare(HousePeriod house) => house.Frame.Axis.Step.TotalHours <= MatchDesign.LongestStepHours;
 
     /// <summary>Columns of both.</summary>
     public BalanceInputs All { get; }

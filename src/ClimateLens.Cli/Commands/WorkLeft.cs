@@ -14,9 +14,10 @@ internal static class WorkLeft
     /// The work on a house-week; null where there is nothing to do. Its readings are read only where the ledger does not tell that they are as they
     /// were when the page was made: a run must not take longer for every year that stands behind it.
     /// </summary>
-    public static HouseWeekWork? Of(Session session, HouseSettings house, IsoWeek week)
+    public static HouseWeekWork? Of(Session session, HouseSettings house, IsoWeek week) => Of(session, house, week, TraceOf(session, house, week));
+
+    private static HouseWeekWork? Of(Session session, HouseSettings house, IsoWeek week, InputTrace trace)
     {
-        InputTrace trace = TraceOf(session, house, week);
         if (trace.HasReadings == false)
         {
             return null; // a hole in the readings, or a stray stamp years away: no page of nothing
@@ -25,7 +26,7 @@ internal static class WorkLeft
         string name = week.ToString();
         if (session.Site.InputHashOf(house.Id, name, trace.Hash) is string known)
         {
-            return session.Site.IsCurrent(house.Id, name, known) ? null : new HouseWeekWork(house, week, trace, known, null);
+            return session.Site.IsCurrent(house.Id, name, known) ? null : new HouseWeekWork(trace, known, null);
         }
 
         HouseInput input = InputOf(session, house, week);
@@ -37,7 +38,7 @@ internal static class WorkLeft
         string hash = session.HashOf(input);
         if (!session.Site.IsCurrent(house.Id, name, hash))
         {
-            return new HouseWeekWork(house, week, trace, hash, input);
+            return new HouseWeekWork(trace, hash, input);
         }
 
         session.Site.Retrace(house.Id, name, trace.Hash);
@@ -54,7 +55,10 @@ internal static class WorkLeft
 
     /// <summary>Whether a house has readings in a week.</summary>
     public static bool HasReadings(Session session, HouseSettings house, IsoWeek week)
-        => TraceOf(session, house, week).HasReadings ?? InputOf(session, house, week).HasReadings;
+        => HasReadings(session, house, week, TraceOf(session, house, week));
+
+    private static bool HasReadings(Session session, HouseSettings house, IsoWeek week, InputTrace trace)
+        => trace.HasReadings ?? InputOf(session, house, week).HasReadings;
 
     /// <summary>All house-weeks that are to be reviewed, houses in the order of the nursery file.</summary>
     public static ImmutableArray<PlannedWeek> All(Session session)
@@ -72,17 +76,16 @@ internal static class WorkLeft
     }
 
     private static IEnumerable<PlannedWeek> Look(Session session) => session.Nursery.Houses.SelectMany(house => RunCommand.WeeksOf(session, house)
-        .Where(week => session.Site.Knows(house.Id, week.ToString()) ? Of(session, house, week) is not null : HasReadings(session, house, week))
-        .Select(week => new PlannedWeek(house.Id, week, TraceOf(session, house, week).Values)));
+        .Select(week => (Week: week, Trace: TraceOf(session, house, week)))
+        .Where(w => session.Site.Knows(house.Id, w.Week.ToString()) ? Of(session, house, w.Week, w.Trace) is not null : HasReadings(session, house, w.Week, w.Trace))
+        .Select(w => new PlannedWeek(house.Id, w.Week, w.Trace.Values)));
 }
 
 /// <summary>A house-week whose page is to be made.</summary>
-/// <param name="House">House.</param>
-/// <param name="Week">Week.</param>
 /// <param name="Trace">What the ledger tells of the input.</param>
 /// <param name="Hash">Hash of the input.</param>
 /// <param name="Input">The input; null where it was not read.</param>
-internal sealed record HouseWeekWork(HouseSettings House, IsoWeek Week, InputTrace Trace, string Hash, HouseInput? Input);
+internal sealed record HouseWeekWork(InputTrace Trace, string Hash, HouseInput? Input);
 
 /// <summary>A house-week that is to be reviewed.</summary>
 /// <param name="House">House id.</param>

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using ClimateLens.Nursery.Imports;
 using ClimateLens.Nursery.Records;
+using ClimateLens.Nursery.Time;
 
 namespace ClimateLens.Logs.Store;
 
@@ -44,6 +45,13 @@ internal sealed record LedgerSource
     /// <summary>Whether only the parts tell of the source, since the ledger was lost: the order of its files is not known. Kept until an import has read them again.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool IsAdopted { get; init; }
+
+    /// <summary>The parts that hold rows of a house, or of the whole nursery, and reach into a time.</summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="from">Its start. [µs since 1970-01-01T00:00Z]</param>
+    /// <param name="to">Its end, not part of it. [µs since 1970-01-01T00:00Z]</param>
+    public IEnumerable<LedgerPart> PartsOf(string houseId, long from, long to)
+        => Parts.Where(p => (p.House == houseId || p.House == ReadingBatch.WholeNursery) && p.First < to && p.Last >= from);
 
     /// <summary>The key.</summary>
     public SourceKey Key => new(House, Kind is not null && RecordKinds.TryParse(Kind, out RecordKind kind) ? kind : null, Source);

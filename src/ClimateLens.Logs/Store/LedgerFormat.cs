@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 namespace ClimateLens.Logs.Store;
 
 /// <summary>The ledger as JSON.</summary>
-[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, NewLine = "\n")]
+[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull, NewLine = "\n", RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(Ledger))]
 [JsonSerializable(typeof(List<SourceFile>))]
 [JsonSerializable(typeof(SortedDictionary<string, string>))]
@@ -19,7 +19,7 @@ internal sealed partial class LedgerFormat : JsonSerializerContext
         try
         {
             Store.Ledger? ledger = JsonSerializer.Deserialize(json, Default.Ledger);
-            return ledger is { Format: Store.Ledger.CurrentFormat } && ledger.Sources.TrueForAll(s => s.Parts.TrueForAll(p => p.Trace is null or { Halves: not null })) ? ledger : null;
+            return ledger is { Format: Store.Ledger.CurrentFormat } ? ledger : null;
         }
         catch (JsonException)
         {

@@ -1,4 +1,6 @@
 using System.Globalization;
+using ClimateLens.Nursery.Settings;
+using ClimateLens.Nursery.Time;
 using NodaTime;
 
 namespace ClimateLens.Logs.Store;
@@ -11,6 +13,9 @@ internal static class Micros
 
     /// <summary>From an instant, cut to microseconds.</summary>
     public static long Of(Instant instant) => (long)Math.Floor(instant.ToUnixTimeTicks() / 10m);
+
+    /// <summary>How far behind a time the stamps of an export begin that belong to what follows it: a stamp that ends its interval belongs to what lies before it. [µs]</summary>
+    public static long ShiftOf(ExportSettings export) => export.StampSide == StampSide.IntervalEnd ? 1 : 0;
 
     /// <summary>As a UTC date and time.</summary>
     public static DateTime ToDateTime(long micros) => DateTime.UnixEpoch.AddTicks(micros * 10);

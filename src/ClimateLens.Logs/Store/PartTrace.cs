@@ -8,9 +8,11 @@ namespace ClimateLens.Logs.Store;
 /// ledger alone, however long the part has become behind it.
 /// </summary>
 /// <param name="Halves">An entry for each half week that has rows, in ascending order: its number, its number of values (int32, little-endian), and eight bytes of the SHA-256 of its rows.</param>
-/// <param name="StepMicros">The step of the part where it is beyond doubt, else null. [µs]</param>
-internal sealed record PartTrace(byte[] Halves, long? StepMicros)
+internal sealed record PartTrace(byte[] Halves)
 {
+    /// <summary>The step of the part where it is beyond doubt, else null. [µs]</summary>
+    public long? StepMicros { get; init; }
+
     /// <summary>Bytes of an entry.</summary>
     public const int EntryBytes = 16;
 

@@ -81,7 +81,7 @@ internal sealed class PartTracer : IDisposable
     public PartTrace Finish()
     {
         Close();
-        return new PartTrace(_halves.WrittenSpan.ToArray(), _steps.Clear);
+        return new PartTrace(_halves.WrittenSpan.ToArray()) { StepMicros = _steps.Clear };
     }
 
     /// <inheritdoc/>

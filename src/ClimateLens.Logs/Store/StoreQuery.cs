@@ -98,7 +98,7 @@ internal sealed class StoreQuery(NurserySettings nursery, LedgerIndex ledger, Pa
     private IEnumerable<RecordRow> RecordsOf(LedgerSource source, RecordKind kind, string house, long from, long to)
     {
         (Instant first, Instant end) = (Micros.ToInstant(from), Micros.ToInstant(to));
-        foreach (LedgerPart part in source.Parts.Where(p => (p.House == house || p.House == ReadingBatch.WholeNursery) && p.First < to && p.Last >= from))
+        foreach (LedgerPart part in source.PartsOf(house, from, to))
         {
             foreach (RecordRow row in cache.Records(part, kind, source.Source).Where(r => r.At >= first && r.At < end))
             {
@@ -109,8 +109,7 @@ internal sealed class StoreQuery(NurserySettings nursery, LedgerIndex ledger, Pa
 
     private ReadingBatch[] BatchOf(ExportSettings export, LedgerSource source, long from, long to)
     {
-        // A stamp that ends its interval belongs to what lies before it.
-        long shift = export.StampSide == StampSide.IntervalEnd ? 1 : 0;
+        long shift = Micros.ShiftOf(export);
         List<(YearRows Rows, int Start, int End)> slices = [];
         foreach (LedgerPart part in source.Parts.Where(p => p.First < to + shift && p.Last >= from + shift).OrderBy(p => p.Year))
         {

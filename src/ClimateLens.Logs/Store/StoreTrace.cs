@@ -3,7 +3,6 @@ using ClimateLens.Logs.Import;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Records;
 using ClimateLens.Nursery.Settings;
-using ClimateLens.Nursery.Time;
 using NodaTime;
 
 namespace ClimateLens.Logs.Store;
@@ -26,7 +25,7 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
         long to = Micros.Of(period.End);
 
         // Where plants were counted, weeks before are looked back at, each with the records that it has by itself.
-        bool looksBack = sources.Any(s => s.Export.Kind == RecordKind.Scouting && PartsOf(house, s.Source, long.MinValue, to).Any());
+        bool looksBack = sources.Any(s => s.Export.Kind == RecordKind.Scouting && s.Source.PartsOf(house.Id, long.MinValue, to).Any());
         Instant start = period.Start - Duration.Max(runIn, history);
         long from = Micros.Of(looksBack ? Instant.Min(start, ScoutedWeeks.First(period, nursery.Zone).In(nursery.Zone).Start - runIn) : start);
         long recordsFrom = looksBack ? long.MinValue : Micros.Of(start - StoreQuery.CropTime);
@@ -39,8 +38,8 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
             hash.Texts("source", export.Name, export.House, source.Kind ?? "", source.Settings);
             if (export.Kind is null)
             {
-                long shift = export.StampSide == StampSide.IntervalEnd ? 1 : 0;
-                IReadOnlyList<LedgerPart> parts = PartsOf(house, source, from + shift, to + shift);
+                long shift = Micros.ShiftOf(export);
+                LedgerPart[] parts = [.. source.PartsOf(house.Id, from + shift, to + shift)];
                 Readings(hash, export, parts, from + shift, to + shift);
                 sum.Count(parts, from + shift, to + shift);
                 if (export.House == house.Id)
@@ -50,7 +49,10 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
             }
             else
             {
-                PartsOf(house, source, recordsFrom, to).ToList().ForEach(part => Part(hash, part, recordsFrom, to, isTold: true));
+                foreach (LedgerPart part in source.PartsOf(house.Id, recordsFrom, to))
+                {
+                    Part(hash, part, recordsFrom, to, isTold: true);
+                }
             }
 
             Files(hash, source, from, to);
@@ -58,9 +60,6 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
 
         return new InputTrace(hash.Finish()[..32], sum.HasReadings, (long)sum.Values);
     }
-
-    private static IReadOnlyList<LedgerPart> PartsOf(HouseSettings house, LedgerSource source, long from, long to)
-        => [.. source.Parts.Where(p => (p.House == house.Id || p.House == ReadingBatch.WholeNursery) && p.First < to && p.Last >= from)];
 
     /// <summary>The step of a batch is that of all rows of its years: it is told by them one by one where each has the same beyond doubt.</summary>
     private static void Readings(Digest hash, ExportSettings export, IReadOnlyList<LedgerPart> parts, long from, long to)
@@ -90,7 +89,9 @@ internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
 
     private static void Files(Digest hash, LedgerSource source, long from, long to)
     {
-        foreach (LedgerFile file in source.Files.Where(f => ImportSheets.Of(f, source.Key).TellsOf(Micros.ToInstant(from), Micros.ToInstant(to)))
+        SourceKey key = source.Key;
+        (Instant start, Instant end) = (Micros.ToInstant(from), Micros.ToInstant(to));
+        foreach (LedgerFile file in source.Files.Where(f => ImportSheets.Of(f, key).TellsOf(start, end))
             .OrderBy(f => f.File, StringComparer.Ordinal).ThenBy(f => f.Sha256, StringComparer.Ordinal))
         {
             hash.Texts("file", file.File, file.Sha256, file.Sheet?.Sha256 ?? "", Text(file.First ?? file.From ?? 0), Text(file.Last ?? file.To ?? 0));

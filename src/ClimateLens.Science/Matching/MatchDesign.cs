@@ -3,7 +3,13 @@ namespace ClimateLens.Science.Matching;
 /// <summary>How events are matched. The numbers are choices of this project; <see cref="EventMatching"/> says where a source stands behind one.</summary>
 public sealed record MatchDesign
 {
-    /// <summary>Length of a step, above 0 to 1. [h]</summary>
+    /// <summary>Longest step that tells what an hour brings. [h]</summary>
+    public const double LongestStepHours = 1;
+
+    private const double UsualCandidateHours = 0.5;
+    private readonly double? _candidateHours;
+
+    /// <summary>Length of a step, above 0 to <see cref="LongestStepHours"/>. [h]</summary>
     public required double StepHours { get; init; }
 
     /// <summary>Time before the start over which a stretch's own baseline is taken. [h]</summary>
@@ -21,8 +27,12 @@ public sealed record MatchDesign
     /// <summary>Calliper: greatest distance of a stretch that counts as alike. [standard deviations]</summary>
     public double Calliper { get; init; } = 0.5;
 
-    /// <summary>Untreated stretches are tried this far apart. [h]</summary>
-    public double CandidateHours { get; init; } = 0.5;
+    /// <summary>Untreated stretches are tried this far apart; half an hour, or a step where that is longer, unless given. [h]</summary>
+    public double CandidateHours
+    {
+        get => _candidateHours ?? Math.Max(UsualCandidateHours, StepHours);
+        init => _candidateHours = value;
+    }
 
     /// <summary>A covariate known in less than this share of all steps is left out. [1]</summary>
     public double LeastKnown { get; init; } = 0.5;
@@ -40,7 +50,7 @@ public sealed record MatchDesign
 
     internal void Check()
     {
-        Guard.AboveUpTo(StepHours, 0, 1, "h");
+        Guard.AboveUpTo(StepHours, 0, LongestStepHours, "h");
         Guard.Within(BeforeHours, StepHours, 24, "h");
         Guard.Within(AfterHours, StepHours, 48, "h");
         Guard.Within(WashoutHours, BeforeHours, 240, "h");
