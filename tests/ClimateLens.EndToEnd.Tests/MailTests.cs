@@ -106,6 +106,41 @@ public sealed class MailTests : IDisposable
     }
 
     [Theory]
+    [InlineData("starttls")]
+    [InlineData("tls")]
+    public void Run_WithTls_SendsWhereTheCertificateIsTrusted(string kind)
+    {
+        using Certificates certificates = new();
+        using MailServer server = new() { Certificate = certificates.OfThisMachine, TlsAtOnce = kind == "tls", Account = ("grower", "right-password-42") };
+        ProgramRun run = RunWithTls(server, kind, certificates);
+        Assert.True(run.ExitCode == 0, run.ToString());
+        Assert.Single(server.Taken);
+    }
+
+    [Theory]
+    [InlineData("starttls", "authority", "no authority that this machine trusts gave it")]
+    [InlineData("tls", "authority", "no authority that this machine trusts gave it")]
+    [InlineData("starttls", "name", "it is for another name")]
+    [InlineData("starttls", "date", "it is valid from 20")]
+    public void Run_WithTls_CertificateNotTrusted_SendsNothing_AndSaysWhy(string kind, string fault, string said)
+    {
+        using Certificates certificates = new();
+        using MailServer server = new()
+        {
+            Certificate = fault switch { "name" => certificates.OfAnother, "date" => certificates.Expired, _ => certificates.OfThisMachine },
+            TlsAtOnce = kind == "tls",
+            Account = ("grower", "right-password-42"),
+        };
+        ProgramRun run = RunWithTls(server, kind, fault == "authority" ? null : certificates);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("the server's certificate is not trusted: " + said, run.Error, StringComparison.Ordinal);
+        Assert.Empty(server.Taken);
+        Assert.DoesNotContain(server.Lines, l => l.StartsWith("AUTH", StringComparison.Ordinal));
+        Assert.True(File.Exists(_nursery.PathOf("site/index.html")));
+        Assert.True(File.Exists(_nursery.PathOf("site/.mail.json")));
+    }
+
+    [Theory]
     [InlineData("right-password-42", 0)]
     [InlineData("wrong-password-42", 1)]
     public void Run_WithAnAccount_UsesIt_AndNeverShowsThePassword(string password, int exitCode)
@@ -164,6 +199,22 @@ public sealed class MailTests : IDisposable
     private string[] Arguments => ["run", _nursery.NurseryFile, "--mail", "grower@example.org, second@example.org"];
 
     private ProgramRun Run(MailServer server) => ClimateLensProgram.RunWith(Settings(server.Address), Arguments);
+
+    /// <summary>A run with an account over TLS, that trusts an authority or only those of the system.</summary>
+    private ProgramRun RunWithTls(MailServer server, string kind, Certificates? trusted)
+    {
+        Dictionary<string, string> settings = Settings(server.Address);
+        settings["CLIMATELENS_SMTP_TLS"] = kind;
+        settings["CLIMATELENS_SMTP_USER"] = "grower";
+        settings["CLIMATELENS_SMTP_PASSWORD"] = "right-password-42";
+        if (trusted is not null)
+        {
+            _nursery.Write("authority.pem", trusted.AuthorityPem);
+            settings["SSL_CERT_FILE"] = _nursery.PathOf("authority.pem"); // OpenSSL's own variable
+        }
+
+        return ClimateLensProgram.RunWith(settings, Arguments);
+    }
 
     private static Dictionary<string, string> Settings(string address) => new()
     {

@@ -34,9 +34,10 @@ internal static class Postman
     /// <exception cref="MailException">The server cannot be reached, or does not take one; letters before it are sent.</exception>
     public static IReadOnlyList<string> Send(MailSettings settings, IReadOnlyList<MailboxAddress> to, IEnumerable<WeekLetter> letters, Action<WeekLetter> sent)
     {
+        ServerTrust trust = new();
         try
         {
-            using TolerantClient client = new(settings) { Timeout = TimeoutMilliseconds };
+            using TolerantClient client = new(settings) { Timeout = TimeoutMilliseconds, CheckCertificateRevocation = false, ServerCertificateValidationCallback = trust.Takes };
             client.Connect(settings.Host, settings.Port, settings.Security);
             if (settings is { User: { } user, Password: { } password })
             {
@@ -55,7 +56,7 @@ internal static class Postman
         catch (Exception fault) when (fault is IOException or System.Net.Sockets.SocketException or ProtocolException or CommandException or ServiceNotAuthenticatedException or ServiceNotConnectedException
             or MailKit.Security.SslHandshakeException or MailKit.Security.AuthenticationException or NotSupportedException or TimeoutException or OperationCanceledException or ParseException)
         {
-            throw new MailException($"{settings}: {Words(fault, settings)}", fault);
+            throw new MailException($"{settings}: {trust.Fault ?? Words(fault, settings)}", fault);
         }
     }
 

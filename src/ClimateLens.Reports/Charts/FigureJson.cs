@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using Plotly.NET;
 
 namespace ClimateLens.Reports.Charts;
@@ -15,7 +14,7 @@ internal static class FigureJson
     /// <summary>JSON without any of &lt; &gt; &amp;, so that it can stand in a script element.</summary>
     public static string Write(WeekChart chart)
     {
-        JsonNode figure = JsonNode.Parse(GenericChart.toFigureJson(FigureMaker.Build(chart)))!;
+        GenericChart figure = FigureMaker.Build(chart);
         ArrayBufferWriter<byte> buffer = new();
         using (Utf8JsonWriter writer = new(buffer))
         {
@@ -23,31 +22,30 @@ internal static class FigureJson
             WriteTexts(writer, "labels", chart.HourNames);
             writer.WriteStartArray("data");
             List<HourLine> lines = [.. chart.Panels.SelectMany(p => p.Lines)];
-            JsonArray traces = figure["data"]!.AsArray();
-            for (int i = 0; i < traces.Count; i++)
+            foreach ((int i, Trace trace) in GenericChart.getTraces(figure).Index())
             {
-                WriteTrace(writer, traces[i]!.AsObject(), i < lines.Count ? lines[i] : null, chart.Waterings);
+                WriteTrace(writer, trace, i < lines.Count ? lines[i] : null, chart.Waterings);
             }
 
             WriteBands(writer, chart);
             writer.WriteEndArray();
             writer.WritePropertyName("layout");
-            figure["layout"]!.WriteTo(writer);
+            FigureValue.Write(writer, GenericChart.getLayout(figure));
             writer.WriteEndObject();
         }
 
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
 
-    private static void WriteTrace(Utf8JsonWriter writer, JsonObject trace, HourLine? line, IReadOnlyList<WateringMark> marks)
+    private static void WriteTrace(Utf8JsonWriter writer, Trace trace, HourLine? line, IReadOnlyList<WateringMark> marks)
     {
         writer.WriteStartObject();
-        foreach ((string key, JsonNode? value) in trace)
+        foreach ((string key, object? value) in trace.GetProperties(includeInstanceProperties: true))
         {
             if (key is not ("x" or "y" or "marker") && value is not null)
             {
                 writer.WritePropertyName(key);
-                value.WriteTo(writer);
+                FigureValue.Write(writer, value);
             }
         }
 

@@ -1,11 +1,14 @@
 using System.Net;
+using System.Net.Security;
 using System.Net.Sockets;
+using System.Security.Authentication;
+using System.Security.Cryptography.X509Certificates;
 using System.Text;
 using MimeKit;
 
 namespace ClimateLens.EndToEnd.Tests.Program;
 
-/// <summary>A mail server on this machine (RFC 5321, with AUTH PLAIN) that keeps what it is given, or refuses as told.</summary>
+/// <summary>A mail server on this machine (RFC 5321, with AUTH PLAIN, and TLS by RFC 3207 or RFC 8314) that keeps what it is given, or refuses as told.</summary>
 internal sealed class MailServer : IDisposable
 {
     private readonly TcpListener _listener = new(IPAddress.Loopback, 0);
@@ -26,6 +29,12 @@ internal sealed class MailServer : IDisposable
 
     /// <summary>User and password that AUTH takes; null where it offers none.</summary>
     public (string User, string Password)? Account { get; init; }
+
+    /// <summary>What it proves itself with where it speaks TLS; null where it does not.</summary>
+    public X509Certificate2? Certificate { get; init; }
+
+    /// <summary>Whether TLS begins with the first byte, in place of STARTTLS.</summary>
+    public bool TlsAtOnce { get; init; }
 
     public string Address => $"127.0.0.1:{((IPEndPoint)_listener.LocalEndpoint).Port}";
 
@@ -48,7 +57,22 @@ internal sealed class MailServer : IDisposable
             while (true)
             {
                 using TcpClient client = await _listener.AcceptTcpClientAsync(_stop.Token);
-                await Talk(client.GetStream());
+                try
+                {
+                    if (TlsAtOnce)
+                    {
+                        await using SslStream tls = await Secure(client.GetStream());
+                        await Talk(tls);
+                    }
+                    else
+                    {
+                        await Talk(client.GetStream());
+                    }
+                }
+                catch (Exception end) when (end is IOException or AuthenticationException)
+                {
+                    Lines.Add("(left)"); // a client that does not trust the certificate leaves in the middle
+                }
             }
         }
         catch (Exception end) when (end is OperationCanceledException or SocketException or IOException or ObjectDisposedException)
@@ -57,21 +81,41 @@ internal sealed class MailServer : IDisposable
         }
     }
 
-    private async Task Talk(NetworkStream stream)
+    private async Task<SslStream> Secure(Stream plain)
+    {
+        SslStream tls = new(plain);
+        await tls.AuthenticateAsServerAsync(new SslServerAuthenticationOptions { ServerCertificate = Certificate }, _stop.Token);
+        return tls;
+    }
+
+    private async Task Talk(Stream stream)
     {
         using StreamReader reader = new(stream, Encoding.Latin1);
         async Task Say(string line) => await stream.WriteAsync(Encoding.ASCII.GetBytes(line + "\r\n"));
         string from = "";
         List<string> to = [];
-        await Say("220 here");
+        if (stream is not SslStream || TlsAtOnce)
+        {
+            await Say("220 here");
+        }
+
         while (await reader.ReadLineAsync() is { } line)
         {
             Lines.Add(line);
             switch (line.Split(' ')[0].ToUpperInvariant())
             {
                 case "EHLO":
-                    await Say(Account is null ? "250 here" : "250-here\r\n250 AUTH PLAIN");
+                    string[] can = ["here", .. Account is null ? [] : (string[])["AUTH PLAIN"], .. Certificate is null || stream is SslStream ? [] : (string[])["STARTTLS"]];
+                    await Say(string.Join("\r\n", can.Select((c, i) => $"250{(i < can.Length - 1 ? '-' : ' ')}{c}")));
                     break;
+                case "STARTTLS":
+                    await Say("220 go on");
+                    await using (SslStream tls = await Secure(stream))
+                    {
+                        await Talk(tls);
+                    }
+
+                    return;
                 case "AUTH":
                     string given = Encoding.UTF8.GetString(Convert.FromBase64String(line.Split(' ')[2]));
                     await Say(Account is { } account && given == $"\0{account.User}\0{account.Password}" ? "235 ok" : $"535 no: {line}");
