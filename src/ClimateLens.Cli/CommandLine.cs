@@ -58,6 +58,7 @@ internal static class CommandLine
         }
 
         root.Subcommands.Add(HelpFilesCommand.Create(root, output));
+        root.Subcommands.Add(BuildPropertiesCommand.Create(output));
         foreach (VersionOption version in root.Options.OfType<VersionOption>())
         {
             version.Description = "Print version, commit and the version of the time-zone data.";

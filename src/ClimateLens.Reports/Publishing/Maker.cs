@@ -8,25 +8,39 @@ namespace ClimateLens.Reports.Publishing;
 /// <summary>
 /// What makes reviews and pages, as fingerprints of every ClimateLens assembly at work and of the options. A deterministic build
 /// gives an assembly a new module id exactly when its code changes, so that after a change of code all it makes is made again, and no more.
+/// A program that is machine code as a whole has no modules; it is told at its build what an ordinary one of the same code would say.
 /// </summary>
-internal static class Maker
+public static class Maker
 {
+    private const string Option = "ClimateLens.Maker.";
+
+    /// <summary>What the build of a program without modules must be told, as properties of its project file.</summary>
+    public static string BuildProperties => $"-p:ReviewMaker={ModulesOf(typeof(Review).Assembly)} -p:PageMaker={ModulesOf(typeof(Maker).Assembly)}\n";
+
     /// <summary>What makes reviews: the analysis and all below it, and the language of what they say.</summary>
-    public static string OfReviews(PageOptions options) => Hash(typeof(Review).Assembly, options.Language.Code);
+    internal static string OfReviews(PageOptions options) => Hash(typeof(Review).Assembly, options.Language.Code);
 
     /// <summary>What makes pages out of reviews, but for the notebooks.</summary>
-    public static string OfPages(PageOptions options) => Hash(typeof(Maker).Assembly, $"{options.Units}\n{options.Language.Code}\n{options.Store}\n{options.Ipynb}\n{options.SingleFile}");
+    internal static string OfPages(PageOptions options) => Hash(typeof(Maker).Assembly, $"{options.Units}\n{options.Language.Code}\n{options.Store}\n{options.Ipynb}\n{options.SingleFile}");
 
     /// <summary>What makes the whole site. The built-in notebooks are part of their assembly.</summary>
-    public static string OfSite(PageOptions options)
+    internal static string OfSite(PageOptions options)
         => Hash(typeof(Maker).Assembly, $"{OfPages(options)}\n{string.Join('\n', options.Notebooks.Own.Values.Select(n => $"{n.Name} {n.Hash}"))}");
 
-    private static string Hash(Assembly assembly, string options)
+    private static string Hash(Assembly assembly, string options) => Hash($"{ModulesOf(assembly)}\n{options}");
+
+    private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
+    private static string ModulesOf(Assembly assembly)
     {
+        if (AppContext.GetData(Option + assembly.GetName().Name) is string told)
+        {
+            return told;
+        }
+
         SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
         Collect(assembly, modules);
-        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")) + "\n" + options;
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+        return Hash(string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")));
     }
 
     private static void Collect(Assembly assembly, SortedDictionary<string, Guid> modules)

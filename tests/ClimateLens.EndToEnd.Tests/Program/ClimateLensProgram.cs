@@ -6,6 +6,9 @@ namespace ClimateLens.EndToEnd.Tests.Program;
 /// <summary>Starts the program as a user does, and keeps what it said.</summary>
 internal static class ClimateLensProgram
 {
+    /// <summary>Another program to be tried in place of the one that was built with the tests; null for none.</summary>
+    private static readonly string? Other = Environment.GetEnvironmentVariable("CLIMATELENS_TEST_PROGRAM");
+
     /// <summary>Runs one command line to its end; at most five minutes: a machine may do much else besides.</summary>
     public static ProgramRun Run(params string[] args) => RunIn(null, args);
 
@@ -35,13 +38,17 @@ internal static class ClimateLensProgram
 
     private static Process Start(string? workingFolder, string[] args, IReadOnlyDictionary<string, string>? variables)
     {
-        ProcessStartInfo start = new("dotnet")
+        ProcessStartInfo start = new(Other ?? "dotnet")
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             WorkingDirectory = workingFolder ?? Path.GetTempPath(),
         };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "climatelens.dll"));
+        if (Other is null)
+        {
+            start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "climatelens.dll"));
+        }
+
         foreach (string arg in args)
         {
             start.ArgumentList.Add(arg);
