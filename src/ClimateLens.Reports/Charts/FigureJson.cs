@@ -40,7 +40,8 @@ internal static class FigureJson
     private static void WriteTrace(Utf8JsonWriter writer, Trace trace, HourLine? line, IReadOnlyList<WateringMark> marks)
     {
         writer.WriteStartObject();
-        foreach ((string key, object? value) in trace.GetProperties(includeInstanceProperties: true))
+        writer.WriteString("type", trace.type);
+        foreach ((string key, object? value) in trace.GetProperties(includeInstanceProperties: false))
         {
             if (key is not ("x" or "y" or "marker") && value is not null)
             {

@@ -35,7 +35,7 @@ internal static class FigureValue
                 Write(writer, colour.Value);
                 break;
             case DynamicObj.DynamicObj attributes:
-                WriteObject(writer, attributes.GetProperties(includeInstanceProperties: true));
+                WriteObject(writer, attributes.GetProperties(includeInstanceProperties: false));
                 break;
             case IReadOnlyDictionary<string, object> attributes:
                 WriteObject(writer, attributes);
