@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Makes what people install, in artifacts/: the .NET tool, the program with and without the runtime, a Debian package, and the list of
-# what is in it (CycloneDX). The version is that of the git tag: v1.2.3 gives 1.2.3, eleven commits later 1.2.3-11-gabcdef0.
+# Makes what people install, in artifacts/: the .NET tool, the program with and without the runtime and as machine code alone, a Debian
+# package, and the list of what is in it (CycloneDX). Packs no program whose pages of the sample logs are not those of the others. The version is that of the git tag: v1.2.3 gives 1.2.3, eleven commits later 1.2.3-11-gabcdef0.
 # Usage: build/package.sh [RID]          (usual: linux-x64)
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -15,6 +15,17 @@ mkdir -p "$out"
 dotnet pack "$project" "${common[@]}" -p:PackAsTool=true -p:PublishReadyToRun=false -o "$out"
 dotnet publish "$project" "${common[@]}" --use-current-runtime --no-self-contained -o "$out/program"
 dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/alone"
+programs=("$out/program/climatelens" "$out/alone/climatelens")
+# Machine code alone starts in a third of the time; it can be made where a C compiler is there to link it.
+if command -v gcc >/dev/null && [ "$rid" = linux-x64 ]; then
+  read -ra told < <("$out/program/climatelens" build-properties)
+  dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:Native=true "${told[@]}" -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/native"
+  rm -f "$out/native"/*.dbg
+  programs+=("$out/native/climatelens")
+else
+  echo "No gcc, or not for linux-x64: no program of machine code alone." >&2
+fi
+bash build/same-pages.sh "${programs[@]}"
 
 if dotnet tool install CycloneDX --version 6.3.1 --tool-path "$out/tools" >/dev/null 2>&1; then
   "$out/tools/dotnet-CycloneDX" "$project/ClimateLens.Cli.csproj" --output "$out" --filename climatelens.cdx.json --output-format Json --exclude-dev --set-name climatelens --set-version "$version" >/dev/null
@@ -37,12 +48,22 @@ share() {
   cp -r docs/schedules docs/cluster "$to/doc/climatelens/"
 }
 
-name=climatelens-$version-$rid
-mkdir -p "$out/$name/bin"
-cp -r "$out/alone/." "$out/$name/bin/"
-share "$out/$name/share"
-tar -C "$out" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$(git log -1 --format=%ct)" -czf "$out/$name.tar.gz" "$name"
-tar -C "$out" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$(git log -1 --format=%ct)" -czf "$out/climatelens-$version-dotnet.tar.gz" --transform "s,^program,climatelens-$version-dotnet," program
+archive() {
+  tar -C "$out" --sort=name --owner=0 --group=0 --numeric-owner --mtime="@$(git log -1 --format=%ct)" -czf "$out/$1.tar.gz" "${@:2}"
+}
+
+for kind in alone native; do
+  name=climatelens-$version-$rid
+  [ "$kind" = alone ] || name=$name-native
+  if [ -d "$out/$kind" ]; then
+    mkdir -p "$out/$name/bin"
+    cp -r "$out/$kind/." "$out/$name/bin/"
+    share "$out/$name/share"
+    archive "$name" "$name"
+    rm -rf "${out:?}/$name"
+  fi
+done
+archive "climatelens-$version-dotnet" --transform "s,^program,climatelens-$version-dotnet," program
 
 if command -v dpkg-deb >/dev/null && [ "$rid" = linux-x64 ]; then
   deb=$out/deb
@@ -69,5 +90,5 @@ CONTROL
   rm -rf "$deb"
 fi
 
-rm -rf "$out/program" "$out/alone" "${out:?}/$name"
+rm -rf "$out/program" "$out/alone" "$out/native"
 ls -l "$out"

@@ -5,7 +5,7 @@ using ClimateLens.Nursery.Settings;
 namespace ClimateLens.Logs.Health;
 
 /// <summary>
-/// Looks over what a run that nobody watches depends on: folders, clock, lock, how fresh the data are, what is set aside, files. It takes no
+/// Looks over what a run that nobody watches depends on: folders, lock, the store's bytes, clock, how fresh the data are, what is set aside, files. It takes no
 /// lock for longer than a moment and changes nothing but a probe file, which it removes.
 /// </summary>
 public static class Checkup
@@ -34,6 +34,7 @@ public static class Checkup
             .. FolderCheck.Of("site", siteFolder, machine),
             LockCheck.Of(store),
             state,
+            .. PartsCheck.Of(store, known, () => LedgerOf(store, out _)),
             .. ClockSanity.Of(nursery, known, machine),
             .. Freshness.Of(nursery, known, machine, staleDays),
             .. SetAsideGrowth.Of(known),

@@ -14,8 +14,19 @@ public static class Maker
 {
     private const string Option = "ClimateLens.Maker.";
 
-    /// <summary>What the build of a program without modules must be told, as properties of its project file.</summary>
-    public static string BuildProperties => $"-p:ReviewMaker={ModulesOf(typeof(Review).Assembly)} -p:PageMaker={ModulesOf(typeof(Maker).Assembly)}\n";
+    /// <summary>Fingerprint of the code of an assembly and of those of ClimateLens below it, as lower-case hex.</summary>
+    public static string CodeOf(Assembly assembly)
+    {
+        ArgumentNullException.ThrowIfNull(assembly);
+        if (AppContext.GetData(Option + assembly.GetName().Name) is string told)
+        {
+            return told;
+        }
+
+        SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
+        Collect(assembly, modules);
+        return Hash(string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")));
+    }
 
     /// <summary>What makes reviews: the analysis and all below it, and the language of what they say.</summary>
     internal static string OfReviews(PageOptions options) => Hash(typeof(Review).Assembly, options.Language.Code);
@@ -27,21 +38,9 @@ public static class Maker
     internal static string OfSite(PageOptions options)
         => Hash(typeof(Maker).Assembly, $"{OfPages(options)}\n{string.Join('\n', options.Notebooks.Own.Values.Select(n => $"{n.Name} {n.Hash}"))}");
 
-    private static string Hash(Assembly assembly, string options) => Hash($"{ModulesOf(assembly)}\n{options}");
+    private static string Hash(Assembly assembly, string options) => Hash($"{CodeOf(assembly)}\n{options}");
 
     private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
-
-    private static string ModulesOf(Assembly assembly)
-    {
-        if (AppContext.GetData(Option + assembly.GetName().Name) is string told)
-        {
-            return told;
-        }
-
-        SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
-        Collect(assembly, modules);
-        return Hash(string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")));
-    }
 
     private static void Collect(Assembly assembly, SortedDictionary<string, Guid> modules)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ClimateLens.Logs.Health;
+using ClimateLens.Logs.Store;
 using NodaTime;
 
 namespace ClimateLens.Logs.Tests.Health;
@@ -99,6 +100,38 @@ public sealed class CheckupTests
         using TestNursery nursery = Imported();
         File.WriteAllText(Path.Combine(nursery.Store, "ledger.json"), "{");
         Assert.Contains(Look(nursery, Newest), l => l.Code == "store.ledger" && l.Text.Contains("damaged", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Checkup_PartWithOneOtherByte_IsTold_AndMendedAsItSays()
+    {
+        using TestNursery nursery = Imported();
+        Assert.StartsWith("2 parts of the store are as written", All(nursery, Newest).Single(l => l.Code == "store.parts").Text, StringComparison.Ordinal);
+        SortedDictionary<string, string> whole = nursery.StoreFiles();
+        string part = Directory.GetFiles(nursery.Store, "*.parquet", SearchOption.AllDirectories).Order(StringComparer.Ordinal).First();
+        byte[] bytes = File.ReadAllBytes(part);
+        bytes[bytes.Length / 2] ^= 1;
+        File.WriteAllBytes(part, bytes);
+        CheckupLine line = Assert.Single(Look(nursery, Newest));
+        Assert.Equal("store.parts", line.Code);
+        Assert.Contains(Path.GetRelativePath(nursery.Store, part).Replace('\\', '/'), line.Text, StringComparison.Ordinal);
+
+        File.Delete(part);
+        Assert.Equal("store.parts", Assert.Single(Look(nursery, Newest)).Code);
+        nursery.Import();
+        Assert.Empty(Look(nursery, Newest));
+        Assert.Equal(whole, nursery.StoreFiles());
+    }
+
+    [Fact]
+    public void Parts_ReplacedMeanwhile_AreNoFault()
+    {
+        using TestNursery nursery = Imported();
+        StoredFile old = new("readings/gone.parquet", 3, "00");
+        Ledger before = new() { Sources = [new LedgerSource { House = "1", Source = "climate", Settings = "", Parts = [new LedgerPart(old, "1", 2025, 1, 0, 0)] }] };
+        Assert.True(Assert.Single(PartsCheck.Of(nursery.Store, before, () => new Ledger())).IsFine);
+        Assert.False(Assert.Single(PartsCheck.Of(nursery.Store, before, () => before)).IsFine);
+        Assert.Empty(PartsCheck.Of(nursery.Store, new Ledger(), () => null));
     }
 
     [Fact]
