@@ -3,16 +3,16 @@ using ClimateLens.Science.Matching;
 namespace ClimateLens.Science.Tests.Matching;
 
 /// <summary>
-/// A house whose outcome rises by the same at three in the afternoon of every day, watered or not, and stays level at three at night. Stretches start at these two
+/// A house whose outcome rises by the same at two in the afternoon of every day, watered or not, and stays level at two at night. Stretches start at these two
 /// hours only, without covariates each is compared with the first night: so every pseudo-event at the events' hour has exactly that rise.
 /// </summary>
 public class PlaceboTests
 {
-    private const int Day = 24, Afternoon = 15, Sets = 30;
+    private const int Day = 24, Afternoon = 14, Sets = 30;
 
     private static readonly MatchDesign Design = new()
     {
-        StepHours = 1, BeforeHours = 3, AfterHours = 2, WashoutHours = 3, CandidateHours = 12, Neighbours = 1, Draws = 20, PlaceboSets = Sets,
+        StepHours = 1, BeforeHours = 2, AfterHours = 3, WashoutHours = 3, CandidateHours = 12, Neighbours = 1, Draws = 20, PlaceboSets = Sets,
     };
 
     [Theory]
@@ -63,7 +63,7 @@ public class PlaceboTests
 
     private static MatchedEffect Effect(int days, double rise, int[] eventDays, MatchDesign? design = null, int? also = null, int? treatedHour = null)
     {
-        double[] outcome = [.. Enumerable.Range(0, days * Day).Select(step => step % Day is Afternoon or Afternoon + 1 ? rise : 0)];
+        double[] outcome = [.. Enumerable.Range(0, days * Day).Select(step => step % Day is >= Afternoon and < Afternoon + 3 ? rise : 0)];
         List<int> starts = [.. eventDays.Select(day => (day * Day) + Afternoon)];
         starts.AddRange(also is int start ? [start] : []);
         bool[] treated = [.. Enumerable.Range(0, outcome.Length).Select(step => starts.Contains(step) || (step >= Day && step % Day == treatedHour))];
