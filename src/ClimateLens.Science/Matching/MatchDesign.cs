@@ -50,14 +50,14 @@ public sealed record MatchDesign
 
     internal void Check()
     {
-        Guard.AboveUpTo(StepHours, 0, LongestStepHours, "h");
-        Guard.Within(BeforeHours, StepHours, 24, "h");
-        Guard.Within(AfterHours, StepHours, 48, "h");
-        Guard.Within(WashoutHours, BeforeHours, 240, "h");
+        Guard.AboveUpTo(Guard.Finite(StepHours), 0, LongestStepHours, "h", nameof(StepHours));
+        Guard.Within(Guard.Finite(BeforeHours), StepHours, 24, "h", nameof(BeforeHours));
+        Guard.Within(Guard.Finite(AfterHours), StepHours, 48, "h", nameof(AfterHours));
+        Guard.Within(Guard.Finite(WashoutHours), BeforeHours, 240, "h", nameof(WashoutHours));
         Guard.Within(Neighbours, 1, 100, "(stretches)");
-        Guard.AboveUpTo(Calliper, 0, 100, "(standard deviations)");
-        Guard.Within(CandidateHours, StepHours, 24, "h");
-        Guard.Within(LeastKnown, 0, 1, "(share)");
+        Guard.AboveUpTo(Guard.Finite(Calliper), 0, 100, "(standard deviations)", nameof(Calliper));
+        Guard.Within(Guard.Finite(CandidateHours), StepHours, 24, "h", nameof(CandidateHours));
+        Guard.Within(Guard.Finite(LeastKnown), 0, 1, "(share)", nameof(LeastKnown));
         Guard.Within(Draws, 20, 1_000_000, "(draws)");
         Guard.Within(PlaceboSets, 0, 100_000, "(sets)");
     }
