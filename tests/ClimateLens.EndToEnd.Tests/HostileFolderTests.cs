@@ -44,8 +44,8 @@ public sealed class HostileFolderTests : IDisposable
     }
 
     [Theory]
-    [InlineData("0x1800000")] // 24 MiB
-    [InlineData("0x2800000")] // 40 MiB
+    [InlineData("1800000")] // 24 MiB
+    [InlineData("2800000")] // 40 MiB
     public void Run_WithLittleMemory_EndsWith71_AndTheNextRunWithMoreGoesThrough(string bytes)
     {
         using TemporaryFolder folder = new();
