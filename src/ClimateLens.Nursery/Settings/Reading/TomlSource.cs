@@ -6,7 +6,7 @@ namespace ClimateLens.Nursery.Settings.Reading;
 /// <summary>From the bytes of a nursery file to its text.</summary>
 internal static class TomlSource
 {
-    /// <summary>Largest nursery file that is read; hundreds of houses fit. [byte]</summary>
+    /// <summary>Largest nursery file that is read; some 400 houses fit. Every process of a cluster reads it, and a megabyte costs half a second. [byte]</summary>
     public const int MostBytes = 1024 * 1024;
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
@@ -17,7 +17,7 @@ internal static class TomlSource
         if (bytes.Length > MostBytes)
         {
             string size = (bytes.Length / 1048576.0).ToString("0.0", CultureInfo.InvariantCulture);
-            faults.Error(FaultCodes.Size, Place.Top, $"the file has {size} MB", "a nursery file of at most 1 MB", "give the nursery file here; the exports are named inside it.");
+            faults.Error(FaultCodes.Size, Place.Top, $"the file has {size} MB", "a nursery file of at most 1 MB", "give the nursery file here; the exports are named inside it. More houses than fit go into several nursery files, each with a store and a site of its own.");
             return null;
         }
 
