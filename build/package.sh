@@ -14,11 +14,11 @@ mkdir -p "$out"
 
 dotnet pack "$project" "${common[@]}" -p:PackAsTool=true -p:PublishReadyToRun=false -o "$out"
 dotnet publish "$project" "${common[@]}" --use-current-runtime --no-self-contained -o "$out/program"
-dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/alone"
+read -ra told < <("$out/program/climatelens" build-properties) # the others keep the same account of what made a page
+dotnet publish "$project" "${common[@]}" "${told[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/alone"
 programs=("$out/program/climatelens" "$out/alone/climatelens")
 # Machine code alone starts in a third of the time; it can be made where a C compiler is there to link it.
 if command -v gcc >/dev/null && [ "$rid" = linux-x64 ]; then
-  read -ra told < <("$out/program/climatelens" build-properties)
   dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:Native=true "${told[@]}" -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/native"
   rm -f "$out/native"/*.dbg
   programs+=("$out/native/climatelens")

@@ -8,7 +8,8 @@ namespace ClimateLens.Reports.Publishing;
 /// <summary>
 /// What makes reviews and pages, as fingerprints of every ClimateLens assembly at work and of the options. A deterministic build
 /// gives an assembly a new module id exactly when its code changes, so that after a change of code all it makes is made again, and no more.
-/// A program that is machine code as a whole has no modules; it is told at its build what an ordinary one of the same code would say.
+/// A program that is machine code as a whole has no modules, and one compiled together with its runtime has others: these are told at their build what an ordinary
+/// one of the same code would say.
 /// </summary>
 public static class Maker
 {
