@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# How much of each project its own tests run through: lines and branches, in per cent. Takes some minutes; docs/validation.md quotes it.
+# How much of each project its own tests run through: lines and branches, in per cent. Takes some minutes; docs/tests.md quotes it.
 # Usage: bash tests/coverage.sh [Science Nursery Logs Analysis Reports]
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
