@@ -1,17 +1,24 @@
 using System.CommandLine;
+using System.Reflection;
 using ClimateLens.Analysis.Reviews;
-using ClimateLens.Reports.Publishing;
+using ClimateLens.Logs;
+using ClimateLens.Nursery;
+using ClimateLens.Reports;
 
 namespace ClimateLens.Cli.Commands;
 
-/// <summary><c>build-properties</c>, hidden: what the build of this program as machine code must be told of it (build/package.sh).</summary>
+/// <summary><c>build-properties</c>, hidden: what other builds of this program must be told of its code (build/package.sh).</summary>
 internal static class BuildPropertiesCommand
 {
+    private static readonly (string Property, Assembly Code)[] Told =
+    [
+        ("StoreCode", typeof(ReadingStore).Assembly), ("ReviewCode", typeof(Review).Assembly), ("PageCode", typeof(SitePublisher).Assembly), ("ProgramCode", typeof(BuildPropertiesCommand).Assembly),
+    ];
+
     public static Command Create(TextWriter output)
     {
-        Command command = new("build-properties", "Write what a native build of this program must be told.") { Hidden = true };
-        command.SetAction(_ => output.WriteLine(
-            $"-p:ReviewMaker={Maker.CodeOf(typeof(Review).Assembly)} -p:PageMaker={Maker.CodeOf(typeof(Maker).Assembly)} -p:ProgramMaker={Maker.CodeOf(typeof(BuildPropertiesCommand).Assembly)}"));
+        Command command = new("build-properties", "Write what other builds of this program must be told of its code.") { Hidden = true };
+        command.SetAction(_ => output.WriteLine(string.Join(' ', Told.Select(t => $"-p:{t.Property}={CodeAccount.Of(t.Code)}"))));
         return command;
     }
 }

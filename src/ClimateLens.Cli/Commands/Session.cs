@@ -12,7 +12,6 @@ using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
 using ClimateLens.Reports;
 using ClimateLens.Reports.Notebooks;
-using ClimateLens.Reports.Publishing;
 using NodaTime;
 
 namespace ClimateLens.Cli.Commands;
@@ -61,7 +60,7 @@ internal sealed class Session : IDisposable
 
     /// <summary>Equal keys mean that a run would find nothing to do.</summary>
     public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        $"{Store.Version}\n{Nursery.ShortFileName}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{Maker.CodeOf(typeof(Session).Assembly)}")));
+        $"{Store.Version}\n{Nursery.ShortFileName}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{CodeAccount.Of(typeof(Session).Assembly)}")));
 
     /// <summary>Reads the nursery file and opens the store.</summary>
     public static Session Open(Request request, Messages messages) => Open(request, messages, ReadingStore.Open);

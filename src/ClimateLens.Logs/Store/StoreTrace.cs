@@ -16,7 +16,7 @@ namespace ClimateLens.Logs.Store;
 internal sealed class StoreTrace(NurserySettings nursery, LedgerIndex ledger)
 {
     private readonly string[] _maker =
-        [$"{typeof(StoreTrace).Module.ModuleVersionId} {typeof(HouseInput).Module.ModuleVersionId} {DateTimeZoneProviders.Tzdb.VersionId}", nursery.ContentHash, nursery.ShortFileName];
+        [$"{CodeAccount.Of(typeof(StoreTrace).Assembly)} {DateTimeZoneProviders.Tzdb.VersionId}", nursery.ContentHash, nursery.ShortFileName];
 
     /// <summary>The trace of a house period and of what is loaded before it.</summary>
     public InputTrace Of(HouseSettings house, Interval period, Duration runIn, Duration history)
