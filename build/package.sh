@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Makes what people install, in artifacts/: the .NET tool, the program with and without the runtime and as machine code alone, a Debian
-# package, and the list of what is in it (CycloneDX). Packs no program whose pages of the sample logs are not those of the others. The version is that of the git tag: v1.2.3 gives 1.2.3, eleven commits later 1.2.3-11-gabcdef0.
+# package, and the list of what is in it (CycloneDX). Packs no program whose pages of the sample logs are not those of the others. The
+# version is that of the git tag: v1.2.3 gives 1.2.3, eleven commits later 1.2.3-11-gabcdef0.
 # Usage: build/package.sh [RID]          (usual: linux-x64)
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
@@ -15,11 +16,13 @@ mkdir -p "$out"
 dotnet pack "$project" "${common[@]}" -p:PackAsTool=true -p:PublishReadyToRun=false -o "$out"
 dotnet publish "$project" "${common[@]}" --use-current-runtime --no-self-contained -o "$out/program"
 read -ra told < <("$out/program/climatelens" build-properties) # the others keep the same account of what made a page
-dotnet publish "$project" "${common[@]}" "${told[@]}" -r "$rid" --self-contained -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/alone"
+common+=("${told[@]}")
+bare=(-r "$rid" --self-contained -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false)
+dotnet publish "$project" "${common[@]}" "${bare[@]}" -p:PublishSingleFile=true -p:PublishReadyToRunComposite=true -o "$out/alone"
 programs=("$out/program/climatelens" "$out/alone/climatelens")
-# Machine code alone starts in a third of the time; it can be made where a C compiler is there to link it.
+# Machine code alone compiles nothing as it runs; it can be made where a C compiler is there to link it.
 if command -v gcc >/dev/null && [ "$rid" = linux-x64 ]; then
-  dotnet publish "$project" "${common[@]}" -r "$rid" --self-contained -p:Native=true "${told[@]}" -p:DebugType=none -p:PublishDocumentationFile=false -p:PublishReferencesDocumentationFiles=false -o "$out/native"
+  dotnet publish "$project" "${common[@]}" "${bare[@]}" -p:Native=true -o "$out/native"
   rm -f "$out/native"/*.dbg
   programs+=("$out/native/climatelens")
 else

@@ -1,6 +1,5 @@
+using System.Collections.Concurrent;
 using System.Reflection;
-using System.Security.Cryptography;
-using System.Text;
 
 namespace ClimateLens.Nursery;
 
@@ -12,11 +11,17 @@ namespace ClimateLens.Nursery;
 public static class CodeAccount
 {
     private const string Own = "ClimateLens.", Option = "ClimateLens.Code.";
+    private static readonly ConcurrentDictionary<Assembly, string> Known = [];
 
     /// <summary>Of an assembly and of those of ClimateLens below it, as lower-case hex.</summary>
     public static string Of(Assembly assembly)
     {
         ArgumentNullException.ThrowIfNull(assembly);
+        return Known.GetOrAdd(assembly, Reckoned);
+    }
+
+    private static string Reckoned(Assembly assembly)
+    {
         if (AppContext.GetData(Option + assembly.GetName().Name) is string told)
         {
             return told;
@@ -24,8 +29,7 @@ public static class CodeAccount
 
         SortedDictionary<string, Guid> modules = new(StringComparer.Ordinal);
         Collect(assembly, modules);
-        string text = string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}"));
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+        return Digest.OfText(string.Join('\n', modules.Select(m => $"{m.Key} {m.Value}")));
     }
 
     private static void Collect(Assembly assembly, SortedDictionary<string, Guid> modules)

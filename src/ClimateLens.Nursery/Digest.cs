@@ -13,6 +13,9 @@ public sealed class Digest : IDisposable
     private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private readonly ArrayBufferWriter<byte> _gathered = new(MostGathered);
 
+    /// <summary>The hash of one text in UTF-8, lower-case hex.</summary>
+    public static string OfText(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
     /// <summary>Takes the next piece.</summary>
     public void Add(ReadOnlySpan<byte> piece)
     {

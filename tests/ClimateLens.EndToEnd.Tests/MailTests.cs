@@ -146,9 +146,7 @@ public sealed class MailTests : IDisposable
     public void Run_WithAnAccount_UsesIt_AndNeverShowsThePassword(string password, int exitCode)
     {
         using MailServer server = new() { Account = ("grower", "right-password-42") };
-        Dictionary<string, string> settings = Settings(server.Address);
-        settings["CLIMATELENS_SMTP_USER"] = "grower";
-        settings["CLIMATELENS_SMTP_PASSWORD"] = password;
+        Dictionary<string, string> settings = Settings(server.Address, password);
         ProgramRun run = ClimateLensProgram.RunWith(settings, [.. Arguments, "--verbose", "--log", _nursery.PathOf("run.log")]);
         Assert.True(run.ExitCode == exitCode, run.ToString());
         Assert.Equal(exitCode == 0 ? 1 : 0, server.Taken.Count);
@@ -203,10 +201,8 @@ public sealed class MailTests : IDisposable
     /// <summary>A run with an account over TLS, that trusts an authority or only those of the system.</summary>
     private ProgramRun RunWithTls(MailServer server, string kind, Certificates? trusted)
     {
-        Dictionary<string, string> settings = Settings(server.Address);
+        Dictionary<string, string> settings = Settings(server.Address, "right-password-42");
         settings["CLIMATELENS_SMTP_TLS"] = kind;
-        settings["CLIMATELENS_SMTP_USER"] = "grower";
-        settings["CLIMATELENS_SMTP_PASSWORD"] = "right-password-42";
         if (trusted is not null)
         {
             _nursery.Write("authority.pem", trusted.AuthorityPem);
@@ -215,6 +211,12 @@ public sealed class MailTests : IDisposable
 
         return ClimateLensProgram.RunWith(settings, Arguments);
     }
+
+    private static Dictionary<string, string> Settings(string address, string password) => new(Settings(address))
+    {
+        ["CLIMATELENS_SMTP_USER"] = "grower",
+        ["CLIMATELENS_SMTP_PASSWORD"] = password,
+    };
 
     private static Dictionary<string, string> Settings(string address) => new()
     {

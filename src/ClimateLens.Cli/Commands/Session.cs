@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
-using System.Text;
 using ClimateLens.Analysis;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Cli.Output;
@@ -59,8 +57,8 @@ internal sealed class Session : IDisposable
     public bool AnythingLost => _messages.Told.Any(p => p.Severity != Severity.Note);
 
     /// <summary>Equal keys mean that a run would find nothing to do.</summary>
-    public string RunKey => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(
-        $"{Store.Version}\n{Nursery.ShortFileName}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{CodeAccount.Of(typeof(Session).Assembly)}")));
+    public string RunKey => Digest.OfText(
+        $"{Store.Version}\n{Nursery.ShortFileName}\n{Nursery.ContentHash}\n{Units}\n{_language.Code}\n{_formats}\n{CodeAccount.Of(typeof(Session).Assembly)}");
 
     /// <summary>Reads the nursery file and opens the store.</summary>
     public static Session Open(Request request, Messages messages) => Open(request, messages, ReadingStore.Open);

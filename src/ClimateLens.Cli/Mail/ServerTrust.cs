@@ -24,10 +24,14 @@ internal sealed class ServerTrust
         X509ChainStatusFlags status = chain?.ChainStatus.Aggregate(X509ChainStatusFlags.NoError, (all, s) => all | s.Status) ?? X509ChainStatusFlags.NoError;
         return certificate is null || errors.HasFlag(SslPolicyErrors.RemoteCertificateNotAvailable) ? "it shows none"
             : errors.HasFlag(SslPolicyErrors.RemoteCertificateNameMismatch) ? "it is for another name; CLIMATELENS_SMTP_SERVER must be a name that stands in it"
-            : status.HasFlag(X509ChainStatusFlags.NotTimeValid) ? $"it is valid from {Day(certificate.GetEffectiveDateString())} to {Day(certificate.GetExpirationDateString())} only; look at the system's clock too"
+            : status.HasFlag(X509ChainStatusFlags.NotTimeValid) ? $"it is valid {Days(certificate)} only; look at the system's clock too"
             : status.HasFlag(X509ChainStatusFlags.UntrustedRoot) || status.HasFlag(X509ChainStatusFlags.PartialChain) ? "no authority that this machine trusts gave it; give the machine the authority's certificate, as its system wants it"
             : $"{status}";
     }
 
-    private static string Day(string date) => DateTime.TryParse(date, out DateTime day) ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : date;
+    private static string Days(X509Certificate certificate)
+    {
+        using X509Certificate2 dated = new(certificate);
+        return FormattableString.Invariant($"from {dated.NotBefore:yyyy-MM-dd} to {dated.NotAfter:yyyy-MM-dd}");
+    }
 }

@@ -22,7 +22,8 @@ internal static class PartsCheck
             yield break;
         }
 
-        List<StoredFile> faulty = [.. parts.Where(p => !IsAsWritten(store, p))];
+        PartReader reader = new(store);
+        List<StoredFile> faulty = [.. parts.Where(p => !IsAsWritten(reader, p))];
         if (faulty.Count > 0)
         {
             faulty = [.. faulty.Intersect(now() is { } later ? Stored(later) : [])];
@@ -38,11 +39,11 @@ internal static class PartsCheck
 
     private static IEnumerable<StoredFile> Stored(Ledger ledger) => ledger.Sources.SelectMany(s => s.Parts).Select(p => p.Stored);
 
-    private static bool IsAsWritten(string store, StoredFile part)
+    private static bool IsAsWritten(PartReader reader, StoredFile part)
     {
         try
         {
-            return ContentHash.OfFile(Path.Combine(store, part.Path)) == part.Sha256;
+            return reader.IsAsWritten(part);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -16,6 +16,9 @@ internal sealed class PartReader(string folder)
         return file.Exists && file.Length == stored.Size;
     }
 
+    /// <summary>Whether a file is there and has the bytes that were written.</summary>
+    public bool IsAsWritten(StoredFile stored) => ContentHash.OfFile(Path.Combine(folder, stored.Path)) == stored.Sha256;
+
     /// <summary>The bytes of a small file of the store; null when it is missing or not what the ledger says.</summary>
     public byte[]? Whole(StoredFile stored)
     {
@@ -44,7 +47,7 @@ internal sealed class PartReader(string folder)
         string path = Path.Combine(folder, part.Stored.Path);
         try
         {
-            if (ContentHash.OfFile(path) != part.Stored.Sha256)
+            if (!IsAsWritten(part.Stored))
             {
                 throw new DamagedPartException(part.Stored.Path);
             }

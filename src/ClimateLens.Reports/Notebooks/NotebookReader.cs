@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
-using System.Text;
+using ClimateLens.Nursery;
 using ClimateLens.Nursery.Problems;
 using Markdig;
 using Markdig.Extensions.Yaml;
@@ -62,7 +61,7 @@ public static class NotebookReader
             return (null, [.. problems]);
         }
 
-        string hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+        string hash = Digest.OfText(text);
         return (new Notebook(name, file, title, kind.Value, parts) { Hash = hash }, [.. problems]);
     }
 

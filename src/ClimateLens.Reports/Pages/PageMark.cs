@@ -1,5 +1,4 @@
-using System.Security.Cryptography;
-using System.Text;
+using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Reports.Notebooks;
 
@@ -20,7 +19,7 @@ internal static class PageMark
         => $"{Of(inputHash, units)} {Fingerprint(notebook, all)}";
 
     private static string Fingerprint(Notebook notebook, IEnumerable<Notebook> all)
-        => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{notebook.Hash}\n{string.Join('\n', all.Select(n => $"{n.Name} {n.Title}"))}")))[..16];
+        => Digest.OfText($"{notebook.Hash}\n{string.Join('\n', all.Select(n => $"{n.Name} {n.Title}"))}")[..16];
 
     /// <summary>Whether the start of a page bears the mark.</summary>
     public static bool Bears(string startOfPage, string mark)

@@ -1,6 +1,4 @@
 using System.Reflection;
-using System.Security.Cryptography;
-using System.Text;
 using ClimateLens.Analysis.Reviews;
 using ClimateLens.Nursery;
 
@@ -19,7 +17,5 @@ internal static class Maker
     public static string OfSite(PageOptions options)
         => Hash(typeof(Maker).Assembly, $"{OfPages(options)}\n{string.Join('\n', options.Notebooks.Own.Values.Select(n => $"{n.Name} {n.Hash}"))}");
 
-    private static string Hash(Assembly assembly, string options) => Hash($"{CodeAccount.Of(assembly)}\n{options}");
-
-    private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    private static string Hash(Assembly assembly, string options) => Digest.OfText($"{CodeAccount.Of(assembly)}\n{options}");
 }

@@ -29,10 +29,7 @@ public class GrowthFitMinimumTests
     [MemberData(nameof(Crops))]
     public void Of_Widths_IsTheMinimum(string crop, int kind)
     {
-        GrowthPrior prior = Priors.Single(p => p.Crop == crop);
-        PlantWidth[] widths = Widths(prior, kind);
-        GrowthFit fit = GrowthFit.Of(prior, widths);
-        double[] theta = [Math.Log(fit.Growth.LargestCm), Math.Log(fit.Growth.RatePerDay), fit.Growth.HalfwayDay];
+        (GrowthPrior prior, PlantWidth[] widths, GrowthFit fit, double[] theta) = Fitted(crop, kind);
         double[] errors = [.. Enumerable.Range(0, 3).Select(j => Math.Sqrt(fit.Covariance[j, j]))];
         double least = Squares(prior, widths, theta);
         for (int j = 0; j < 3; j++)
@@ -48,10 +45,7 @@ public class GrowthFitMinimumTests
     [MemberData(nameof(Crops))]
     public void Covariance_IsTheInverseOfTheSlopes(string crop, int kind)
     {
-        GrowthPrior prior = Priors.Single(p => p.Crop == crop);
-        PlantWidth[] widths = Widths(prior, kind);
-        GrowthFit fit = GrowthFit.Of(prior, widths);
-        double[] theta = [Math.Log(fit.Growth.LargestCm), Math.Log(fit.Growth.RatePerDay), fit.Growth.HalfwayDay];
+        (GrowthPrior prior, PlantWidth[] widths, GrowthFit fit, double[] theta) = Fitted(crop, kind);
         Matrix<double> slopes = Matrix<double>.Build.Dense(widths.Length + 3, 3);
         for (int j = 0; j < 3; j++)
         {
@@ -78,6 +72,14 @@ public class GrowthFitMinimumTests
         Assert.Equal(Math.Sqrt(squares / widths.Length), fit.ResidualCm, 9);
         Assert.True(fit.ResidualCm > 0.1, $"{fit.ResidualCm}"); // the widths scatter, so there is something to tell
         Assert.Equal(widths.Length, fit.Widths);
+    }
+
+    private static (GrowthPrior Prior, PlantWidth[] Widths, GrowthFit Fit, double[] Theta) Fitted(string crop, int kind)
+    {
+        GrowthPrior prior = Priors.Single(p => p.Crop == crop);
+        PlantWidth[] widths = Widths(prior, kind);
+        GrowthFit fit = GrowthFit.Of(prior, widths);
+        return (prior, widths, fit, [Math.Log(fit.Growth.LargestCm), Math.Log(fit.Growth.RatePerDay), fit.Growth.HalfwayDay]);
     }
 
     /// <summary>The sum that the docstring states: widths in their errors, 3 % of the width added, and the prior as three observations more.</summary>
