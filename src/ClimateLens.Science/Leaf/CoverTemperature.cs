@@ -75,10 +75,10 @@ public static class CoverTemperature
         CoverLayers? before = null;
         for (int round = 0; round < MostRounds; round++)
         {
-            CoverLayers next = layers.Mean(Pass(w, glazing, screened, wind, layers)); // half steps settle the cube root of the convection
+            CoverLayers passed = Pass(w, glazing, screened, wind, layers), next = layers.Mean(passed); // half steps settle the cube root of the convection
             if (Math.Abs(next.InnerC - layers.InnerC) + Math.Abs(next.ScreenC - layers.ScreenC) < 1e-5)
             {
-                return next;
+                return next with { OuterC = passed.OuterC, HeatWm2 = passed.HeatWm2 }; // which follow from those two, and as means would lag behind them
             }
 
             // Every second step goes on to where the two before are heading; not for ever, lest a kink throw it back and forth.

@@ -17,7 +17,8 @@ public class CanopyAirFitTests
         CanopyAirOffset closed = fit.At(new(1, 0, double.PositiveInfinity), new(18), new(80));
         Assert.Equal(assumed.TemperatureK, closed.TemperatureK, 9);
         Assert.Equal(assumed.HumidityPct, closed.HumidityPct, 6); // at the air where points were turned into vapour pressure
-        Assert.True(closed.TemperatureErrorK > assumed.TemperatureErrorK && closed.HumidityErrorPct > assumed.HumidityErrorPct);
+        Assert.Equal(Math.Sqrt((0.4 * 0.4) + (assumed.TemperatureErrorK * assumed.TemperatureErrorK)), closed.TemperatureErrorK, 1e-9); // with a lasting difference of 0.4 K
+        Assert.True(closed.HumidityErrorPct > assumed.HumidityErrorPct);
         Assert.Equal(0, fit.At(new(0.5, 0, double.PositiveInfinity), new(18), new(80)).TemperatureK, 9); // an open canopy does not differ
         Assert.Equal(0, fit.Temperature.Count);
     }
@@ -27,7 +28,7 @@ public class CanopyAirFitTests
     {
         var random = new SeededRandom(21);
         int held = 0, heldVapour = 0;
-        double widest = 0;
+        double widest = 0, widestVapour = 0;
         const int trials = 200;
         for (int trial = 0; trial < trials; trial++)
         {
@@ -38,11 +39,73 @@ public class CanopyAirFitTests
             held += Math.Abs(at.TemperatureK - expected) <= 1.645 * at.TemperatureErrorK ? 1 : 0;
             heldVapour += Math.Abs(Vapour(at) - (0.1 * expected)) <= 1.645 * VapourError(fit) ? 1 : 0;
             widest = Math.Max(widest, at.TemperatureErrorK);
+            widestVapour = Math.Max(widestVapour, VapourError(fit));
         }
 
         Assert.InRange(held / (double)trials, 0.8, 1); // 0.9 of the normal distribution
         Assert.InRange(heldVapour / (double)trials, 0.8, 1);
         Assert.True(widest < 0.25, $"{widest}"); // a week of readings says more than the assumption's 0.5 K
+        Assert.True(widestVapour < 0.025, $"{widestVapour}"); // and than its 0.05 kPa and more
+    }
+
+    /// <summary>What is stated of the assumption, turned into vapour pressure and back by differences of its own: 18 °C and 80 %, closed canopy, never watered, no sun.</summary>
+    [Theory]
+    [InlineData(-0.5, 0.5, 3, 4)]
+    [InlineData(-2, 1, 10, 8)]
+    [InlineData(1, 0.2, -5, 2)]
+    public void At_TheAssumption_HasTheErrorOfItsParts(double kelvin, double kelvinError, double pct, double pctError)
+    {
+        CanopyAirFit fit = CanopyAirFit.Of(new InCanopyAir(kelvin, kelvinError, pct, pctError), new([], [], [], [], [], [], []));
+        const double step = 1e-4;
+        double slope = (Es(18 + step) - Es(18 - step)) / (2 * step); // of the saturation curve
+        double closedKPa = double.Hypot(slope * 0.8 * kelvinError, Es(18) * pctError / 100);
+        double vapourError = double.Hypot(0.05, closedKPa), temperatureError = double.Hypot(0.4, kelvinError);
+        double vapour = Es(18 + kelvin) * (80 + pct) / 100;
+        double byTemperature = 100 * vapour * ((1 / Es(18 + kelvin + step)) - (1 / Es(18 + kelvin - step))) / (2 * step) * temperatureError;
+        CanopyAirOffset at = fit.At(new(1, 0, double.PositiveInfinity), new(18), new(80));
+        Assert.Equal(temperatureError, at.TemperatureErrorK, 1e-6);
+        Assert.Equal(double.Hypot(100 / Es(18 + kelvin) * vapourError, byTemperature), at.HumidityErrorPct, 1e-3);
+    }
+
+    /// <summary>Sun counts by its share of 500 W/m² and the closure, water by its share left after four hours: what the assumption is not sure of.</summary>
+    [Theory]
+    [InlineData(1, 500, double.PositiveInfinity, 2, 0)]
+    [InlineData(1, 250, double.PositiveInfinity, 1, 0)]
+    [InlineData(0.8, 500, double.PositiveInfinity, 1, 0)]
+    [InlineData(0.5, 1500, 0, 0, 1)]
+    [InlineData(0.5, 0, 4, 0, 0.36788)]
+    public void At_TheAssumption_IsLessSureInSunAndAfterWater(double cover, double sun, double hours, double bySun, double byWater)
+    {
+        CanopyAirFit fit = CanopyAirFit.Of(new InCanopyAir(0, 0, 0, 0), new([], [], [], [], [], [], []));
+        Assert.Equal(Math.Sqrt((0.4 * 0.4) + (bySun * bySun) + (byWater * byWater)), fit.At(new(cover, sun, hours), new(18), new(80)).TemperatureErrorK, 1e-4);
+    }
+
+    [Theory]
+    [InlineData(-0.1, 0, 1)]
+    [InlineData(1.1, 0, 1)]
+    [InlineData(0.5, -1, 1)]
+    [InlineData(0.5, 1501, 1)]
+    [InlineData(0.5, 0, -1)]
+    public void At_ImpossibleDrivers_AreRefusedAndLeftOutOfTheFit(double cover, double sun, double hours)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => CanopyAirFit.Of(InCanopyAir.Default, new([], [], [], [], [], [], [])).At(new(cover, sun, hours), new(18), new(80)));
+        Assert.Equal(0, CanopyAirFit.Of(InCanopyAir.Default, new([18], [80], [17], [85], [cover], [sun], [hours])).Temperature.Count);
+    }
+
+    [Theory]
+    [InlineData(1, 1500, 0)]
+    [InlineData(0, 0, double.PositiveInfinity)]
+    public void Of_DriversAtTheEndsOfTheirRange_AreUsed(double cover, double sun, double hours)
+        => Assert.Equal(1, CanopyAirFit.Of(InCanopyAir.Default, new([60], [100], [-30], [0], [cover], [sun], [hours])).Temperature.Count);
+
+    [Fact]
+    public void Of_ColumnsOfOtherLengths_AreRefusedEach()
+    {
+        for (int shorter = 1; shorter < 7; shorter++)
+        {
+            double[][] c = [.. Enumerable.Range(0, 7).Select(i => new double[i == shorter ? 2 : 3])];
+            Assert.Throws<ArgumentException>(() => CanopyAirFit.Of(InCanopyAir.Default, new(c[0], c[1], c[2], c[3], c[4], c[5], c[6])));
+        }
     }
 
     [Fact]

@@ -92,6 +92,25 @@ public class CoverTemperatureTests
                 && SkyTemperature.FromDewPoint(new(air), new(air - (share * depression)), cloud).Value >= cloudier - 1e-9;
         });
 
+    /// <summary>The formula of the docstring worked out once by a separate program; at a dew point of 0 °C the emissivity is the 0.711 of [BERDAHL84] itself.</summary>
+    [Theory]
+    [InlineData(20, 10, 0, 1.8402)]
+    [InlineData(10, -10, 0, -17.7151)]
+    [InlineData(0, -30, 0, -31.8807)]
+    [InlineData(20, 10, 0.5, 9.8957)]
+    [InlineData(30, 25, 1, 28.7386)]
+    public void SkyTemperature_ByDewPointAndCloud_IsTheFormula(double air, double dewPoint, double cloud, double expected)
+        => Assert.Equal(expected, SkyTemperature.FromDewPoint(new(air), new(dewPoint), cloud).Value, 1e-4);
+
+    [Fact]
+    public void SkyTemperature_ImpossibleOrNotKnown_IsRefusedOrNotKnown()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => SkyTemperature.FromDewPoint(new(10), new(10.1), 0)); // no dew point over the air
+        Assert.Throws<ArgumentOutOfRangeException>(() => SkyTemperature.FromDewPoint(new(double.NaN), new(61), 0));
+        Assert.True(double.IsNaN(SkyTemperature.FromDewPoint(new(double.NaN), new(10), 0).Value));
+        Assert.Equal(-10.1450, SkyTemperature.FromAirTemperature(new(10)).Value, 1e-4); // 0.0552·283.15^1.5 K
+    }
+
     /// <summary>Two formulas of other people agree on a clear sky within the error stated.</summary>
     [Theory]
     [InlineData(0, -5)]

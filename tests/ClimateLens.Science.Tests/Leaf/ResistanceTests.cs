@@ -60,6 +60,30 @@ public class ResistanceTests
     public void Surface_InTheDark_IsTheLeafsOwn() =>
         Assert.Equal(3000, SurfaceResistance.OfDryLeaf(LeafTraits.PotPlant, new(0), new(18), new(0.4)).Value, 9);
 
+    /// <summary>The formula of the docstring worked out once by a separate program: light opens, cold, heat and dry air close.</summary>
+    [Theory]
+    [InlineData(50, 20, 1.0, 626.0515)]
+    [InlineData(50, 20, 0.5, 280.7561)]
+    [InlineData(200, 30, 2.0, 716.9851)] // the air's deficit closes no further than 5.8 times
+    [InlineData(1, 24.5, 0.0, 426.3772)]
+    public void Surface_ByLightTemperatureAndDeficit_IsTheFormula(double light, double airC, double deficit, double expected)
+        => Assert.Equal(expected, SurfaceResistance.OfDryLeaf(LeafTraits.PotPlant, new(light), new(airC), new(deficit)).Value, 1e-4);
+
+    [Fact]
+    public void Surface_WhereSomethingIsNotKnown_IsNotKnown()
+    {
+        Assert.True(double.IsNaN(SurfaceResistance.OfDryLeaf(LeafTraits.PotPlant, new(0), new(double.NaN), new(1)).Value));
+        Assert.True(double.IsNaN(SurfaceResistance.OfDryLeaf(LeafTraits.PotPlant, new(0), new(20), new(double.NaN)).Value));
+        Assert.True(double.IsNaN(SurfaceResistance.OfDryLeaf(LeafTraits.PotPlant, new(double.NaN), new(20), new(1)).Value));
+    }
+
+    /// <summary>The coefficients of the night, likewise: 652.963 s/m in the dark at 24.5 °C, times 1 + 1.1e-11·4800², times 1 + 5.2·0.5² or at most 5.8.</summary>
+    [Theory]
+    [InlineData(5000, 0.5, 1502.1954)]
+    [InlineData(400, 3.0, 3787.1869)]
+    public void Internal_InTheDark_HasTheCoefficientsOfTheNight(double ppm, double deficit, double expected)
+        => Assert.Equal(expected, StanghelliniResistance.Internal(new(0), new(24.5), ppm, new(deficit)).Value, 1e-3);
+
     /// <summary>Penman's form with the leaf's own net radiation against the full balance of a wet leaf: the error that the form states.</summary>
     [Fact]
     public void Drying_WithTheLeafsNetRadiation_IsThatOfTheBalance() => Gen.Select(
