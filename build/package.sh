@@ -38,7 +38,7 @@ else
   exit 1
 fi
 
-# What lies beside the program wherever it is installed: manual, completions, licences, schedules, cluster files.
+# What lies beside the program wherever it is installed: manual, completions, documents, licences, schedules, cluster files.
 share() {
   local to=$1
   mkdir -p "$to/man/man1" "$to/bash-completion/completions" "$to/zsh/site-functions" "$to/fish/vendor_completions.d" "$to/powershell" "$to/doc/climatelens"
@@ -47,7 +47,7 @@ share() {
   "$out/alone/climatelens" help-files zsh >"$to/zsh/site-functions/_climatelens"
   "$out/alone/climatelens" help-files fish >"$to/fish/vendor_completions.d/climatelens.fish"
   "$out/alone/climatelens" help-files powershell >"$to/powershell/climatelens.ps1"
-  cp LICENSE docs/licences.md "$out/climatelens.cdx.json" "$to/doc/climatelens/"
+  cp LICENSE docs/*.md "$out/climatelens.cdx.json" "$to/doc/climatelens/"
   cp -r docs/schedules docs/cluster "$to/doc/climatelens/"
 }
 

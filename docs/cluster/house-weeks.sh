@@ -6,6 +6,10 @@ set -u
 nursery=$1 todo=$2 first=$3 count=$4
 climatelens=${CLIMATELENS:-climatelens}
 ended=0
+if [ ! -f "$todo" ] || [ ! -r "$todo" ]; then # a volume that is not there must not look like work that is done
+  printf 'The work list %s cannot be read.\n' "$todo" >&2
+  exit 66
+fi
 while IFS= read -r options; do
   [ -n "$options" ] || continue
   for try in 1 2 3 4 5 6; do

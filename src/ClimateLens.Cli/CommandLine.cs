@@ -33,7 +33,7 @@ internal static class CommandLine
             output.Flush();
             return code;
         }
-        catch (IOException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             // Nobody can read what was to be said (a full disk behind stdout, a closed pipe); the work itself is done.
             return ExitCode.CannotRead;

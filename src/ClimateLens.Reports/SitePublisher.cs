@@ -307,7 +307,7 @@ public sealed class SitePublisher
 
     private bool Stands(string place, ReadOnlyMemory<byte> content) => _site.Read(place) is { } present && present.AsSpan().SequenceEqual(content.Span);
 
-    /// <summary>What the page told before late data changed it; a change of the program is none.</summary>
+    /// <summary>What the page told before its data or settings changed; a change of the program is none.</summary>
     private double? Was(SiteEntry? old, HouseWeekSummary summary)
         => old is null || old.Maker != _maker ? null
             : old.Summary.InputHash == summary.InputHash || old.Summary.RiskHours == summary.RiskHours ? old.Was
@@ -344,6 +344,11 @@ public sealed class SitePublisher
         ArgumentNullException.ThrowIfNull(options);
         return new SiteFolder(siteFolder);
     }
+
+    /// <summary>Place of a page in the site.</summary>
+    /// <param name="houseId">House id.</param>
+    /// <param name="periodName">Folder name of the period.</param>
+    public static string PlaceOf(string houseId, string periodName) => $"{FolderOf(houseId, periodName)}/index.html";
 
     /// <summary>Folder of a page in the site.</summary>
     internal static string FolderOf(string houseId, string period)

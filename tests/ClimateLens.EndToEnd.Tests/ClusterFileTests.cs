@@ -35,6 +35,10 @@ public sealed class ClusterFileTests : IDisposable
         Assert.Equal(66, HouseWeeks(2, 5)); // there are no readings of that week: the line is told, with the program's own code
     }
 
+    /// <summary>A volume that is not there must not look like work that is done.</summary>
+    [Fact]
+    public void HouseWeeks_WithoutItsWorkList_FailsAsWithoutData() => Assert.Equal(66, HouseWeeks(1, 1));
+
     public void Dispose() => _nursery.Dispose();
 
     private int HouseWeeks(int first, int count)

@@ -34,6 +34,18 @@ public sealed class CommandLineTests
     [InlineData("review", "nursery.toml", "--house", "1", "--week", "2025-W54")]
     [InlineData("review", "nursery.toml", "--house", "1", "--week", "2025-W42", "--from", "2025-10-13")]
     [InlineData("review", "nursery.toml", "--house", "1", "--from", "2025-10-20", "--to", "2025-10-13")]
+    [InlineData("run", "nursery.toml", "--jobs", "x")]
+    [InlineData("run", "nursery.toml", "--jobs", "99999999999")]
+    [InlineData("run", "nursery.toml", "--jobs", "0")]
+    [InlineData("run", "nursery.toml", "--jobs")]
+    [InlineData("doctor", "nursery.toml", "--stale", "3.5")]
+    [InlineData("doctor", "nursery.toml", "--stale", "")]
+    [InlineData("set-aside", "nursery.toml", "--limit", "x")]
+    [InlineData("compare", "nursery.toml", "--houses", "1,2", "--around", "2025-10-15", "--days", "x")]
+    [InlineData("compare", "nursery.toml", "--houses")]
+    [InlineData("sheet", "--pairs", "x")]
+    [InlineData("drench", "--pots", "x", "--volume", "1 L")]
+    [InlineData("drench", "--pots", "10", "--volume", "1 L", "--overage", "1,5")]
     [InlineData]
     public void WrongCommandLine_Answers64_OnStderr(params string[] args)
     {
@@ -41,6 +53,23 @@ public sealed class CommandLineTests
         Assert.True(run.ExitCode == 64, run.ToString());
         Assert.Empty(run.Output);
         Assert.NotEmpty(run.Error);
+        Assert.DoesNotContain("System.", run.Error, StringComparison.Ordinal); // no type names, no stack
+    }
+
+    /// <summary>A scheduler may close the standard output: the pages are made all the same.</summary>
+    [Fact]
+    public void OutputThatIsClosed_LosesWhatIsSaid_NotTheWork()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return; // no such thing there
+        }
+
+        using SmallNursery nursery = new();
+        ProgramRun run = ClimateLensProgram.RunClosed("1", "run", nursery.NurseryFile);
+        Assert.True(run.ExitCode == 0, run.ToString());
+        Assert.True(File.Exists(nursery.PathOf("site/index.html")));
+        Assert.Equal(0, ClimateLensProgram.RunClosed("2", "run", nursery.NurseryFile).ExitCode);
     }
 
     [Fact]

@@ -43,6 +43,7 @@ public sealed class MailTests : IDisposable
         ProgramRun run = Run(server);
         Assert.Equal(1, run.ExitCode);
         Assert.Contains("the disk is full", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("may have all the same", run.Error, StringComparison.Ordinal); // it said no
         Assert.True(File.Exists(_nursery.PathOf("site/house-1/2025-W42/index.html")));
         Assert.True(File.Exists(_nursery.PathOf("site/index.html")));
         server.Refuses = null;
@@ -68,6 +69,41 @@ public sealed class MailTests : IDisposable
         Assert.Equal(1, none.ExitCode);
         Assert.Contains("no address was taken", none.Error, StringComparison.Ordinal);
         Assert.Single(server.Taken);
+        Assert.True(File.Exists(_nursery.PathOf("site/.mail.json")));
+    }
+
+    /// <summary>Wherever a run is cut off, before its page, after it or within the letter: the next one sends what is owed.</summary>
+    [Theory]
+    [InlineData(".mail.json")]
+    [InlineData("house-1/2025-W42/index.html")]
+    [InlineData("house-1/2025-W42/.entry.json")]
+    public void Run_KilledBeforeItSends_LeavesTheLetterToTheNext(string seen)
+    {
+        using MailServer server = new();
+        using (System.Diagnostics.Process run = ClimateLensProgram.StartWith(Settings(server.Address), Arguments))
+        {
+            while (!run.HasExited && !File.Exists(_nursery.PathOf($"site/{seen}")))
+            {
+            }
+
+            run.Kill();
+            run.WaitForExit();
+        }
+
+        ProgramRun next = Run(server);
+        Assert.True(next.ExitCode == 0, next.ToString());
+        Assert.NotEmpty(server.Taken);
+        Assert.False(File.Exists(_nursery.PathOf("site/.mail.json")));
+    }
+
+    /// <summary>The server has the letter, and then is gone without a word.</summary>
+    [Fact]
+    public void Run_NoAnswerToAWholeLetter_SaysThatTheServerMayHaveIt()
+    {
+        using MailServer server = new() { HangsUpAfterTheLetter = true };
+        ProgramRun run = Run(server);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("which the server may have all the same", run.Error, StringComparison.Ordinal);
         Assert.True(File.Exists(_nursery.PathOf("site/.mail.json")));
     }
 

@@ -31,6 +31,24 @@ public sealed class RunLogTests
         Assert.Equal(78, JsonDocument.Parse(File.ReadLines(nursery.PathOf("run.log")).Last()).RootElement.GetProperty("exitCode").GetInt32());
     }
 
+    /// <summary>What was done before a run stopped is in no later log: the file is imported, its rows are set aside, and half of the pages stand.</summary>
+    [Fact]
+    public void Log_RunThatStopsMidway_TellsWhatItDid_AndTheDoctorRepeatsIt()
+    {
+        using SmallNursery nursery = new(export: SmallNursery.Week(new DateTime(2029, 10, 1), 14) + "nonsense,1,2\n");
+        nursery.Write("site/house-1/2029-W41", "a file where a folder should be");
+        Assert.Equal(73, ClimateLensProgram.Run("run", nursery.NurseryFile, "--jobs", "1", "--log", nursery.PathOf("run.log")).ExitCode);
+        JsonElement[] lines = [.. File.ReadAllLines(nursery.PathOf("run.log")).Select(l => JsonDocument.Parse(l).RootElement)];
+        Assert.Equal((1, 0, 1, 1), (lines[^1].GetProperty("made").GetInt32(), lines[^1].GetProperty("unchanged").GetInt32(), lines[^1].GetProperty("filesRead").GetInt32(), lines[^1].GetProperty("rowsSetAside").GetInt32()));
+        Assert.Equal("2029-W40", Assert.Single(lines, l => l.GetProperty("event").GetString() == "houseWeek").GetProperty("period").GetString());
+        ProgramRun doctor = ClimateLensProgram.Run("doctor", nursery.NurseryFile, "--now", "2029-10-15T06:00:00Z");
+        Assert.Contains("LOOK  The last run ended with 73.", doctor.Output, StringComparison.Ordinal);
+
+        File.Delete(nursery.PathOf("site/house-1/2029-W41"));
+        Assert.Equal(0, ClimateLensProgram.Run("run", nursery.NurseryFile).ExitCode);
+        Assert.Equal(0, ClimateLensProgram.Run("doctor", nursery.NurseryFile, "--now", "2029-10-15T06:00:00Z").ExitCode);
+    }
+
     [Fact]
     public void Log_ThatCannotBeWritten_StopsBeforeTheWork()
     {

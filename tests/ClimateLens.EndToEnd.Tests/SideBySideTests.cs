@@ -37,6 +37,26 @@ public sealed class SideBySideTests : IDisposable
     }
 
     [Fact]
+    public void Finish_StartedTwice_LeavesTheIndexAlone_AndPlanTellsItsListAlsoWhereItIsQuiet()
+    {
+        Assert.Equal(0, ClimateLensProgram.Run("run", _nursery.NurseryFile).ExitCode);
+        File.AppendAllText(_nursery.PathOf("exports/house.csv"), SmallNursery.Week(new DateTime(2025, 10, 13), 7)["Time,Air,RH\n".Length..]);
+        ProgramRun plan = ClimateLensProgram.Run("plan", _nursery.NurseryFile, "--quiet");
+        string[] lines = plan.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Contains("--house 1 --week 2025-W42", lines);
+        foreach (string line in lines)
+        {
+            Assert.Equal(0, ClimateLensProgram.Run(["run", _nursery.NurseryFile, .. line.Split(' ')]).ExitCode);
+        }
+
+        ClimateLensProgram.Run("finish", _nursery.NurseryFile);
+        string index = File.ReadAllText(_nursery.PathOf("site/index.html"));
+        Assert.Contains("Since the run before", index, StringComparison.Ordinal);
+        ClimateLensProgram.Run("finish", _nursery.NurseryFile);
+        Assert.Equal(index, File.ReadAllText(_nursery.PathOf("site/index.html")));
+    }
+
+    [Fact]
     public void OneHouseWeek_StartedTwice_LeavesThePageAlone()
     {
         Import();

@@ -6,7 +6,7 @@ using ClimateLens.TestKit;
 
 namespace ClimateLens.Reports.Tests;
 
-/// <summary>What others may build on beside the pages: feed, latest.json, and what a page told before late data.</summary>
+/// <summary>What others may build on beside the pages: feed, latest.json, and what a page told before its data or settings changed.</summary>
 public sealed class FeedTests : IDisposable
 {
     private static readonly XNamespace Atom = "http://www.w3.org/2005/Atom";
@@ -49,11 +49,11 @@ public sealed class FeedTests : IDisposable
         Review after = before with { RiskHours = new Estimate(77, 50, 90), Provenance = before.Provenance with { InputHash = new string('a', 64) } };
         Complete(after);
         string index = File.ReadAllText(Path.Combine(_folder.Path, "index.html"));
-        Assert.Contains($"was {before.RiskHours!.Value:0} before late data", index, StringComparison.Ordinal);
+        Assert.Contains($"was {before.RiskHours!.Value:0} before its data or settings changed", index, StringComparison.Ordinal);
         Assert.Contains("Since the run before", index, StringComparison.Ordinal);
         Complete(after);
         string again = File.ReadAllText(Path.Combine(_folder.Path, "index.html"));
-        Assert.Contains($"was {before.RiskHours!.Value:0} before late data", again, StringComparison.Ordinal);
+        Assert.Contains($"was {before.RiskHours!.Value:0} before its data or settings changed", again, StringComparison.Ordinal);
         Assert.DoesNotContain("Since the run before", again, StringComparison.Ordinal); // the run before was that one, and nothing changed
         Complete(after);
         Assert.Equal(again, File.ReadAllText(Path.Combine(_folder.Path, "index.html")));

@@ -26,7 +26,7 @@ internal sealed class CommonOptions
 
     private readonly Option<bool> _json = new("--json") { Description = "Write the result as JSON to stdout, and nothing else there." };
 
-    private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "Write only errors." };
+    private readonly Option<bool> _quiet = new("--quiet", "-q") { Description = "Write only errors, and warnings after which a page or a letter is missing." };
 
     private readonly Option<bool> _verbose = new("--verbose", "-v") { Description = "Write every problem and note, and what was done." };
 

@@ -27,7 +27,8 @@ internal static class CompareCommand
         Option<string?> with = new("--with") { Description = "Nursery file of the second house (default: the same one).", HelpName = "NURSERY" };
         Option<string?> against = new("--against") { Description = "The other week: the second side has it.", HelpName = "2025-W40" };
         Option<string?> around = new("--around") { Description = "A day on which something was changed: the days before it against those from it on.", HelpName = "2025-10-15" };
-        Option<int> days = new("--days") { Description = "Days on either side of --around (default: 7).", HelpName = "N", DefaultValueFactory = _ => 7 };
+        Option<int> days = NumberOption.Whole("--days", 7, 1, MostDays, $"--days is a number from 1 to {MostDays}, together with --around.");
+        (days.Description, days.HelpName) = ("Days on either side of --around (default: 7).", "N");
         PeriodOptions period = new(command, around);
         command.Options.Add(houses);
         command.Options.Add(with);
@@ -36,7 +37,7 @@ internal static class CompareCommand
         command.Options.Add(days);
         command.Validators.Add(result =>
         {
-            int named = result.GetResult(houses) is { } given && !given.Errors.Any() ? Ids(result.GetValue(houses)).Length : 2;
+            int named = CommonOptions.Given(result, houses!, out string? ids) ? Ids(ids).Length : 2;
             if (named is 0 or > 2 || (named == 1 && !CommonOptions.Given(result, against, out _) && !CommonOptions.Given(result, around, out _)))
             {
                 result.AddError("--houses takes two ids such as 1,2, or one together with --against or --around.");
@@ -52,9 +53,9 @@ internal static class CompareCommand
                 result.AddError(dayFault);
             }
 
-            if (result.GetResult(days) is { Implicit: false } asked && !asked.Errors.Any() && (result.GetValue(days) is < 1 or > MostDays || result.GetResult(around) is null))
+            if (result.GetResult(days) is { Implicit: false } && result.GetResult(around) is null)
             {
-                result.AddError($"--days is a number from 1 to {MostDays}, together with --around.");
+                result.AddError("--days goes together with --around.");
             }
 
             if (result.GetResult(around) is not null && result.GetResult(against) is not null)

@@ -20,17 +20,13 @@ internal static class DoctorCommand
             Example: climatelens doctor sample-logs/nursery.toml --stale 8
             """);
         CommonOptions common = new(command);
-        Option<int> stale = new("--stale") { Description = "Days without a reading after which a house counts as silent; 8 or more where exports come weekly.", HelpName = "DAYS", DefaultValueFactory = _ => Checkup.UsualStaleDays };
+        Option<int> stale = NumberOption.Whole("--stale", Checkup.UsualStaleDays, 1, int.MaxValue, "--stale is a number of days, 1 or more.");
+        (stale.Description, stale.HelpName) = ("Days without a reading after which a house counts as silent; 8 or more where exports come weekly.", "DAYS");
         Option<string?> now = new("--now") { Description = "Time to take for the clock's, in UTC.", HelpName = "2025-10-27T06:00:00Z", Hidden = true };
         command.Options.Add(stale);
         command.Options.Add(now);
         command.Validators.Add(result =>
         {
-            if (result.GetResult(stale) is { } given && !given.Errors.Any() && result.GetValue(stale) < 1)
-            {
-                result.AddError("--stale is a number of days, 1 or more.");
-            }
-
             if (CommonOptions.Given(result, now, out string? time) && !InstantPattern.General.Parse(time!).Success)
             {
                 result.AddError($"--now \"{time}\" is not a time such as 2025-10-27T06:00:00Z.");
@@ -49,7 +45,7 @@ internal static class DoctorCommand
     {
         NurserySettings nursery = NurseryFileReader.Read(request.NurseryPath);
         string site = Session.SiteFolderOf(request, nursery);
-        ImmutableArray<CheckupLine> lines = [.. Checkup.Of(nursery, Session.FolderOf(request.NurseryPath), site, machine, staleDays), .. PagesCheck.Of(request, site, staleDays)];
+        ImmutableArray<CheckupLine> lines = [.. Checkup.Of(nursery, Session.FolderOf(request.NurseryPath), site, machine, staleDays), .. PagesCheck.Of(request, site, staleDays), .. LastRun.Of(nursery, Session.FolderOf(request.NurseryPath))];
         int faults = lines.Count(l => !l.IsFine);
         return new CommandResult(faults == 0 ? ExitCode.Done : ExitCode.DoneWithLoss, [], [], [], null)
         {

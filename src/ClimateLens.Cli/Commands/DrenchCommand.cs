@@ -17,10 +17,12 @@ internal static class DrenchCommand
 
             Example: climatelens drench --pots 2500 --volume "120 mL" --concentration "50 mg/L" --overage 5 --flow "2 L/h"
             """);
-        Option<int> pots = new("--pots") { Description = "Number of pots.", HelpName = "N", Required = true };
+        Option<int> pots = NumberOption.Whole("--pots", null, 1, 10_000_000, "--pots needs a number from 1 to 10,000,000.");
+        (pots.Description, pots.HelpName, pots.Required) = ("Number of pots.", "N", true);
         Option<string> volume = new("--volume") { Description = "Solution a pot, such as \"120 mL\" or \"4 fl oz\".", HelpName = "AMOUNT", Required = true };
         Option<string?> concentration = new("--concentration") { Description = "Active ingredient in the solution, such as \"50 mg/L\" or \"50 ppm\".", HelpName = "AMOUNT" };
-        Option<double> overage = new("--overage") { Description = "What is mixed beyond the need, in % (default: 0).", HelpName = "PERCENT" };
+        Option<double> overage = NumberOption.Decimal("--overage", null, 0, 100, "--overage needs a number from 0 to 100.");
+        (overage.Description, overage.HelpName) = ("What is mixed beyond the need, in % (default: 0).", "PERCENT");
         Option<string?> flow = new("--flow") { Description = "Flow of an emitter, such as \"2 L/h\" or \"0.5 gph\".", HelpName = "AMOUNT" };
         Option<string?> cups = new("--cups") { Description = "What catch cups or metered emitters gave in one time, all in one unit, such as 47,42,45,24.", HelpName = "LIST" };
         Option<string> quarter = new("--quarter") { Description = "How many cups the lowest quarter is (default: rounded).", DefaultValueFactory = _ => "rounded" };
@@ -30,8 +32,6 @@ internal static class DrenchCommand
             command.Options.Add(option);
         }
 
-        Check(pots, n => n is > 0 and <= 10_000_000, "--pots needs a number from 1 to 10,000,000.");
-        Check(overage, n => n is >= 0 and <= 100, "--overage needs a number from 0 to 100.");
         Check(volume, t => MeasureText.TryVolume(t, out _), "--volume needs an amount with a unit of volume, such as \"120 mL\" or \"4 fl oz\".");
         Check(concentration, t => t is null || MeasureText.TryConcentration(t, out _), "--concentration needs an amount in mg/L, g/L or ppm, such as \"50 mg/L\".");
         Check(flow, t => t is null || MeasureText.TryFlow(t, out _), "--flow needs an amount with a unit of flow, such as \"2 L/h\", \"33 mL/min\" or \"0.5 gph\".");

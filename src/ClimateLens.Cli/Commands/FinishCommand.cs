@@ -26,7 +26,11 @@ internal static class FinishCommand
 
         ImmutableArray<PlannedWeek> left = WorkLeft.All(session);
         session.Report(Unfinished.Of(session, messages));
-        session.Site.Complete(left.IsEmpty ? session.RunKey : "");
+        if (!left.IsEmpty || session.Site.RunKey != session.RunKey)
+        {
+            session.Site.Complete(left.IsEmpty ? session.RunKey : ""); // a finish that a scheduler starts twice leaves the index as it is
+        }
+
         return new CommandResult(left.IsEmpty && !session.AnythingLost ? ExitCode.Done : ExitCode.DoneWithLoss, session.Problems, [], lines, session.SiteIndex)
         {
             Plan = left,

@@ -19,6 +19,7 @@ internal static class Guard
     {
         Messages messages = new(error, request);
         CommandResult result = log is null ? Attempt(request, messages, work) : Logged(request, messages, work, log);
+        messages.AtEnd(result);
         if (write is not null)
         {
             write(result);
@@ -77,12 +78,12 @@ internal static class Guard
         {
             const string Said = "There is not enough memory for this run. Give it more, or use --jobs 1; what was published stands, and the next run goes on from there.";
             messages.Error(Said);
-            return CommandResult.Failed(ExitCode.NoMemory, [.. messages.Told, new Problem("run.memory", Severity.Error, null, null, null, Said, "", "")]);
+            return messages.SoFar(CommandResult.Failed(ExitCode.NoMemory, [.. messages.Told, new Problem("run.memory", Severity.Error, null, null, null, Said, "", "")]));
         }
         catch (Exception fault) when (CodeOf(fault) is { } code)
         {
             messages.Error(fault.Message);
-            return CommandResult.Failed(code, [.. messages.Told, new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", "")]);
+            return messages.SoFar(CommandResult.Failed(code, [.. messages.Told, new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", "")]));
         }
 #pragma warning disable CA1031 // The last resort of a program that nobody watches: say that it is a bug, and where.
         catch (Exception bug)
@@ -90,7 +91,7 @@ internal static class Guard
         {
             messages.Error($"this is a bug in ClimateLens: {bug.GetType().Name}: {bug.Message}");
             messages.Detail(bug.ToString());
-            return CommandResult.Failed(ExitCode.Bug, [.. messages.Told, new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]);
+            return messages.SoFar(CommandResult.Failed(ExitCode.Bug, [.. messages.Told, new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]));
         }
     }
 

@@ -13,7 +13,7 @@ internal static class PlanCommand
         Command command = new("plan", """
             Import what is new and list the house-weeks that are to be reviewed, a line each, as options of the run command. Makes no pages.
 
-            Example: climatelens plan nursery.toml | xargs -P 4 -L 1 climatelens run nursery.toml; climatelens finish nursery.toml
+            Example: climatelens plan nursery.toml | xargs -r -P 4 -L 1 climatelens run nursery.toml; climatelens finish nursery.toml
             """);
         CommonOptions common = new(command);
         Option<bool> costs = new("--costs") { Description = "Add the cost of each, behind #: about how many values its review reads." };
@@ -22,7 +22,7 @@ internal static class PlanCommand
         {
             Request request = common.Read(parsed);
             bool withCosts = parsed.GetValue(costs);
-            return Guard.Run(request, output, error, messages => Run(request, messages, withCosts));
+            return Guard.Run(request with { Quiet = false }, output, error, messages => Run(request, messages, withCosts)); // the list is what was asked for, no message
         });
         return command;
     }

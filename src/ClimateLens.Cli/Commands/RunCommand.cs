@@ -28,7 +28,8 @@ internal static class RunCommand
         CommonOptions common = new(command);
         Option<string?> house = new("--house") { Description = "Only this house; with --week.", HelpName = "ID" };
         Option<string?> week = new("--week") { Description = "Only this ISO week; with --house.", HelpName = "2025-W42" };
-        Option<int> jobs = new("--jobs") { Description = "Reviews worked out side by side (default: as many as the machine has processors); each holds its weeks in memory.", HelpName = "N", DefaultValueFactory = _ => Environment.ProcessorCount };
+        Option<int> jobs = NumberOption.Whole("--jobs", Environment.ProcessorCount, 1, int.MaxValue, "--jobs is a number of reviews, 1 or more.");
+        (jobs.Description, jobs.HelpName) = ("Reviews worked out side by side (default: as many as the machine has processors); each holds its weeks in memory.", "N");
         command.Options.Add(house);
         command.Options.Add(week);
         Option<string?> log = new("--log") { Description = "Put a line of JSON for each page made or failed, and one that sums up the run, behind this file.", HelpName = "FILE" };
@@ -66,16 +67,9 @@ internal static class RunCommand
                 result.AddError(fault);
             }
 
-            if (result.GetResult(jobs) is { Implicit: false } given && !given.Errors.Any())
+            if (ofHouse && result.GetResult(jobs) is { Implicit: false })
             {
-                if (result.GetValue(jobs) < 1)
-                {
-                    result.AddError("--jobs is a number of reviews, 1 or more.");
-                }
-                else if (ofHouse)
-                {
-                    result.AddError("--jobs is of no use with --house and --week, which make one page.");
-                }
+                result.AddError("--jobs is of no use with --house and --week, which make one page.");
             }
         });
         command.SetAction(parsed =>
@@ -91,9 +85,12 @@ internal static class RunCommand
     private static CommandResult Run(Request request, Messages messages, int jobs, string? mail)
     {
         using Session session = Session.OpenWithSite(request, messages);
+        messages.AtEnd = result => LastRun.Keep(LastRun.StoreOf(session.Nursery, Session.FolderOf(request.NurseryPath)), result);
         ImportReport imported = session.Import();
         List<(string House, string Period)> failed = [];
         HashSet<string> renewed = [];
+        messages.SoFar = stopped => stopped with { Imports = imported.Sheets, HouseWeeks = [.. LinesOf(session, renewed).Where(line => line.Status == "new")], FailedWeeks = [.. failed] };
+        Outbox? outbox = mail is null ? null : new Outbox(session);
         if (session.Site.RunKey != session.RunKey)
         {
             foreach (HouseSettings house in session.Nursery.Houses.Where(h => WeeksOf(session, h).Count == 0))
@@ -101,7 +98,7 @@ internal static class RunCommand
                 session.Report([NoWeek(session, house)]);
             }
 
-            while (!ReviewAll(session, messages, jobs, renewed, failed))
+            while (!ReviewAll(session, messages, jobs, outbox, renewed, failed))
             {
             }
 
@@ -109,16 +106,16 @@ internal static class RunCommand
             session.Report([.. LeftBehind.Of(session)]);
         }
 
-        ImmutableArray<HouseWeekLine> lines = [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
+        ImmutableArray<HouseWeekLine> lines = LinesOf(session, renewed);
         if (lines.IsEmpty)
         {
             throw new NoDataException("no house has a whole week of readings yet, so there is nothing to review. " + Extents(session));
         }
 
         int sent = 0;
-        if (mail is not null && Postman.Parse(mail, out IReadOnlyList<MailboxAddress> to) is null)
+        if (outbox is not null && Postman.Parse(mail!, out IReadOnlyList<MailboxAddress> to) is null)
         {
-            sent = Outbox.Send(session, to, session.Site.Summaries.Where(s => renewed.Contains(s.Page)), Environment.GetEnvironmentVariable);
+            sent = outbox.Send(to, renewed, Environment.GetEnvironmentVariable);
         }
 
         return new CommandResult(session.AnythingLost ? ExitCode.DoneWithLoss : ExitCode.Done, session.Problems, imported.Sheets, lines, session.SiteIndex)
@@ -135,8 +132,11 @@ internal static class RunCommand
         };
     }
 
+    private static ImmutableArray<HouseWeekLine> LinesOf(Session session, HashSet<string> renewed)
+        => [.. session.Site.Summaries.Select(s => new HouseWeekLine(s, renewed.Contains(s.Page) ? "new" : "unchanged"))];
+
     /// <summary>Looks at every week and makes what is to be made; false where a damaged part had to be built again meanwhile, which weeks that were passed before may look at too.</summary>
-    private static bool ReviewAll(Session session, Messages messages, int jobs, HashSet<string> renewed, List<(string House, string Period)> failed)
+    private static bool ReviewAll(Session session, Messages messages, int jobs, Outbox? outbox, HashSet<string> renewed, List<(string House, string Period)> failed)
     {
         failed.Clear();
         string seen = session.Store.Version;
@@ -152,10 +152,11 @@ internal static class RunCommand
         {
             foreach ((HouseSettings house, IReadOnlyList<IsoWeek> weeks) in houses)
             {
+                IsoWeek? toSend = outbox is null ? null : WorkLeft.NewestOf(session, house);
                 foreach (IsoWeek week in weeks)
                 {
                     messages.Progress($"Reviewing {house.Name}, {week}{timeLeft.Of(++begun, begun - 1 - ahead.Count)}");
-                    if (Begin(session, house, week, slots) is not { } page)
+                    if (Begin(session, house, week, slots, week == toSend ? outbox : null) is not { } page)
                     {
                         continue; // weeks that stand must not push those at work out of the queue
                     }
@@ -191,12 +192,17 @@ internal static class RunCommand
     }
 
     /// <summary>Begins a page; null where there is nothing to do.</summary>
-    private static Task<PublishedPage>? Begin(Session session, HouseSettings house, IsoWeek week, SemaphoreSlim slots)
+    private static Task<PublishedPage>? Begin(Session session, HouseSettings house, IsoWeek week, SemaphoreSlim slots, Outbox? outbox)
     {
         try
         {
-            return WorkLeft.Of(session, house, week) is not { } work ? null
-                : session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.Run(() => session.Site.Publish(standing, work.Trace.Hash)) // only its pages are to be made again
+            if (WorkLeft.Of(session, house, week) is not { } work)
+            {
+                return null;
+            }
+
+            outbox?.Owe(SitePublisher.PlaceOf(house.Id, week.ToString()));
+            return session.Site.ReviewOf(house.Id, week.ToString(), work.Hash) is { } standing ? Task.Run(() => session.Site.Publish(standing, work.Trace.Hash)) // only its pages are to be made again
                 : InSlot(session, slots, work.Input ?? WorkLeft.InputOf(session, house, week), work.Trace.Hash);
         }
         catch (Exception fault) when (IsOfOneReview(fault))

@@ -22,7 +22,8 @@ internal static class SetAsideCommand
         CommonOptions common = new(command);
         Option<string?> file = new("--file") { Description = "Only this file, by its path as listed or its name.", HelpName = "FILE" };
         Option<string?> reason = new("--reason") { Description = "Only this reason, by its code as listed.", HelpName = "CODE" };
-        Option<int> limit = new("--limit") { Description = "Most rows listed; 0 lists them all.", HelpName = "N", DefaultValueFactory = _ => UsualLimit };
+        Option<int> limit = NumberOption.Whole("--limit", UsualLimit, 0, int.MaxValue, "--limit is a number of rows, 0 or more.");
+        (limit.Description, limit.HelpName) = ("Most rows listed; 0 lists them all.", "N");
         Option<bool> all = new("--all") { Description = "Also what was set aside of older versions of a file." };
         command.Options.Add(file);
         command.Options.Add(reason);
@@ -34,11 +35,6 @@ internal static class SetAsideCommand
             {
                 string[] codes = [.. ProblemCodes.All.Select(c => c.Code)];
                 result.AddError($"--reason \"{code}\" is not known: {NearestName.Mend(code!, codes, "the list without --reason shows those that occur.")}");
-            }
-
-            if (result.GetResult(limit) is { } given && !given.Errors.Any() && result.GetValue(limit) < 0)
-            {
-                result.AddError("--limit is a number of rows, 0 or more.");
             }
         });
         command.SetAction(parsed =>

@@ -22,14 +22,8 @@ internal static class SheetCommand
         Option<string?> house = new("--house") { Description = "House id from the nursery file (default: its first).", HelpName = "ID" };
         Option<string> paper = new("--paper") { Description = "Paper (default: a4).", DefaultValueFactory = _ => "a4" };
         paper.AcceptOnlyFromAmong("a4", "letter");
-        Option<int?> pairs = new("--pairs") { Description = $"Pots of a side-by-side round, {CheckSheet.FewestPairs} to {CheckSheet.MostPairs}.", HelpName = "N" };
-        pairs.Validators.Add(result =>
-        {
-            if (!result.Errors.Any() && result.GetValueOrDefault<int?>() is < CheckSheet.FewestPairs or > CheckSheet.MostPairs)
-            {
-                result.AddError($"--pairs needs a number from {CheckSheet.FewestPairs} to {CheckSheet.MostPairs}.");
-            }
-        });
+        Option<int> pairs = NumberOption.Whole("--pairs", null, CheckSheet.FewestPairs, CheckSheet.MostPairs, $"--pairs needs a number from {CheckSheet.FewestPairs} to {CheckSheet.MostPairs}.");
+        (pairs.Description, pairs.HelpName) = ($"Pots of a side-by-side round, {CheckSheet.FewestPairs} to {CheckSheet.MostPairs}.", "N");
         Option<string?> language = new("--lang") { Description = "Language of the sheet (default: the nursery file's)." };
         language.AcceptOnlyFromAmong([.. Language.Codes]);
         command.Options.Add(language);
@@ -45,7 +39,7 @@ internal static class SheetCommand
                 (HouseSettings? named, string code) = House(request.NurseryPath, parsed.GetValue(house));
                 using Language.Scope scope = Language.TryGet(parsed.GetValue(language) ?? code, out Language? found) ? found.Use() : Language.English.Use();
                 PaperFormat format = parsed.GetValue(paper) == "letter" ? PaperFormat.Letter : PaperFormat.A4;
-                output.Write(Encoding.UTF8.GetString(parsed.GetValue(pairs) is { } pots ? CheckSheet.SideBySide(named, pots, format) : CheckSheet.ForADay(named, format)));
+                output.Write(Encoding.UTF8.GetString(parsed.GetResult(pairs) is not null ? CheckSheet.SideBySide(named, parsed.GetValue(pairs), format) : CheckSheet.ForADay(named, format)));
                 return new CommandResult(ExitCode.Done, [], [], [], null);
             });
         });

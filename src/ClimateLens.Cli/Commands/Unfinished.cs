@@ -15,24 +15,24 @@ internal static class Unfinished
     /// </summary>
     public static IReadOnlyList<Problem> Of(Session session, Messages messages)
     {
-        var last = session.Nursery.Houses.Select(h => (House: h, Weeks: RunCommand.WeeksOf(session, h), Extent: session.Store.Extent(h.Id))).ToList();
-        IsoWeek? newest = last.SelectMany(h => h.Weeks).Cast<IsoWeek?>().Max();
+        var last = session.Nursery.Houses.Select(h => (House: h, Newest: WorkLeft.NewestOf(session, h), Extent: session.Store.Extent(h.Id))).ToList();
+        IsoWeek? newest = last.Max(h => h.Newest);
         List<Problem> problems = [];
-        foreach ((HouseSettings house, IReadOnlyList<IsoWeek> weeks, Interval? extent) in last)
+        foreach ((HouseSettings house, IsoWeek? own, Interval? extent) in last)
         {
-            if (extent is not { } known || newest is not { } week || weeks.Count == 0) // without any week the run says so already
+            if (extent is not { } known || newest is not { } week || own is not { } whole) // without any week the run says so already
             {
                 continue;
             }
 
             string end = $"{known.End.InZone(session.Nursery.Zone).LocalDateTime:ddd uuuu-MM-dd HH:mm}";
             IsoWeek ending = IsoWeek.Of(known.End.InZone(session.Nursery.Zone).Date);
-            if (weeks[^1] < week)
+            if (whole < week)
             {
                 problems.Add(new Problem("review.behind", Severity.Warning, session.Nursery.FileName, null, null,
                     $"{house.Name} has no whole week {week}: its readings end {end}", "readings up to the end of the week, as other houses have", "Look whether its logger stopped or its newest export is missing."));
             }
-            else if (ending > weeks[^1])
+            else if (ending > whole)
             {
                 messages.Say($"{house.Name}: week {ending} is not whole yet, so it has no page; readings end {end}.");
             }

@@ -57,6 +57,10 @@ internal static class WorkLeft
     public static bool HasReadings(Session session, HouseSettings house, IsoWeek week)
         => HasReadings(session, house, week, TraceOf(session, house, week));
 
+    /// <summary>A house's newest whole week with readings, or null.</summary>
+    public static IsoWeek? NewestOf(Session session, HouseSettings house)
+        => RunCommand.WeeksOf(session, house).Reverse().Where(week => HasReadings(session, house, week)).Cast<IsoWeek?>().FirstOrDefault();
+
     private static bool HasReadings(Session session, HouseSettings house, IsoWeek week, InputTrace trace)
         => trace.HasReadings ?? InputOf(session, house, week).HasReadings;
 

@@ -1,28 +1,51 @@
 using System.Text.Json;
 using ClimateLens.Cli.Commands;
 using ClimateLens.Nursery.Problems;
-using ClimateLens.Reports;
 using ClimateLens.Reports.Formats;
 using MimeKit;
 
 namespace ClimateLens.Cli.Mail;
 
 /// <summary>
-/// The newest week of each house that a run made, to be sent. What could not be sent is noted beside the site and tried again by the next run with
-/// <c>--mail</c>; a run that sends nothing new sends nothing twice. Pages are published before any mail goes out.
+/// The newest week of each house that a run made, to be sent. What is to be sent is noted beside the site before its page is made, and stays there until the
+/// server took it: a run that is cut off, or finds no server, leaves it to the next one with <c>--mail</c>. Pages are published before any mail goes out.
 /// </summary>
-internal static class Outbox
+internal sealed class Outbox
 {
     /// <summary>File beside the site's pages that names what is still to be sent.</summary>
     public const string NoteName = ".mail.json";
 
-    /// <summary>Sends the letters of a run.</summary>
+    private readonly Session _session;
+    private readonly string _note;
+    private readonly string[] _before; // left by runs before
+    private readonly List<string> _owed = [];
+
+    /// <summary>Opens the outbox of a run.</summary>
     /// <param name="session">The run.</param>
+    public Outbox(Session session)
+    {
+        _session = session;
+        _note = Path.Combine(Path.GetDirectoryName(session.SiteIndex)!, NoteName);
+        _before = Read(_note);
+    }
+
+    /// <summary>Notes that a page is about to be made that is to be sent.</summary>
+    /// <param name="page">Its place in the site.</param>
+    public void Owe(string page)
+    {
+        if (!_owed.Contains(page))
+        {
+            _owed.Add(page);
+            Write([.. _before.Union(_owed)]);
+        }
+    }
+
+    /// <summary>Sends the letters of a run.</summary>
     /// <param name="to">Whom to.</param>
     /// <param name="renewed">Pages that the run made.</param>
     /// <param name="variable">Value of an environment variable, or null.</param>
     /// <returns>How many letters the server took.</returns>
-    public static int Send(Session session, IReadOnlyList<MailboxAddress> to, IEnumerable<HouseWeekSummary> renewed, Func<string, string?> variable)
+    public int Send(IReadOnlyList<MailboxAddress> to, IReadOnlySet<string> renewed, Func<string, string?> variable)
     {
         MailSettings? settings = null;
         try
@@ -31,19 +54,12 @@ internal static class Outbox
         }
         catch (MailException fault)
         {
-            session.Report([Failed(fault)]);
+            _session.Report([Failed(fault)]);
         }
 
-        string note = Path.Combine(Path.GetDirectoryName(session.SiteIndex)!, NoteName);
-        HashSet<string> newest = [.. session.Site.Summaries.DistinctBy(s => s.House).Select(s => s.Page)];
-        List<string> pages = [.. Read(note).Concat(renewed.Select(s => s.Page)).Distinct(StringComparer.Ordinal).Where(newest.Contains)];
-        if (pages.Count == 0)
-        {
-            return 0;
-        }
-
-        Write(note, pages); // a run killed now sends them next time
-        if (settings is null)
+        List<string> pages = [.. _session.Site.Summaries.DistinctBy(s => s.House).Select(s => s.Page).Where(page => renewed.Contains(page) || _before.Contains(page))];
+        Write(pages); // without those whose review failed
+        if (pages.Count == 0 || settings is null)
         {
             return 0;
         }
@@ -53,8 +69,8 @@ internal static class Outbox
         {
             (string Page, WeekLetter Letter)[] letters =
             [
-                .. pages.Select(p => (Page: p, Summary: session.Site.Summaries.First(s => s.Page == p)))
-                    .Select(p => (p.Page, Letter: session.Site.LetterOf(p.Summary.House, p.Summary.Period)))
+                .. pages.Select(p => (Page: p, Summary: _session.Site.Summaries.First(s => s.Page == p)))
+                    .Select(p => (p.Page, Letter: _session.Site.LetterOf(p.Summary.House, p.Summary.Period)))
                     .Where(p => p.Letter is not null).Select(p => (p.Page, p.Letter!)),
             ];
             IReadOnlyList<string> refused = Postman.Send(settings, to, letters.Select(l => l.Letter), letter =>
@@ -65,30 +81,32 @@ internal static class Outbox
             pages.Clear();
             if (refused.Count > 0)
             {
-                session.Report([new Problem("mail.failed", Severity.Warning, null, null, null, $"The server refused {string.Join("; ", refused)}; the others have the letter", "", "Correct the addresses after --mail; this letter is not sent again.")]);
+                _session.Report([new Problem("mail.failed", Severity.Warning, null, null, null, $"The server refused {string.Join("; ", refused)}; the others have the letter", "", "Correct the addresses after --mail; this letter is not sent again.")]);
             }
         }
         catch (MailException fault)
         {
-            session.Report([Failed(fault)]);
+            _session.Report([Failed(fault)]);
         }
 
-        if (pages.Count == 0)
-        {
-            File.Delete(note);
-        }
-        else
-        {
-            Write(note, pages);
-        }
-
+        Write(pages);
         return sent;
     }
 
     private static Problem Failed(MailException fault)
         => new("mail.failed", Severity.Warning, null, null, null, $"The mail was not sent: {fault.Message.TrimEnd('.')}", "", "The pages are published. Mend what is named; the next run with --mail tries again.");
 
-    private static void Write(string note, List<string> pages) => File.WriteAllBytes(note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
+    private void Write(List<string> pages)
+    {
+        if (pages.Count == 0)
+        {
+            File.Delete(_note);
+        }
+        else
+        {
+            File.WriteAllBytes(_note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
+        }
+    }
 
     private static string[] Read(string note)
     {

@@ -12,6 +12,9 @@ internal static class Postman
 {
     private const int TimeoutMilliseconds = 30_000;
 
+    /// <summary>RFC 5321, section 4.5.3.2.6: a server may look at a letter for ten minutes before it says that it has it; a client that gives up sooner sends it twice.</summary>
+    private const int LetterTimeoutMilliseconds = 600_000;
+
     /// <summary>The addresses of a list; what is none is told.</summary>
     /// <param name="list">Addresses parted by commas.</param>
     /// <param name="addresses">They.</param>
@@ -35,6 +38,7 @@ internal static class Postman
     public static IReadOnlyList<string> Send(MailSettings settings, IReadOnlyList<MailboxAddress> to, IEnumerable<WeekLetter> letters, Action<WeekLetter> sent)
     {
         ServerTrust trust = new();
+        bool sending = false;
         try
         {
             using TolerantClient client = new(settings) { Timeout = TimeoutMilliseconds, CheckCertificateRevocation = false, ServerCertificateValidationCallback = trust.Takes };
@@ -44,11 +48,16 @@ internal static class Postman
                 client.Authenticate(user, password);
             }
 
+            client.Timeout = LetterTimeoutMilliseconds;
             foreach (WeekLetter letter in letters)
             {
+                sending = true;
                 client.Send(Message(settings, to, letter));
+                sending = false;
                 sent(letter);
             }
+
+            client.Timeout = TimeoutMilliseconds;
 
             client.Disconnect(quit: true);
             return [.. client.Refused.Distinct()];
@@ -56,7 +65,8 @@ internal static class Postman
         catch (Exception fault) when (fault is IOException or System.Net.Sockets.SocketException or ProtocolException or CommandException or ServiceNotAuthenticatedException or ServiceNotConnectedException
             or MailKit.Security.SslHandshakeException or MailKit.Security.AuthenticationException or NotSupportedException or TimeoutException or OperationCanceledException or ParseException)
         {
-            throw new MailException($"{settings}: {trust.Fault ?? Words(fault, settings)}", fault);
+            bool open = sending && fault is not (CommandException or ParseException); // no answer, or none that is one
+            throw new MailException($"{settings}: {trust.Fault ?? Words(fault, settings)}{(open ? ". It broke off within a letter, which the server may have all the same" : "")}", fault);
         }
     }
 
@@ -108,6 +118,6 @@ internal static class Postman
         protected override void OnRecipientNotAccepted(MimeMessage message, MailboxAddress mailbox, SmtpResponse response)
             => Refused.Add($"{mailbox.Address} ({WithoutSecrets(response.Response.Split('\n')[0].Trim(), settings)})");
 
-        protected override void OnNoRecipientsAccepted(MimeMessage message) => throw new SmtpProtocolException($"no address was taken: {string.Join("; ", Refused)}");
+        protected override void OnNoRecipientsAccepted(MimeMessage message) => throw new SmtpCommandException(SmtpErrorCode.RecipientNotAccepted, SmtpStatusCode.MailboxUnavailable, $"no address was taken: {string.Join("; ", Refused)}");
     }
 }

@@ -38,6 +38,12 @@ internal sealed class Messages(TextWriter error, Request request)
     /// <summary>All problems told so far, shown or not.</summary>
     public IReadOnlyList<Problem> Told => _told;
 
+    /// <summary>What the command has done so far, for the result of one that stops midway.</summary>
+    public Func<CommandResult, CommandResult> SoFar { get; set; } = result => result;
+
+    /// <summary>What is to be done with the result of the command, also of one that stopped midway.</summary>
+    public Action<CommandResult> AtEnd { get; set; } = _ => { };
+
     private readonly List<Problem> _told = [];
 
     // A run that nobody watches is quiet; what it says then reaches someone by mail of cron or the journal. These end in pages that lack something and mend by hand only.

@@ -16,7 +16,7 @@ internal static class TextResult
         {
             HouseWeekSummary s = line.Summary;
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{Name(s).PadRight(name)}  {s.Period.PadRight(period)}  {Risk(s),-32}  data {s.HoursWithData,3} of {s.ExpectedHours} h  set aside {s.SetAside,3}  {Status(line.Status)}").TrimEnd());
+                $"{Name(s).PadRight(name)}  {s.Period.PadRight(period)}  {Risk(s),-32}  data {s.HoursWithData,3} of {s.ExpectedHours} h  set aside in its files {s.SetAside,3}  {Status(line.Status)}").TrimEnd());
         }
 
         if (result.SetAside is not null)

@@ -36,7 +36,7 @@ internal static class ClockSanity
         (string house, Instant newest)? last = Freshness.Sources(ledger).Select(s => ((string, Instant)?)(s.House, s.Last)).MaxBy(s => s?.Item2);
         return last is { } reading && reading.newest > machine.Now + Ahead
             ? CheckupLine.Look("clock", $"The system clock says {now}, before the newest reading of {Freshness.NameOf(nursery, reading.house)} ({Freshness.Local(reading.newest, nursery)}).",
-                "Set the clock of the machine if it is wrong; else look at the logger's clock and at time.zone and the date format of its export.")
+                "Set the clock of the machine if it is wrong; else look at the logger's clock and at timeZone and the date format of its export.")
             : CheckupLine.Fine("clock", $"The system clock says {now}.");
     }
 }

@@ -15,7 +15,7 @@ internal static class ExportMatch
             ProblemList problems = new();
             ExportFile[] files = [.. finder.Of(export, nursery.FileName, problems)];
             string[] missing = [.. files.Where(f => !File.Exists(f.Path)).Select(f => f.Name)];
-            string[] empty = [.. problems.ToImmutable().Where(p => p.Code == ProblemCodes.NoFiles.Code).Select(p => p.Found)];
+            string[] empty = [.. problems.ToImmutable().Where(p => p.Code == ProblemCodes.NoFiles.Code || p.Code == ProblemCodes.FolderClosed.Code).Select(p => p.Found)];
             foreach (string name in missing)
             {
                 yield return Look($"no file {SafeText.Quote(name)} of export {SafeText.Quote(export.Name)}", export);
@@ -34,5 +34,5 @@ internal static class ExportMatch
     }
 
     private static CheckupLine Look(string found, ExportSettings export) => CheckupLine.Look("export.files",
-        FormattableString.Invariant($"There is {found} (line {export.Line} of the nursery file)."), "Put the file there or correct files in the nursery file; paths are read from the folder of the nursery file.");
+        FormattableString.Invariant($"Of the exports: {found} (line {export.Line} of the nursery file)."), "Put the file there or correct files in the nursery file; paths are read from the folder of the nursery file.");
 }

@@ -8,6 +8,7 @@ public static class ProblemCodes
 {
     // Whole files and paths.
     internal static readonly ProblemCode NoFiles = new("import.noFiles", Severity.Warning, "A pattern of an export matches no file.", "Correct the pattern under files, or put the export there.");
+    internal static readonly ProblemCode FolderClosed = new("import.folderClosed", Severity.Error, "The system does not let a folder of exports be read; files in it are not seen.", "Give the user of the run the right to read the folder.");
     internal static readonly ProblemCode NotFound = new("import.notFound", Severity.Error, "A file that an export names does not exist.", "Correct the path under files, or put the file there.");
     internal static readonly ProblemCode Folder = new("import.folder", Severity.Error, "A path of an export is a folder.", "Name a file, or a pattern such as folder/*.csv.");
     internal static readonly ProblemCode Packed = new("import.packed", Severity.Error, "A packed file or a workbook cannot be read.", "Unpack it, or save the sheet as CSV.");

@@ -10,8 +10,9 @@ namespace ClimateLens.Logs.Text;
 /// <param name="nursery">The nursery; a pattern never takes files of its store or its site for exports.</param>
 internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
 {
-    private static readonly EnumerationOptions Options = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = true };
+    private static readonly EnumerationOptions Options = new() { AttributesToSkip = FileAttributes.None };
 
+    private readonly SortedSet<string> _closed = new(StringComparer.Ordinal); // folders that may not be read
     private readonly string _root = Path.GetFullPath(nurseryFolder);
     private readonly string[] _own = [.. ((string[])[nursery.Store, nursery.Site]).Select(folder => Path.GetFullPath(Path.Combine(nurseryFolder, folder)) + Path.DirectorySeparatorChar)];
 
@@ -26,8 +27,14 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
         var zip = new ZipEntries(export.Dialect, problems);
         foreach (string entry in export.Files)
         {
+            _closed.Clear();
             List<string> found = IsPattern(entry) ? Matching(entry) : Named(entry);
-            if (found.Count == 0)
+            foreach (string folder in _closed)
+            {
+                problems.Add(ProblemCodes.FolderClosed.In(nurseryFile, export.Line, null, $"the folder {SafeText.Quote(NameOf(folder))} of export {SafeText.Quote(export.Name)} cannot be read", "a folder that may be read"));
+            }
+
+            if (found.Count == 0 && _closed.Count == 0)
             {
                 problems.Add(ProblemCodes.NoFiles.In(nurseryFile, export.Line, null, $"no file for {SafeText.Quote(entry)} of export {SafeText.Quote(export.Name)}", "at least one file"));
             }
@@ -59,6 +66,19 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
         return found;
     }
 
+    private string[] Listed(string folder, Func<string, string, EnumerationOptions, string[]> list)
+    {
+        try
+        {
+            return list(folder, "*", Options);
+        }
+        catch (UnauthorizedAccessException)
+        {
+            _closed.Add(folder);
+            return [];
+        }
+    }
+
     private void Walk(string folder, ReadOnlySpan<string> segments, List<string> found)
     {
         if (segments.Length == 0 || !Directory.Exists(folder))
@@ -69,21 +89,21 @@ internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
         if (segments[0] == "**")
         {
             Walk(folder, segments[1..], found);
-            foreach (string inner in Directory.GetDirectories(folder, "*", Options).Where(inner => new DirectoryInfo(inner).LinkTarget is null))
+            foreach (string inner in Listed(folder, Directory.GetDirectories).Where(inner => new DirectoryInfo(inner).LinkTarget is null))
             {
                 Walk(inner, segments, found); // links are not followed here: they may lead in a circle
             }
         }
         else if (segments.Length > 1)
         {
-            foreach (string inner in IsPattern(segments[0]) ? Named(Directory.GetDirectories(folder, "*", Options), segments[0]) : [Path.GetFullPath(Path.Combine(folder, segments[0]))])
+            foreach (string inner in IsPattern(segments[0]) ? Named(Listed(folder, Directory.GetDirectories), segments[0]) : [Path.GetFullPath(Path.Combine(folder, segments[0]))])
             {
                 Walk(inner, segments[1..], found);
             }
         }
         else
         {
-            found.AddRange(Named(Directory.GetFiles(folder, "*", Options), segments[0]).Where(path => !_own.Any(folder => path.StartsWith(folder, StringComparison.Ordinal))));
+            found.AddRange(Named(Listed(folder, Directory.GetFiles), segments[0]).Where(path => !_own.Any(folder => path.StartsWith(folder, StringComparison.Ordinal))));
         }
     }
 

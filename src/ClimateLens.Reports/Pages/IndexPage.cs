@@ -103,8 +103,8 @@ internal static class IndexPage
 
         string hours = summary.RiskHours is null ? DisplayUnits.NotKnown : $"{DisplayUnits.Number(summary.RiskHours, 0)}\u00A0h";
         string range = summary.RiskHours is null ? "" : Phrase.Of($"{DisplayUnits.Number(summary.Low, 0)} to {DisplayUnits.Number(summary.High, 0)}");
-        string aside = summary.SetAside == 0 ? "" : Phrase.Of($"{Words.Count(summary.SetAside, "row", "rows")} set aside");
-        string was = entry.Was is { } before ? Phrase.Of($"was {DisplayUnits.Number(before, 0)} before late data") : "";
+        string aside = summary.SetAside == 0 ? "" : Phrase.Of($"{Words.Count(summary.SetAside, "row", "rows")} set aside in its files");
+        string was = entry.Was is { } before ? Phrase.Of($"was {DisplayUnits.Number(before, 0)} before its data or settings changed") : "";
         bool thin = summary.HoursWithData < 0.9 * summary.ExpectedHours;
         string coverage = summary.HoursWithData == 0
             ? Phrase.Of("no usable readings")

@@ -18,6 +18,19 @@ internal static class ClimateLensProgram
     /// <summary>Runs one command line with environment variables.</summary>
     public static ProgramRun RunWith(IReadOnlyDictionary<string, string> variables, params string[] args) => End(Start(null, args, variables), args);
 
+    /// <summary>Runs one command line with a stream closed, by the shell: 1 the output, 2 the error.</summary>
+    public static ProgramRun RunClosed(string stream, params string[] args)
+    {
+        ProcessStartInfo start = new("sh") { RedirectStandardOutput = true, RedirectStandardError = true };
+        string[] program = Other is null ? ["dotnet", Path.Combine(AppContext.BaseDirectory, "climatelens.dll")] : [Other];
+        foreach (string arg in (string[])["-c", $"exec \"$@\" {stream}>&-", "sh", .. program, .. args])
+        {
+            start.ArgumentList.Add(arg);
+        }
+
+        return End(Process.Start(start) ?? throw new InvalidOperationException("sh did not start."), args);
+    }
+
     private static ProgramRun End(Process started, string[] args)
     {
         using Process process = started;
@@ -35,6 +48,9 @@ internal static class ClimateLensProgram
 
     /// <summary>Starts the program and leaves it running.</summary>
     public static Process Start(string? workingFolder, params string[] args) => Start(workingFolder, args, null);
+
+    /// <summary>Starts the program with environment variables and leaves it running; nobody reads what it says.</summary>
+    public static Process StartWith(IReadOnlyDictionary<string, string> variables, params string[] args) => Start(null, args, variables);
 
     private static Process Start(string? workingFolder, string[] args, IReadOnlyDictionary<string, string>? variables)
     {

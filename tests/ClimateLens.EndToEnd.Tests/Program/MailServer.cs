@@ -27,6 +27,9 @@ internal sealed class MailServer : IDisposable
     /// <summary>An address that RCPT TO does not take; null for none.</summary>
     public string? RefusesAddress { get; set; }
 
+    /// <summary>Whether it ends the connection when it has a letter, without a word.</summary>
+    public bool HangsUpAfterTheLetter { get; init; }
+
     /// <summary>User and password that AUTH takes; null where it offers none.</summary>
     public (string User, string Password)? Account { get; init; }
 
@@ -146,6 +149,11 @@ internal sealed class MailServer : IDisposable
                     using (MemoryStream bytes = new(Encoding.Latin1.GetBytes(data.ToString())))
                     {
                         Taken.Add((from, to, await MimeMessage.LoadAsync(bytes)));
+                    }
+
+                    if (HangsUpAfterTheLetter)
+                    {
+                        return;
                     }
 
                     await Say("250 ok");
