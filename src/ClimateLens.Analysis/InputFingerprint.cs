@@ -15,13 +15,12 @@ namespace ClimateLens.Analysis;
 public static class InputFingerprint
 {
     private static readonly WorkedOutOnce<HouseInput, string> OfEarlier = new(Of);
-    private static readonly WorkedOutOnce<NurserySettings, string> OfNursery = new(Of);
     private static readonly WorkedOutOnce<RecordRow, string> OfRecord = new(Of);
 
     /// <summary>SHA-256 over settings, readings, records, files, this tool's version and the time-zone data, as lower-case hex.</summary>
     /// <remarks>
-    /// The nursery file's own hash is part of it, since a review names that hash. Every text is preceded by its length, so that
-    /// no two inputs run into the same bytes.
+    /// Of the nursery file what may bear on the house, not its bytes: a review names the hash of the file that it was made from, and stands while a remark or another
+    /// house is changed. Every text is preceded by its length, so that no two inputs run into the same bytes.
     /// </remarks>
     public static string Of(HouseInput input)
     {
@@ -37,7 +36,7 @@ public static class InputFingerprint
             hash.Texts(Language.Current.Code);
         }
 
-        hash.Texts(OfNursery.Of(input.Nursery));
+        Nursery(hash, input.Nursery, input.House.Id);
         House(hash, input.House);
         hash.Texts(Time(input.Period.Start), Time(input.Period.End), Time(input.RunIn.Start), Time(input.RunIn.End));
         foreach (ReadingBatch batch in input.Batches)
@@ -71,12 +70,11 @@ public static class InputFingerprint
         return hash.Finish();
     }
 
-    private static string Of(NurserySettings nursery)
+    private static void Nursery(Digest hash, NurserySettings nursery, string house)
     {
-        using Digest hash = new();
-        hash.Texts(nursery.ShortFileName, nursery.ContentHash, nursery.Name, nursery.Zone.Id, nursery.Invented ? "invented" : "");
+        hash.Texts(nursery.ShortFileName, nursery.HouseHashes.GetValueOrDefault(house, nursery.ContentHash), nursery.Name, nursery.Zone.Id, nursery.Invented ? "invented" : "");
         hash.Numbers(nursery.LatitudeDeg, nursery.LongitudeDeg, nursery.ElevationM);
-        foreach (ExportSettings export in nursery.Exports)
+        foreach (ExportSettings export in nursery.Exports.Where(e => e.House.Length == 0 || e.House == house))
         {
             hash.Texts("export", export.Name, export.House, export.Kind?.ToString() ?? "");
             foreach (ColumnSettings column in export.Columns)
@@ -85,8 +83,6 @@ public static class InputFingerprint
                 hash.Numbers(column.LitresPerMinute ?? double.NaN);
             }
         }
-
-        return hash.Finish();
     }
 
     private static void House(Digest hash, HouseSettings house)

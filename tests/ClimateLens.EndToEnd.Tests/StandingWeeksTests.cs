@@ -100,6 +100,22 @@ public sealed class StandingWeeksTests : IDisposable
         Assert.All(Pages("2025-W40"), page => Assert.True(page.Value.AsSpan().SequenceEqual(newest[page.Key]), page.Key));
     }
 
+    /// <summary>A remark bears on no page, a threshold on all of its house.</summary>
+    [Fact]
+    public void Run_NurseryFileChanged_MakesThePagesAgainOnlyWhereTheChangeBearsOnThem()
+    {
+        Assert.Equal(3, Renewed().Length);
+        string file = File.ReadAllText(_nursery.NurseryFile);
+        _nursery.Write("nursery.toml", "# looked through in autumn\n" + file);
+        Assert.Empty(Renewed());
+        string second = "[[house]]\nid = \"2\"\nname = \"House 2\"\n\n" + file[file.IndexOf("[[export]]", StringComparison.Ordinal)..file.IndexOf(Waterings.TrimStart(), StringComparison.Ordinal)].Replace("house = \"1\"", "house = \"2\"", StringComparison.Ordinal).Replace("*.csv", "other/*.csv", StringComparison.Ordinal);
+        _nursery.Write("exports/other/two.csv", SmallNursery.Week(First, 7));
+        _nursery.Write("nursery.toml", file + "\n" + second);
+        Assert.Equal(["2025-W37"], Renewed(exitCode: 1)); // that of the new house, which has no further weeks
+        _nursery.Write("nursery.toml", file.Replace("name = \"House 1\"", "name = \"House 1\"\n  [house.rules]\n  marginK = 1.5", StringComparison.Ordinal) + "\n" + second);
+        Assert.Equal(["2025-W37", "2025-W38", "2025-W39"], Renewed(exitCode: 1));
+    }
+
     /// <summary>A page names the nursery file.</summary>
     [Fact]
     public void Run_NurseryFileRenamed_MakesThePagesAgain()

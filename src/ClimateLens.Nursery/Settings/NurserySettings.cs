@@ -55,6 +55,9 @@ public sealed record NurserySettings(
     /// <summary>Folder of the nursery's own notebooks, relative to the nursery file's folder or absolute; empty: <c>notebooks</c> beside the file where there is one.</summary>
     public string Notebooks { get; init; } = "";
 
+    /// <summary>By house id, the hash of what the file says that may bear on the house (docs/unattended.md).</summary>
+    public ImmutableDictionary<string, string> HouseHashes { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>What looks wrong in the file and does no harm, in file order.</summary>
     public ImmutableArray<Problem> Warnings { get; init; } = [];
 }

@@ -36,6 +36,7 @@ internal static class NurseryTable
             Invented = invented,
             Language = nursery.Choice("language", [.. Language.Codes]) ?? Language.English.Code,
             Notebooks = nursery.Text("notebooks") ?? "",
+            HouseHashes = HouseHashes.Of(root, houses.Select(h => h.Id)),
         };
     }
 
