@@ -22,6 +22,11 @@ public static class NurseryFileReader
     /// <exception cref="FileNotFoundException">There is no such file, or it is a folder.</exception>
     public static string[] Houses(string path) => NurseryFile.HouseIds(Bytes(path));
 
+    /// <summary>The name of a nursery file's zone, whatever else is wrong in it; null where there is none that is known.</summary>
+    /// <param name="path">The file.</param>
+    /// <exception cref="FileNotFoundException">There is no such file, or it is a folder.</exception>
+    public static string? ZoneName(string path) => NurseryFile.ZoneName(Bytes(path));
+
     private static byte[] Bytes(string path)
     {
         if (!File.Exists(path))

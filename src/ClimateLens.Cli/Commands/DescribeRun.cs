@@ -20,7 +20,7 @@ internal sealed class DescribeRun(string[] files, string? house, string? name, s
     {
         string[]? houses = add is null ? null : NurseryFileReader.Houses(add);
         string? folder = add is null ? null : Session.FolderOf(add);
-        Description description = FileDescriber.Describe(files, new DescribeOptions(house, name, houses is null ? null : [.. houses], folder) { Input = Console.OpenStandardInput });
+        Description description = FileDescriber.Describe(files, new DescribeOptions(house, name, houses is null ? null : [.. houses], folder) { Input = Console.OpenStandardInput, TimeZone = add is null ? null : NurseryFileReader.ZoneName(add) });
         _description = description;
         messages.Problems(description.Problems, all: true);
         if (description.Exports.IsEmpty)

@@ -10,6 +10,9 @@ namespace ClimateLens.Logs.Describe;
 /// <param name="Folder">Folder against which the paths of the draft count, or null for paths as given.</param>
 public sealed record DescribeOptions(string? House = null, string? Name = null, ImmutableArray<string>? Houses = null, string? Folder = null)
 {
+    /// <summary>Zone of the nursery file that the draft goes into, for the trial reading; null where it is not known.</summary>
+    public string? TimeZone { get; init; }
+
     /// <summary>Opens the standard input, which the name <c>-</c> stands for; null where there is none.</summary>
     public Func<Stream>? Input { get; init; }
 }

@@ -71,10 +71,10 @@ public static class FileDescriber
             return [];
         }
 
-        return Tried(drafts, study, problems);
+        return Tried(drafts, study, options.TimeZone, problems);
     }
 
-    private static List<DraftExport> Tried(ImmutableArray<DraftExport> drafts, Study study, List<Problem> problems)
+    private static List<DraftExport> Tried(ImmutableArray<DraftExport> drafts, Study study, string? zone, List<Problem> problems)
     {
         List<DraftExport> tried = [];
         foreach (DraftExport draft in drafts)
@@ -84,7 +84,7 @@ public static class FileDescriber
                 problems.Add(ProblemCodes.NoChannel.In(study.File.Name, null, null, TimeFound(study).Replace("no column that holds times", "no channel", StringComparison.Ordinal), "a column that is a channel of readings or a field of a record"));
             }
 
-            tried.Add(draft.Columns.IsEmpty ? draft : TrialReading.Of(draft, study.Files, study.OddCount, out Problem? problem) is var read && problem is null ? read : Told(read, problem!, problems));
+            tried.Add(draft.Columns.IsEmpty ? draft : TrialReading.Of(draft, study.Files, study.OddCount, zone, out Problem? problem) is var read && problem is null ? read : Told(read, problem!, problems));
         }
 
         return tried;

@@ -18,7 +18,7 @@ internal static class TrialReading
     private const double MostLost = 0.02;
 
     /// <summary>The draft with a note of what the trial took; and a problem where it did not take nearly all.</summary>
-    public static DraftExport Of(DraftExport draft, IReadOnlyList<SourceText> files, int oddLines, out Problem? problem)
+    public static DraftExport Of(DraftExport draft, IReadOnlyList<SourceText> files, int oddLines, string? zone, out Problem? problem)
     {
         problem = null;
         bool blocked = draft.Keys.Any(k => k.IsAsked && k.Key != "files") || draft.Time.Any(k => k.IsAsked); // where the files lie is known here
@@ -29,9 +29,9 @@ internal static class TrialReading
 
         try
         {
-            ImportReport report = ExportChecker.Check(NurseryFile.Parse("draft", Encoding.UTF8.GetBytes(Nursery(draft, files))), Path.GetTempPath());
+            ImportReport report = ExportChecker.Check(NurseryFile.Parse("draft", Encoding.UTF8.GetBytes(Nursery(draft, files, zone))), Path.GetTempPath());
             problem = Loss(report, draft, oddLines);
-            return draft with { Notes = [.. draft.Notes, Told(report)] };
+            return draft with { Notes = [.. draft.Notes, Told(report) + (zone is null && report.Sheets.Sum(s => s.SetAside) > 0 ? "; it knew no zone, so the hour that comes twice in autumn counts among those set aside" : "")] };
         }
         catch (NurseryFileException fault)
         {
@@ -62,14 +62,14 @@ internal static class TrialReading
             : null;
     }
 
-    /// <summary>A nursery at no place in particular; its clock has no summer time, so that no hour is missing or twice.</summary>
-    private static string Nursery(DraftExport draft, IReadOnlyList<SourceText> files)
+    /// <summary>A nursery at no place in particular, with the clock of the one that the draft goes into; else one without summer time, so that no hour is missing.</summary>
+    private static string Nursery(DraftExport draft, IReadOnlyList<SourceText> files, string? zone)
     {
         ImmutableArray<DraftKey> keys = [.. draft.Keys.Select(k => k.Key == "files" ? DraftKey.Of("files", TomlText.List(files.Select(f => f.Path).Distinct(StringComparer.Ordinal))) : k)];
         return $"""
             [nursery]
             name = "Trial"
-            timeZone = "Etc/UTC"
+            timeZone = {TomlText.Quote(zone ?? "Etc/UTC")}
             latitude = 0
             longitude = 0
             elevationM = 0

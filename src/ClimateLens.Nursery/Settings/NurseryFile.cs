@@ -42,6 +42,16 @@ public static class NurseryFile
             : [];
     }
 
+    /// <summary>The name of the nursery's zone, as far as it can be read, whatever else is wrong in the file; null where there is none that is known.</summary>
+    /// <param name="utf8">The file's bytes.</param>
+    public static string? ZoneName(ReadOnlyMemory<byte> utf8)
+    {
+        FaultList faults = new("");
+        return TomlSource.Decode(utf8.Span, faults) is { } text && SyntaxRecovery.Read(text, faults) is { } document
+            && TomlTree.Build(document, NurseryTable.FileKeys, faults).Find("nursery")?.Value is TomlTable nursery
+            && nursery.Find("timeZone")?.Value is TomlScalar { Value: string name } && NodaTime.DateTimeZoneProviders.Tzdb.GetZoneOrNull(name) is { } zone ? zone.Id : null;
+    }
+
     private static NurserySettings? Read(string fileName, ReadOnlySpan<byte> utf8, FaultList faults)
     {
         if (TomlSource.Decode(utf8, faults) is not { } text || SyntaxRecovery.Read(text, faults) is not { } document)

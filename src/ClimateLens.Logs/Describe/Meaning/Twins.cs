@@ -7,9 +7,10 @@ internal static class Twins
 {
     private const double Alike = 0.03;
     private const double Mostly = 0.9;
+    private const int FewestDifferent = 10;
 
     /// <summary>
-    /// The findings in which a column that holds the values of an earlier one in another unit is left out, and of several columns of
+    /// The findings in which a column that holds the values of an earlier one, the same or in another unit, is left out, and of several columns of
     /// rain each is asked about: one may be of each interval and another a sum since morning.
     /// </summary>
     public static IReadOnlyList<ColumnFinding> Without(IReadOnlyList<ColumnFinding> findings)
@@ -20,7 +21,8 @@ internal static class Twins
             int twin = Array.FindIndex(kept, 0, i, earlier => AreTwins(earlier, kept[i]));
             if (twin >= 0)
             {
-                kept[i] = kept[i] with { Channel = ChannelGuess.Unused($"the same as column {kept[twin].Facts.Column + 1} in another unit") };
+                bool sameUnit = kept[twin].Unit?.Codes[0] == kept[i].Unit?.Codes[0];
+                kept[i] = kept[i] with { Channel = ChannelGuess.Unused($"the same as column {kept[twin].Facts.Column + 1}{(sameUnit ? ", value for value" : " in another unit")}") };
             }
         }
 
@@ -33,9 +35,15 @@ internal static class Twins
     private static bool AreTwins(ColumnFinding one, ColumnFinding other)
     {
         bool same = !one.Channel.IsUnused && !other.Channel.IsUnused && one.Channel.Channels[0] == other.Channel.Channels[0] && one.Where.SequenceEqual(other.Where) && one.House == other.House;
-        if (!same || one.Unit?.Codes[0] == other.Unit?.Codes[0] || one.Unit is null || other.Unit is null || one.Facts.Values.Length != other.Facts.Values.Length)
+        if (!same || one.Unit is null || other.Unit is null || one.Facts.Values.Length != other.Facts.Values.Length)
         {
             return false;
+        }
+
+        if (one.Unit.Codes[0] == other.Unit.Codes[0])
+        {
+            // Two sensors of the air never agree in every last digit; vents and pipes that one command moves do.
+            return one.Channel.Channels[0] is "airTemperature" or "relativeHumidity" && one.Facts.Values.AsSpan().SequenceEqual(other.Facts.Values) && one.Facts.Values.Distinct().Count() >= FewestDifferent;
         }
 
         Quantity quantity = ChannelCatalogue.Get(one.Channel.Channels[0]).Quantity;

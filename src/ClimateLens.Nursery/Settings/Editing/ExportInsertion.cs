@@ -60,6 +60,34 @@ public static class ExportInsertion
         }
 
         int lineEnd = text.IndexOf('\n', Math.Min(last, text.Length));
-        return lineEnd < 0 ? text.Length : lineEnd + 1;
+        return lineEnd < 0 ? text.Length : BehindRemarks(text, lineEnd + 1);
+    }
+
+    /// <summary>Behind the remarks that follow a table and belong to it: up to an empty line or the end, not those straight above another table.</summary>
+    private static int BehindRemarks(string text, int from)
+    {
+        for (int end = from; ;)
+        {
+            int start = StartsBlank(text[end..]) && FirstRemark(text, end) is { } first ? first : end, at = start;
+            while (at < text.Length && text[at..].TrimStart(' ', '\t') is ['#', ..])
+            {
+                int lineEnd = text.IndexOf('\n', at);
+                at = lineEnd < 0 ? text.Length : lineEnd + 1;
+            }
+
+            if (at == start || (at < text.Length && !StartsBlank(text[at..])))
+            {
+                return end;
+            }
+
+            end = at;
+        }
+    }
+
+    /// <summary>The remark behind one empty line, where it is indented as a part of the table; null for any other line.</summary>
+    private static int? FirstRemark(string text, int from)
+    {
+        int next = text.IndexOf('\n', from) + 1;
+        return next < text.Length && text[next] is ' ' or '\t' && text[next..].TrimStart(' ', '\t') is ['#', ..] ? next : null;
     }
 }
