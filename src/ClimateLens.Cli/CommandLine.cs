@@ -99,7 +99,12 @@ internal static class CommandLine
             error.WriteLine($"climatelens: {Messages.Plain(fault.Message)}");
         }
 
-        string command = parsed.CommandResult.Command is RootCommand ? "" : " " + parsed.CommandResult.Command.Name;
+        string command = "";
+        for (SymbolResult? at = parsed.CommandResult; at is System.CommandLine.Parsing.CommandResult { Command: not RootCommand } named; at = at.Parent)
+        {
+            command = $" {named.Command.Name}{command}"; // of "notebook list" both words
+        }
+
         error.WriteLine($"See: climatelens{command} --help");
     }
 

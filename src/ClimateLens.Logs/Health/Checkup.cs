@@ -53,6 +53,7 @@ public static class Checkup
             {
                 (not null, _) => CheckupLine.Fine("store.ledger", $"The store knows {Count(ledger.Sources.Sum(s => s.Files.Select(f => f.File).Distinct().Count()), "imported file")}."),
                 (null, true) => CheckupLine.Look("store.ledger", "The store's ledger is damaged or of another version.", "The next import builds it again from the readings and the exports; keep the exports until then."),
+                _ when Directory.Exists(Path.Combine(store, "readings")) => CheckupLine.Look("store.ledger", "The store holds readings, but its ledger is gone.", "The next import builds it again from the readings and the exports; keep the exports until then."),
                 _ => CheckupLine.Look("store.ledger", "Nothing was imported yet.", "Run climatelens run or import."),
             };
             return ledger;

@@ -43,7 +43,7 @@ internal static class Twins
         if (one.Unit.Codes[0] == other.Unit.Codes[0])
         {
             // Two sensors of the air never agree in every last digit; vents and pipes that one command moves do.
-            return one.Channel.Channels[0] is "airTemperature" or "relativeHumidity" && one.Facts.Values.AsSpan().SequenceEqual(other.Facts.Values) && one.Facts.Values.Distinct().Count() >= FewestDifferent;
+            return one.Facts.Header.Bare == other.Facts.Header.Bare && other.Channel.Sureness != Sureness.Unsure && one.Channel.Channels[0] is "airTemperature" or "relativeHumidity" && one.Facts.Values.AsSpan().SequenceEqual(other.Facts.Values) && one.Facts.Values.Distinct().Count() >= FewestDifferent;
         }
 
         Quantity quantity = ChannelCatalogue.Get(one.Channel.Channels[0]).Quantity;
