@@ -35,6 +35,12 @@ public sealed class DoctorCommandTests
         Assert.Equal(0, ClimateLensProgram.Run("run", nursery.NurseryFile).ExitCode);
         Assert.Equal(0, ClimateLensProgram.Run(doctor).ExitCode);
 
+        string page = nursery.PathOf("site/house-1/2029-W42/index.html");
+        byte[] whole = File.ReadAllBytes(page);
+        File.WriteAllBytes(page, whole[..^200]);
+        Assert.Contains("LOOK  House 1: the page of 2029-W42 is damaged or cut off.", ClimateLensProgram.Run(doctor).Output, StringComparison.Ordinal);
+        File.WriteAllBytes(page, whole);
+
         File.WriteAllText(nursery.PathOf("site/.mail.json"), "[]");
         Directory.CreateDirectory(nursery.PathOf("site/house-1/2029-W42/.doctor-probe")); // in the way of the probe, as a folder of someone else's would be
         ProgramRun told = ClimateLensProgram.Run(doctor);

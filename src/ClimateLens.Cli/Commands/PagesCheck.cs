@@ -68,10 +68,23 @@ internal static class PagesCheck
             return new CheckupLine("site.page", false, $"{house.Name} has readings of {week}, but no page of it.", "Run climatelens run and read what it says: the last run did not come to its end, or its review failed.");
         }
 
+        if (!IsWhole(Path.Combine(folder, "index.html")))
+        {
+            return new CheckupLine("site.page", false, $"{house.Name}: the page of {week} is damaged or cut off.", $"Delete {folder}; the next run makes it again. Look at the disk.");
+        }
+
         string? fault = FolderCheck.FaultOfWriting(folder);
         return fault is null
             ? new CheckupLine("site.page", true, $"{house.Name}: the page of {week} is there.", "")
             : new CheckupLine("site.page", false, $"The folder {folder} cannot be written: {fault}", "Give it to the user of the scheduled run; someone else may have run the program once.");
+    }
+
+    private static bool IsWhole(string page)
+    {
+        using FileStream file = new(page, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        Span<byte> end = stackalloc byte[16];
+        file.Seek(-Math.Min(end.Length, file.Length), SeekOrigin.End);
+        return end[..file.ReadAtLeast(end, end.Length, throwOnEndOfStream: false)].TrimEnd("\r\n "u8).EndsWith("</html>"u8);
     }
 
     private static bool LogsIt(Session session, HouseSettings house, string channel)

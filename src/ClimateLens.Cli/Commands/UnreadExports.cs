@@ -19,7 +19,7 @@ internal static class UnreadExports
         string[] unread = [.. Files(nurseryPath).Except(read.Select(file => file.Split('!')[0]), StringComparer.Ordinal)];
         foreach (string file in unread.Take(MostTold))
         {
-            yield return Note(file, "no [[export]] reads it", Describe(nurseryPath, file));
+            yield return Note(file, "no [[export]] reads it", $"Draft one: {Command(nurseryPath, file)}");
         }
 
         if (unread.Length > MostTold)
@@ -32,13 +32,13 @@ internal static class UnreadExports
     public static ImmutableArray<Problem> WithNextStep(string nurseryPath, IEnumerable<Problem> faults)
     {
         string step = Files(nurseryPath).FirstOrDefault() is string first
-            ? Describe(nurseryPath, first)
-            : $"Put a first export into {Folder}/, then: {Describe(nurseryPath, $"{Folder}/FILE.csv")}";
+            ? $"Draft one: {Command(nurseryPath, first)}"
+            : $"Put a first export into {Folder}/, then draft its table: {Command(nurseryPath, $"{Folder}/FILE.csv")}";
         return [.. faults.Select(fault => fault.Code == "nursery.missingKey" && fault.Found.Contains("[[export]]", StringComparison.Ordinal) ? fault with { Mend = step } : fault)];
     }
 
-    private static string Describe(string nurseryPath, string file)
-        => $"Draft one: climatelens describe {Path.Combine(Path.GetDirectoryName(nurseryPath) ?? "", file)} --house ID --add {nurseryPath}";
+    private static string Command(string nurseryPath, string file)
+        => $"climatelens describe {Path.Combine(Path.GetDirectoryName(nurseryPath) ?? "", file)} --house ID --add {nurseryPath}";
 
     private static Problem Note(string file, string found, string mend) => new("check.unread", Severity.Note, file, null, null, found, "", mend);
 
