@@ -22,7 +22,7 @@ internal static class PlanCommand
         {
             Request request = common.Read(parsed);
             bool withCosts = parsed.GetValue(costs);
-            return Guard.Run(request with { Quiet = false }, output, error, messages => Run(request, messages, withCosts)); // the list is what was asked for, no message
+            return Guard.Run(request, output, error, messages => Run(request, messages, withCosts), request.Json ? null : result => TextResult.Write(output, result)); // also where it is quiet: the list is no message
         });
         return command;
     }

@@ -178,6 +178,7 @@ internal static class RunCommand
         {
             // Where one page ends the run, no other may be at work on the site when its lock is given up.
             Task.WhenAll(ahead.Select(p => p.Page)).ContinueWith(_ => { }, TaskScheduler.Default).Wait();
+            renewed.UnionWith(ahead.Where(p => p.Page.IsCompletedSuccessfully).Select(p => p.Page.Result.Summary.Page)); // they stand, and the log tells of them
         }
 
         messages.EndProgress();

@@ -98,13 +98,21 @@ internal sealed class Outbox
 
     private void Write(List<string> pages)
     {
-        if (pages.Count == 0)
+        try
         {
-            File.Delete(_note);
+            if (pages.Count == 0)
+            {
+                File.Delete(_note);
+            }
+            else
+            {
+                File.WriteAllBytes(_note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
+            }
         }
-        else
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            File.WriteAllBytes(_note, JsonSerializer.SerializeToUtf8Bytes(pages.ToArray(), MailJson.Default.StringArray));
+            // No reason to leave pages unmade.
+            _session.Report([new Problem("mail.failed", Severity.Warning, null, null, null, $"The note of letters to be sent cannot be written: {fault.Message}", "", "Look at the disk. Until then a letter may be sent twice, or not at all where a run is cut off.")]);
         }
     }
 
