@@ -97,6 +97,7 @@ public sealed class StampPatternPartsTests
     [InlineData("dd-MM-yyyy a h:mm", "PM 2:05", 845)]
     [InlineData("dd-MM-yyyy HHmm", "830", 510)]
     [InlineData("HH:mm dd-MM-yyyy", "10:20", null)] // the date is not behind the time
+    [InlineData("HH:mm dd-MM-yyyy", "10:20 13-10-2025", null)]
     [InlineData("dd-MM-yyyy", "", null)]
     [InlineData("iso", "10:20", 620)]
     [InlineData("iso", "10:20x", null)]
