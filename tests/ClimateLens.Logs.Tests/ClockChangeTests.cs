@@ -56,6 +56,19 @@ public sealed class ClockChangeTests
         Assert.Equal((3, 1, 2), (TestNursery.Single(report, "import.timeSkipped").Line, TestNursery.Single(report, "import.timeSkipped").Column, TestNursery.Single(report, "import.timeSkipped").Count));
     }
 
+    /// <summary>The clocks of America/Havana go forward and back at midnight (tz database, rule Cuba): a date alone stands for the first moment of its day.</summary>
+    [Theory]
+    [InlineData("2025-03-08", "2025-03-09", "2025-03-08T05:00:00Z", "2025-03-09T05:00:00Z")] // from 00:00 -05:00 to 01:00 -04:00
+    [InlineData("2025-11-01", "2025-11-02", "2025-11-01T04:00:00Z", "2025-11-02T04:00:00Z")] // the first of two midnights
+    public void DateAlone_WhereTheClockChangesAtMidnight_IsTheStartOfItsDay(string first, string second, string firstUtc, string secondUtc)
+    {
+        using var nursery = new TestNursery(TestNursery.Climate, "America/Havana");
+        nursery.Write("a.csv", $"time,temp,rh\n{first},1,1\n{second},2,2\n");
+        ImportReport report = nursery.Import();
+        Assert.Equal(0, Assert.Single(report.Sheets).SetAside);
+        Assert.Equal([$"{firstUtc} airTemperature=1 relativeHumidity=1", $"{secondUtc} airTemperature=2 relativeHumidity=2"], nursery.Rows());
+    }
+
     [Theory]
     [InlineData("+01:00", 4, "2025-03-29T23:30:00Z")]
     [InlineData("UTC", 4, "2025-03-30T00:30:00Z")]
