@@ -10,7 +10,7 @@ namespace ClimateLens.Logs.Text;
 /// <param name="nursery">The nursery; a pattern never takes files of its store or its site for exports.</param>
 internal sealed class ExportFiles(string nurseryFolder, NurserySettings nursery)
 {
-    private static readonly EnumerationOptions Options = new() { AttributesToSkip = FileAttributes.None };
+    private static readonly EnumerationOptions Options = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
     private readonly SortedSet<string> _closed = new(StringComparer.Ordinal); // folders that may not be read
     private readonly string _root = Path.GetFullPath(nurseryFolder);
