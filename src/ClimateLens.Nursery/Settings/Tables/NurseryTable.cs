@@ -36,7 +36,7 @@ internal static class NurseryTable
             Invented = invented,
             Language = nursery.Choice("language", [.. Language.Codes]) ?? Language.English.Code,
             Notebooks = nursery.Text("notebooks") ?? "",
-            HouseHashes = HouseHashes.Of(root, houses.Select(h => h.Id)),
+            HouseHashes = faults.HasErrors ? ImmutableDictionary<string, string>.Empty : HouseHashes.Of(root, houses.Select(h => h.Id)), // a file without faults has only known keys, so no depth that a stack could not bear
         };
     }
 
