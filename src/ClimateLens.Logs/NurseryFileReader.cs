@@ -17,15 +17,10 @@ public static class NurseryFileReader
         return NurseryFile.Parse(path, bytes, file => Path.Exists(Path.Combine(folder, file)));
     }
 
-    /// <summary>The ids of a nursery file's houses, whatever else is wrong in it, such as exports that are still missing.</summary>
+    /// <summary>The ids of a nursery file's houses and the name of its zone, whatever else is wrong in it, such as exports that are still missing.</summary>
     /// <param name="path">The file.</param>
     /// <exception cref="FileNotFoundException">There is no such file, or it is a folder.</exception>
-    public static string[] Houses(string path) => NurseryFile.HouseIds(Bytes(path));
-
-    /// <summary>The name of a nursery file's zone, whatever else is wrong in it; null where there is none that is known.</summary>
-    /// <param name="path">The file.</param>
-    /// <exception cref="FileNotFoundException">There is no such file, or it is a folder.</exception>
-    public static string? ZoneName(string path) => NurseryFile.ZoneName(Bytes(path));
+    public static (string[] HouseIds, string? Zone) Outline(string path) => NurseryFile.Outline(Bytes(path));
 
     private static byte[] Bytes(string path)
     {

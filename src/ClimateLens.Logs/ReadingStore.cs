@@ -67,13 +67,22 @@ public sealed class ReadingStore : IDisposable
             .Concat(s.Files.Select(f => $"{s.Key} {JsonSerializer.Serialize(f, LedgerFormat.Default.LedgerFile)}")))
         .Order(StringComparer.Ordinal))));
 
+    /// <summary>Folder of a nursery's store, full path.</summary>
+    /// <param name="nursery">The nursery.</param>
+    /// <param name="nurseryFolder">Folder of the nursery file.</param>
+    public static string FolderOf(NurserySettings nursery, string nurseryFolder)
+    {
+        ArgumentNullException.ThrowIfNull(nursery);
+        return Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
+    }
+
     /// <summary>Whether anything was ever imported into the store of a nursery; opens nothing and makes nothing.</summary>
     /// <param name="nursery">The nursery.</param>
     /// <param name="nurseryFolder">Folder of the nursery file.</param>
     public static bool Exists(NurserySettings nursery, string nurseryFolder)
     {
         ArgumentNullException.ThrowIfNull(nursery);
-        return File.Exists(Path.Combine(Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store)), StorePaths.Ledger));
+        return File.Exists(Path.Combine(FolderOf(nursery, nurseryFolder), StorePaths.Ledger));
     }
 
     /// <summary>Opens the store of a nursery and holds it; creates its folder, and finishes or undoes what a killed run left.</summary>
@@ -87,7 +96,7 @@ public sealed class ReadingStore : IDisposable
     internal static ReadingStore Open(NurserySettings nursery, string nurseryFolder, StoreDisk disk, MemoryLimits limits)
     {
         ArgumentNullException.ThrowIfNull(nursery);
-        string folder = Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
+        string folder = FolderOf(nursery, nurseryFolder);
         StoreLock held = StoreLock.Take(folder);
         try
         {
@@ -108,7 +117,7 @@ public sealed class ReadingStore : IDisposable
     public static ReadingStore OpenToRead(NurserySettings nursery, string nurseryFolder)
     {
         ArgumentNullException.ThrowIfNull(nursery);
-        string folder = Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
+        string folder = FolderOf(nursery, nurseryFolder);
         StoreLock held = StoreLock.Share(folder);
         try
         {

@@ -18,9 +18,14 @@ internal sealed class DescribeRun(string[] files, string? house, string? name, s
     /// <summary>Describes the files and, where asked, writes the draft into the nursery file.</summary>
     public CommandResult Run(Messages messages)
     {
-        string[]? houses = add is null ? null : NurseryFileReader.Houses(add);
-        string? folder = add is null ? null : Session.FolderOf(add);
-        Description description = FileDescriber.Describe(files, new DescribeOptions(house, name, houses is null ? null : [.. houses], folder) { Input = Console.OpenStandardInput, TimeZone = add is null ? null : NurseryFileReader.ZoneName(add) });
+        DescribeOptions options = new(house, name) { Input = Console.OpenStandardInput };
+        if (add is not null)
+        {
+            (string[] houses, string? zone) = NurseryFileReader.Outline(add);
+            options = options with { Houses = [.. houses], Folder = Session.FolderOf(add), TimeZone = zone };
+        }
+
+        Description description = FileDescriber.Describe(files, options);
         _description = description;
         messages.Problems(description.Problems, all: true);
         if (description.Exports.IsEmpty)

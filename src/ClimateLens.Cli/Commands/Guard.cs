@@ -78,12 +78,12 @@ internal static class Guard
         {
             const string Said = "There is not enough memory for this run. Give it more, or use --jobs 1; what was published stands, and the next run goes on from there.";
             messages.Error(Said);
-            return messages.SoFar(CommandResult.Failed(ExitCode.NoMemory, [.. messages.Told, new Problem("run.memory", Severity.Error, null, null, null, Said, "", "")]));
+            return Stopped(messages, ExitCode.NoMemory, new Problem("run.memory", Severity.Error, null, null, null, Said, "", ""));
         }
         catch (Exception fault) when (CodeOf(fault) is { } code)
         {
             messages.Error(fault.Message);
-            return messages.SoFar(CommandResult.Failed(code, [.. messages.Told, new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", "")]));
+            return Stopped(messages, code, new Problem("run.stopped", Severity.Error, null, null, null, Messages.Plain(fault.Message), "", ""));
         }
 #pragma warning disable CA1031 // The last resort of a program that nobody watches: say that it is a bug, and where.
         catch (Exception bug)
@@ -91,9 +91,12 @@ internal static class Guard
         {
             messages.Error($"this is a bug in ClimateLens: {bug.GetType().Name}: {bug.Message}");
             messages.Detail(bug.ToString());
-            return messages.SoFar(CommandResult.Failed(ExitCode.Bug, [.. messages.Told, new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose.")]));
+            return Stopped(messages, ExitCode.Bug, new Problem("run.bug", Severity.Error, null, null, null, Messages.Plain(bug.Message), "", "Report it with the output of --verbose."));
         }
     }
+
+    /// <summary>The result of a command that stopped midway: what it did till then, and why it stopped.</summary>
+    private static CommandResult Stopped(Messages messages, int code, Problem why) => messages.SoFar(CommandResult.Failed(code, [.. messages.Told, why]));
 
     /// <summary>Whether memory ran out, here or in work that was waited for.</summary>
     internal static bool IsOfMemory(Exception? fault)

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ClimateLens.Cli.Output;
+using ClimateLens.Logs;
 using ClimateLens.Logs.Health;
 using ClimateLens.Nursery.Problems;
 using ClimateLens.Nursery.Settings;
@@ -46,7 +47,7 @@ internal static class LastRun
         LastRunNote? note = null;
         try
         {
-            string path = Path.Combine(StoreOf(nursery, nurseryFolder), Name);
+            string path = Path.Combine(ReadingStore.FolderOf(nursery, nurseryFolder), Name);
             note = File.Exists(path) ? JsonSerializer.Deserialize(File.ReadAllBytes(path), LastRunJson.Default.LastRunNote) : null;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
@@ -60,11 +61,6 @@ internal static class LastRun
             yield return new CheckupLine("run.last", false, FormattableString.Invariant($"The last run ended with {note.ExitCode}.{first}{more}"), "Mend what is named, then run climatelens run with --verbose, which tells all of it; this line goes with the first run that ends with 0.");
         }
     }
-
-    /// <summary>Folder of a store, full path.</summary>
-    /// <param name="nursery">The nursery.</param>
-    /// <param name="nurseryFolder">Its folder.</param>
-    public static string StoreOf(NurserySettings nursery, string nurseryFolder) => Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
 }
 
 /// <summary>What is kept of a run.</summary>

@@ -3,6 +3,7 @@ using ClimateLens.Logs.Health;
 using ClimateLens.Nursery;
 using ClimateLens.Nursery.Settings;
 using ClimateLens.Nursery.Time;
+using ClimateLens.Reports;
 using NodaTime;
 
 namespace ClimateLens.Cli.Commands;
@@ -51,7 +52,7 @@ internal static class PagesCheck
     {
         if (RunCommand.WeeksOf(session, house) is [.., IsoWeek newest] && WorkLeft.HasReadings(session, house, newest))
         {
-            yield return OfPage(house, newest, Path.Combine(site, $"house-{house.Id}", newest.ToString()));
+            yield return OfPage(house, newest, Path.Combine(site, SitePublisher.PlaceOf(house.Id, newest.ToString())));
         }
 
         HouseInput last = session.Load(house, new Interval(extent.End - Duration.FromDays(staleDays), extent.End), Duration.Zero);
@@ -61,14 +62,15 @@ internal static class PagesCheck
         }
     }
 
-    private static CheckupLine OfPage(HouseSettings house, IsoWeek week, string folder)
+    private static CheckupLine OfPage(HouseSettings house, IsoWeek week, string page)
     {
-        if (!File.Exists(Path.Combine(folder, "index.html")))
+        string folder = Path.GetDirectoryName(page)!;
+        if (!File.Exists(page))
         {
             return new CheckupLine("site.page", false, $"{house.Name} has readings of {week}, but no page of it.", "Run climatelens run and read what it says: the last run did not come to its end, or its review failed.");
         }
 
-        if (!IsWhole(Path.Combine(folder, "index.html")))
+        if (!IsWhole(page))
         {
             return new CheckupLine("site.page", false, $"{house.Name}: the page of {week} is damaged or cut off.", $"Delete {folder}; the next run makes it again. Look at the disk.");
         }

@@ -85,7 +85,7 @@ internal static class RunCommand
     private static CommandResult Run(Request request, Messages messages, int jobs, string? mail)
     {
         using Session session = Session.OpenWithSite(request, messages);
-        messages.AtEnd = result => LastRun.Keep(LastRun.StoreOf(session.Nursery, Session.FolderOf(request.NurseryPath)), result);
+        messages.AtEnd = result => LastRun.Keep(ReadingStore.FolderOf(session.Nursery, Session.FolderOf(request.NurseryPath)), result);
         ImportReport imported = session.Import();
         List<(string House, string Period)> failed = [];
         HashSet<string> renewed = [];

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ClimateLens.Cli.Commands;
 using ClimateLens.Nursery.Problems;
+using ClimateLens.Reports;
 using ClimateLens.Reports.Formats;
 using MimeKit;
 
@@ -57,7 +58,8 @@ internal sealed class Outbox
             _session.Report([Failed(fault)]);
         }
 
-        List<string> pages = [.. _session.Site.Summaries.DistinctBy(s => s.House).Select(s => s.Page).Where(page => renewed.Contains(page) || _before.Contains(page))];
+        HouseWeekSummary[] due = [.. _session.Site.Summaries.DistinctBy(s => s.House).Where(s => renewed.Contains(s.Page) || _before.Contains(s.Page))];
+        List<string> pages = [.. due.Select(s => s.Page)];
         Write(pages); // without those whose review failed
         if (pages.Count == 0 || settings is null)
         {
@@ -69,9 +71,7 @@ internal sealed class Outbox
         {
             (string Page, WeekLetter Letter)[] letters =
             [
-                .. pages.Select(p => (Page: p, Summary: _session.Site.Summaries.First(s => s.Page == p)))
-                    .Select(p => (p.Page, Letter: _session.Site.LetterOf(p.Summary.House, p.Summary.Period)))
-                    .Where(p => p.Letter is not null).Select(p => (p.Page, p.Letter!)),
+                .. due.Select(s => (s.Page, Letter: _session.Site.LetterOf(s.House, s.Period))).Where(p => p.Letter is not null).Select(p => (p.Page, p.Letter!)),
             ];
             IReadOnlyList<string> refused = Postman.Send(settings, to, letters.Select(l => l.Letter), letter =>
             {

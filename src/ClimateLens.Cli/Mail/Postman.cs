@@ -58,7 +58,6 @@ internal static class Postman
             }
 
             client.Timeout = TimeoutMilliseconds;
-
             client.Disconnect(quit: true);
             return [.. client.Refused.Distinct()];
         }

@@ -25,7 +25,7 @@ public static class Checkup
         ArgumentNullException.ThrowIfNull(nursery);
         ArgumentNullException.ThrowIfNull(machine);
         ArgumentOutOfRangeException.ThrowIfLessThan(staleDays, 1);
-        string store = Path.GetFullPath(Path.Combine(nurseryFolder, nursery.Store));
+        string store = ReadingStore.FolderOf(nursery, nurseryFolder);
         Ledger? ledger = LedgerOf(store, out CheckupLine state);
         Ledger known = ledger ?? new Ledger();
         return
@@ -53,7 +53,7 @@ public static class Checkup
             {
                 (not null, _) => CheckupLine.Fine("store.ledger", $"The store knows {Count(ledger.Sources.Sum(s => s.Files.Select(f => f.File).Distinct().Count()), "imported file")}."),
                 (null, true) => CheckupLine.Look("store.ledger", "The store's ledger is damaged or of another version.", "The next import builds it again from the readings and the exports; keep the exports until then."),
-                _ when Directory.Exists(Path.Combine(store, "readings")) => CheckupLine.Look("store.ledger", "The store holds readings, but its ledger is gone.", "The next import builds it again from the readings and the exports; keep the exports until then."),
+                _ when Directory.Exists(Path.Combine(store, StorePaths.ReadingsFolder)) => CheckupLine.Look("store.ledger", "The store holds readings, but its ledger is gone.", "The next import builds it again from the readings and the exports; keep the exports until then."),
                 _ => CheckupLine.Look("store.ledger", "Nothing was imported yet.", "Run climatelens run or import."),
             };
             return ledger;

@@ -95,7 +95,7 @@ internal sealed class ReadingFile(ExportSettings export, int fileIndex, SetAside
         }
 
         timed++;
-        meaning = _sequence.Add(stamp, time.IsBareDate(table), out utc);
+        meaning = _sequence.Add(stamp, time.IsBareDate(table, stamp), out utc);
         if (meaning == LocalMeaning.Skipped)
         {
             table.SetAside(ProblemCodes.TimeSkipped, time.Column, time.Found(table), $"a time that {export.Time.Zone.Id} has");

@@ -99,7 +99,7 @@ internal sealed class RecordFile(ExportSettings export, RecordKind kind, Nursery
                 continue;
             }
 
-            LocalMeaning meaning = _sequence.Add(stamp, time.IsBareDate(table), out long utc);
+            LocalMeaning meaning = _sequence.Add(stamp, time.IsBareDate(table, stamp), out long utc);
             if (meaning == LocalMeaning.Skipped)
             {
                 table.SetAside(ProblemCodes.TimeSkipped, time.Column, time.Found(table), $"a time that {export.Time.Zone.Id} has");

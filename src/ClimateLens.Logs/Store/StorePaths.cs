@@ -31,12 +31,15 @@ internal static class StorePaths
     /// <summary>Folder of the import sheets.</summary>
     public const string Sheets = "imports";
 
+    /// <summary>Folder of the readings.</summary>
+    public const string ReadingsFolder = "readings";
+
     private const int LongestFileName = 80;
 
     // The store may be given a folder that holds other things: only what has the shape of our own names is ours to touch.
     private static readonly (string Folder, string Pattern)[] OwnStaged =
     [
-        ("readings", "part.parquet" + Staged), ("records", "part.parquet" + Staged), ("set-aside", "*.csv" + Staged), (Sheets, "*.json" + Staged),
+        (ReadingsFolder, "part.parquet" + Staged), ("records", "part.parquet" + Staged), ("set-aside", "*.csv" + Staged), (Sheets, "*.json" + Staged),
     ];
 
     /// <summary>Files that a run which was cut off left staged.</summary>
@@ -52,7 +55,7 @@ internal static class StorePaths
 
     /// <summary>A year of readings.</summary>
     public static string Readings(string house, string source, int year)
-        => string.Create(CultureInfo.InvariantCulture, $"readings/house={house}/source={source}/year={year}/part.parquet");
+        => string.Create(CultureInfo.InvariantCulture, $"{ReadingsFolder}/house={house}/source={source}/year={year}/part.parquet");
 
     /// <summary>The records of one house and source.</summary>
     public static string Records(string house, RecordKind kind, string source)

@@ -18,7 +18,7 @@ internal sealed class Midnights
             return true;
         }
 
-        bool bare = time.IsBareDate(table);
+        bool bare = time.IsBareDate(table, stamp);
         _haveTimes |= !bare;
         return !bare || !_haveTimes;
     }

@@ -106,7 +106,7 @@ internal sealed class TimeColumns
     }
 
     /// <summary>Whether the current row's time, which was read, is a date alone.</summary>
-    public bool IsBareDate(ExportTable table) => Pattern.IsDateOnly || (Pattern.Text == StampWords.Iso && _fields.TryText(table, out ReadOnlySpan<byte> text) && text.IndexOfAny("T: "u8) < 0 && text.Length <= DateBytes);
+    public bool IsBareDate(ExportTable table, LocalStamp stamp) => Pattern.IsDateOnly || (stamp.LocalMicros % CivilDate.DayMicros == 0 && Pattern.Text == StampWords.Iso && _fields.TryText(table, out ReadOnlySpan<byte> text) && text.IndexOfAny("T: "u8) < 0 && text.Length <= DateBytes);
 
     /// <summary>The text of the current row's time; false when it is too long to be one.</summary>
     public bool TryText(ExportTable table, out ReadOnlySpan<byte> text) => _fields.TryText(table, out text);

@@ -31,25 +31,25 @@ public static class NurseryFile
         return settings with { Warnings = [.. problems] };
     }
 
-    /// <summary>The ids of the houses, as far as they can be read, whatever else is wrong in the file.</summary>
+    /// <summary>The ids of the houses and the name of the zone, as far as they can be read, whatever else is wrong in the file.</summary>
     /// <param name="utf8">The file's bytes.</param>
-    public static string[] HouseIds(ReadOnlyMemory<byte> utf8)
+    /// <returns>The ids in file order, none where they cannot be read; the zone, null where it is none that is known.</returns>
+    public static (string[] HouseIds, string? Zone) Outline(ReadOnlyMemory<byte> utf8)
     {
         FaultList faults = new("");
-        return TomlSource.Decode(utf8.Span, faults) is { } text && SyntaxRecovery.Read(text, faults) is { } document
-            && TomlTree.Build(document, NurseryTable.FileKeys, faults).Find("house")?.Value is TomlArray { FromHeaders: true } houses
+        if (TomlSource.Decode(utf8.Span, faults) is not { } text || SyntaxRecovery.Read(text, faults) is not { } document)
+        {
+            return ([], null);
+        }
+
+        TomlTable file = TomlTree.Build(document, NurseryTable.FileKeys, faults);
+        string[] ids = file.Find("house")?.Value is TomlArray { FromHeaders: true } houses
             ? [.. houses.Items.OfType<TomlTable>().Select(h => h.Find("id")?.Value).OfType<TomlScalar>().Select(s => s.Value).OfType<string>()]
             : [];
-    }
-
-    /// <summary>The name of the nursery's zone, as far as it can be read, whatever else is wrong in the file; null where there is none that is known.</summary>
-    /// <param name="utf8">The file's bytes.</param>
-    public static string? ZoneName(ReadOnlyMemory<byte> utf8)
-    {
-        FaultList faults = new("");
-        return TomlSource.Decode(utf8.Span, faults) is { } text && SyntaxRecovery.Read(text, faults) is { } document
-            && TomlTree.Build(document, NurseryTable.FileKeys, faults).Find("nursery")?.Value is TomlTable nursery
-            && nursery.Find("timeZone")?.Value is TomlScalar { Value: string name } && NodaTime.DateTimeZoneProviders.Tzdb.GetZoneOrNull(name) is { } zone ? zone.Id : null;
+        string? zone = file.Find("nursery")?.Value is TomlTable nursery && nursery.Find("timeZone")?.Value is TomlScalar { Value: string name }
+            ? NodaTime.DateTimeZoneProviders.Tzdb.GetZoneOrNull(name)?.Id
+            : null;
+        return (ids, zone);
     }
 
     private static NurserySettings? Read(string fileName, ReadOnlySpan<byte> utf8, FaultList faults)

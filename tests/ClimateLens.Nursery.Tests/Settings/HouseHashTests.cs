@@ -6,7 +6,7 @@ namespace ClimateLens.Nursery.Tests.Settings;
 /// <summary>Which change of a nursery file bears on which house.</summary>
 public class HouseHashTests
 {
-    private const string File = """
+    private static readonly string File = $$"""
         [nursery]
         name = "Small"
         timeZone = "Europe/London"
@@ -25,29 +25,9 @@ public class HouseHashTests
           [house.rules]
           marginK = 1.0
 
-        [[export]]
-        name = "one"
-        house = "1"
-        files = ["one.csv"]
-          [export.time]
-          field = "Time"
-          format = "yyyy-MM-dd HH:mm"
-          [[export.column]]
-          field = "Air"
-          channel = "airTemperature"
-          unit = "Cel"
+        {{Climate("one", "1")}}
 
-        [[export]]
-        name = "two"
-        house = "2"
-        files = ["two.csv"]
-          [export.time]
-          field = "Time"
-          format = "yyyy-MM-dd HH:mm"
-          [[export.column]]
-          field = "Air"
-          channel = "airTemperature"
-          unit = "Cel"
+        {{Climate("two", "2")}}
 
         [[export]]
         name = "pot-checks"
@@ -87,6 +67,20 @@ public class HouseHashTests
 
     [Fact]
     public void Of_TwoHouses_AreTwoHashes() => Assert.Equal(2, Parse(File).HouseHashes.Values.Distinct().Count());
+
+    private static string Climate(string name, string house) => $"""
+        [[export]]
+        name = "{name}"
+        house = "{house}"
+        files = ["{name}.csv"]
+          [export.time]
+          field = "Time"
+          format = "yyyy-MM-dd HH:mm"
+          [[export.column]]
+          field = "Air"
+          channel = "airTemperature"
+          unit = "Cel"
+        """;
 
     private static NurserySettings Parse(string text) => NurseryFile.Parse("nursery.toml", Encoding.UTF8.GetBytes(text));
 }

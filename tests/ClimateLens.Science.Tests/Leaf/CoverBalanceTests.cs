@@ -10,8 +10,7 @@ namespace ClimateLens.Science.Tests.Leaf;
 /// </summary>
 public class CoverBalanceTests
 {
-    private static readonly Gen<Glazing> Glass = Gen.Int[0, 3].Select(kind =>
-        new[] { Glazing.SingleGlass, Glazing.TwinPane, Glazing.ThermicFilm, Glazing.DoubleThermicFilm }[kind]);
+    private static readonly Gen<Glazing> Glass = CoverTemperatureTests.Glass;
 
     private static readonly Gen<CoverWeather> Night = Gen.Select(
         Gen.Double[5, 30], Gen.Double[1, 30], Gen.Double[1, 30], Gen.Double[0, 15], Gen.Double[0, 40], Gen.Double[0, 1])

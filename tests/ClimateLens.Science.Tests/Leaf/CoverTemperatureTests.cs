@@ -7,7 +7,8 @@ namespace ClimateLens.Science.Tests.Leaf;
 /// <summary>What holds for every cover: it lies between inside and outside, and a warmer sky warms cover and leaf.</summary>
 public class CoverTemperatureTests
 {
-    private static readonly Gen<Glazing> Glass = Gen.Int[0, 3].Select(kind =>
+    /// <summary>Every kind of cover.</summary>
+    internal static readonly Gen<Glazing> Glass = Gen.Int[0, 3].Select(kind =>
         new[] { Glazing.SingleGlass, Glazing.TwinPane, Glazing.ThermicFilm, Glazing.DoubleThermicFilm }[kind]);
 
     /// <summary>Inside 5 to 30 °C, outside up to 30 K colder, sky up to 30 K colder than that.</summary>
